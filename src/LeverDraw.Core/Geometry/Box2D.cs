@@ -1,0 +1,43 @@
+namespace LeverDraw.Geometry;
+
+/// <summary>A box with sides along the axes, millimetres. <see cref="Empty"/> holds nothing and is neutral in <see cref="Union(Box2D)"/>.</summary>
+public readonly record struct Box2D(double MinX, double MinY, double MaxX, double MaxY)
+{
+    public static Box2D Empty => new(double.PositiveInfinity, double.PositiveInfinity, double.NegativeInfinity, double.NegativeInfinity);
+
+    public bool IsEmpty => MinX > MaxX || MinY > MaxY;
+
+    public double Width => IsEmpty ? 0 : MaxX - MinX;
+
+    public double Height => IsEmpty ? 0 : MaxY - MinY;
+
+    public Point2D Centre => new((MinX + MaxX) / 2, (MinY + MaxY) / 2);
+
+    public static Box2D Of(IEnumerable<Point2D> points)
+    {
+        Box2D box = Empty;
+        foreach (Point2D p in points)
+            box = box.Including(p);
+        return box;
+    }
+
+    public Box2D Including(Point2D p) =>
+        new(Math.Min(MinX, p.X), Math.Min(MinY, p.Y), Math.Max(MaxX, p.X), Math.Max(MaxY, p.Y));
+
+    public Box2D Union(Box2D other) =>
+        new(Math.Min(MinX, other.MinX), Math.Min(MinY, other.MinY), Math.Max(MaxX, other.MaxX), Math.Max(MaxY, other.MaxY));
+
+    /// <summary>Grown by <paramref name="margin"/> on every side (shrunk when negative).</summary>
+    public Box2D Inflated(double margin) => new(MinX - margin, MinY - margin, MaxX + margin, MaxY + margin);
+
+    public Box2D Moved(Vector2D by) => new(MinX + by.X, MinY + by.Y, MaxX + by.X, MaxY + by.Y);
+
+    public bool Contains(Point2D p) => p.X >= MinX && p.X <= MaxX && p.Y >= MinY && p.Y <= MaxY;
+
+    public bool Contains(Box2D other) =>
+        other.MinX >= MinX && other.MaxX <= MaxX && other.MinY >= MinY && other.MaxY <= MaxY;
+
+    /// <summary>True when the two share more than an edge.</summary>
+    public bool Overlaps(Box2D other) =>
+        MinX < other.MaxX && other.MinX < MaxX && MinY < other.MaxY && other.MinY < MaxY;
+}
