@@ -1,0 +1,7 @@
+using System.Collections.Immutable;
+using LeverDraw.Drafting.Plotting;
+
+namespace LeverDraw.Drafting.Annotations;
+
+/// <summary>A placed annotation as ink and meaning, in the block's paper millimetres.</summary>
+public sealed record AnnotationInk(ImmutableArray<PlotItem> Items, PlotDimension Meaning);
