@@ -8,7 +8,7 @@ public static class Iso2768Linear
 {
     public static StandardSource Source { get; } = new(
         "General tolerances for linear sizes", "ISO 2768-1", "1989", "table 1", Certainty.Solid,
-        "three sources agree on every cell; one prints class f above 2000 mm and class v below 3 mm too, left out here; an older national table has smaller class c values below 6 mm");
+        "three sources agree on every cell; one prints class f above 2000 mm and class v below 3 mm too, left out here; an older national table has smaller class c values below 6 mm; part 1 was still in force in September 2026 with a successor announced, part 2 was withdrawn in 2021");
 
     /// <summary>Rows over, up to (mm), the first from its lower end on; plus or minus mm of f m c v.</summary>
     private static readonly ImmutableArray<Row> _rows =

@@ -24,7 +24,7 @@ public sealed record SymbolSizes(
 public static class SymbolProportions
 {
     public static StandardSource Source { get; } = new(
-        "Proportions of symbols", "ISO 1302, ISO 7083, ISO 5456-2", "2002", "", Certainty.FromMemory,
+        "Proportions of symbols", "ISO 1302:2002; ISO 7083; ISO 5456-2", "", "", Certainty.FromMemory,
         "all from memory; an earlier edition had slightly higher long legs; no projection symbol size was held for 2.5 mm lettering, 2 h and h are used");
 
     /// <summary>Smallest lettering first.</summary>

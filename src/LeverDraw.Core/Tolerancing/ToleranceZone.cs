@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using LeverDraw.Standards;
 
@@ -14,6 +15,8 @@ public enum FitFeature
 public readonly record struct ToleranceZone
 {
     private const string Allowed = "a tolerance zone is a letter C to H, JS, K, M, N, P, R or S, capital for a hole and small for a shaft, and a grade 1 to 18";
+
+    private static readonly ImmutableArray<string> _capitals = ["C", "D", "E", "F", "G", "H", "JS", "K", "M", "N", "P", "R", "S"];
 
     private ToleranceZone(FitFeature feature, DeviationLetter letter, int grade)
     {
@@ -34,7 +37,7 @@ public readonly record struct ToleranceZone
     {
         get
         {
-            string capitals = Letter.ToString();
+            string capitals = _capitals[(int)Letter];
             string letters = Feature == FitFeature.Hole ? capitals : capitals.ToLowerInvariant();
             return letters + Grade.ToString(CultureInfo.InvariantCulture);
         }
@@ -57,15 +60,16 @@ public readonly record struct ToleranceZone
             || grade > Iso286Grades.Coarsest)
             return Refuse(text);
         string letters = text[..digits];
-        foreach (DeviationLetter letter in Enum.GetValues<DeviationLetter>())
-        {
-            string capitals = letter.ToString();
-            if (string.Equals(letters, capitals, StringComparison.Ordinal))
-                return Answer<ToleranceZone>.Given(new ToleranceZone(FitFeature.Hole, letter, grade));
-            if (string.Equals(letters, capitals.ToLowerInvariant(), StringComparison.Ordinal))
-                return Answer<ToleranceZone>.Given(new ToleranceZone(FitFeature.Shaft, letter, grade));
-        }
-        return Refuse(text);
+        int hole = _capitals.IndexOf(letters);
+        if (hole >= 0)
+            return Answer<ToleranceZone>.Given(new ToleranceZone(FitFeature.Hole, (DeviationLetter)hole, grade));
+        // "Js" is neither case: only text that is small throughout is a shaft.
+        int shaft = string.Equals(letters, letters.ToLowerInvariant(), StringComparison.Ordinal)
+            ? _capitals.IndexOf(letters.ToUpperInvariant())
+            : -1;
+        return shaft >= 0
+            ? Answer<ToleranceZone>.Given(new ToleranceZone(FitFeature.Shaft, (DeviationLetter)shaft, grade))
+            : Refuse(text);
     }
 
     public override string ToString() => Text;
