@@ -1,0 +1,34 @@
+namespace LeverDraw.Standards;
+
+/// <summary>What a table or rule says: a value, or a refusal that names the valid range. There is no third case and no guess.</summary>
+public sealed class Answer<T>
+    where T : notnull
+{
+    private readonly T? _value;
+
+    private Answer(T? value, string? refusal)
+    {
+        _value = value;
+        Refusal = refusal;
+    }
+
+    public bool IsGiven => Refusal is null;
+
+    /// <exception cref="InvalidOperationException">The answer is a refusal; look at <see cref="IsGiven"/> first.</exception>
+    public T Value => Refusal is null ? _value! : throw new InvalidOperationException(Refusal);
+
+    /// <summary>Why there is no value, with the valid range, as one sentence without a stop; null when there is one.</summary>
+    public string? Refusal { get; }
+
+    public static Answer<T> Given(T value) => new(value, null);
+
+    public static Answer<T> Refused(string reason) => new(default, reason);
+
+    public Answer<TNext> Map<TNext>(Func<T, TNext> next)
+        where TNext : notnull =>
+        IsGiven ? Answer<TNext>.Given(next(Value)) : Answer<TNext>.Refused(Refusal!);
+
+    public Answer<TNext> Then<TNext>(Func<T, Answer<TNext>> next)
+        where TNext : notnull =>
+        IsGiven ? next(Value) : Answer<TNext>.Refused(Refusal!);
+}
