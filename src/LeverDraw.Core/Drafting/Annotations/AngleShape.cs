@@ -1,0 +1,78 @@
+using System.Collections.Immutable;
+using LeverDraw.Drafting.Layout;
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Geometry;
+
+namespace LeverDraw.Drafting.Annotations;
+
+/// <summary>One angle dimension with its arc at one distance from the vertex, block millimetres.</summary>
+internal sealed class AngleShape(LabelBox label, DraftingStyle style, Point2D vertex, double first, double sweep, double radius, double? firstFrom, double? secondFrom)
+{
+    private bool ArrowsInside => radius * sweep >= (2 * style.ArrowLength) + 1.5;
+
+    /// <param name="along">Where the text stands: 0…1 inside the angle, less or more beside it.</param>
+    public Candidate Candidate(double along, AngleDimension dimension, string id, string view, double cost)
+    {
+        double tail = ArrowsInside ? 0 : (style.ArrowLength + 2) / radius;
+        bool before = along < 0;
+        bool after = along > 1;
+        double textTurn = tail + ((label.Width / 2) + 2) / radius;
+        double at = before ? first - textTurn : after ? first + sweep + textTurn : first + (sweep * along);
+        Vector2D out_ = Vector2D.FromAngle(at);
+        // The level box just clears the arc: its support in the outward direction.
+        double support = (Math.Abs(out_.X) * label.Width / 2) + (Math.Abs(out_.Y) * label.Height / 2) + style.TextGap + style.Clearance + 0.4;
+        Point2D middle = vertex + (out_ * (radius + support));
+        Point2D corner = middle - new Vector2D(label.Width / 2, label.Height / 2);
+        double arcFrom = first - Math.Max(tail, before ? textTurn : 0);
+        double arcTo = first + sweep + Math.Max(tail, after ? textTurn : 0);
+        var arc = new ArcEdge(vertex, radius, arcFrom, arcTo - arcFrom);
+        var strokes = new List<Stroke>();
+        int pieces = Math.Max(4, (int)(arc.Length / 4));
+        for (int i = 0; i < pieces; i++)
+            strokes.Add(new Stroke(arc.PointAt((double)i / pieces), arc.PointAt((i + 1.0) / pieces), StrokeKind.DimensionLine));
+        LineEdge? one = Extension(first, firstFrom);
+        LineEdge? two = Extension(first + sweep, secondFrom);
+        if (one is not null)
+            strokes.Add(new Stroke(one.From, one.To, StrokeKind.ExtensionLine));
+        if (two is not null)
+            strokes.Add(new Stroke(two.From, two.To, StrokeKind.ExtensionLine));
+        OrientedBox box = label.Box(corner, 0, style.Clearance);
+        return new Candidate([box], [.. strokes], cost + (before || after ? 1.5 : Math.Abs(along - 0.5)), () => Ink(dimension, id, view, arc, one, two, corner, middle));
+    }
+
+    private LineEdge? Extension(double direction, double? from)
+    {
+        if (from is not { } start || radius + style.Overshoot <= start + style.FeatureGap)
+            return null;
+        Vector2D u = Vector2D.FromAngle(direction);
+        return new LineEdge(vertex + (u * (start + style.FeatureGap)), vertex + (u * (radius + style.Overshoot)));
+    }
+
+    private AnnotationInk Ink(AngleDimension dimension, string id, string view, ArcEdge arc, LineEdge? one, LineEdge? two, Point2D corner, Point2D middle)
+    {
+        ImmutableArray<PlotItem>.Builder items = ImmutableArray.CreateBuilder<PlotItem>(8);
+        items.Add(new PlotStroke(LineRole.Dimension, arc, id, view));
+        if (one is not null)
+            items.Add(new PlotStroke(LineRole.Dimension, one, id, view));
+        if (two is not null)
+            items.Add(new PlotStroke(LineRole.Dimension, two, id, view));
+        items.Add(ArcArrow(first, ArrowsInside ? -1 : 1, id, view));
+        items.Add(ArcArrow(first + sweep, ArrowsInside ? 1 : -1, id, view));
+        items.AddRange(label.Ink(corner, 0, LineRole.Dimension, id, view));
+        Point2D onFirst = vertex + (Vector2D.FromAngle(first) * radius);
+        Point2D onSecond = vertex + (Vector2D.FromAngle(first + sweep) * radius);
+        Point2D onArc = vertex + (Vector2D.FromAngle(first + (sweep / 2)) * radius);
+        return new AnnotationInk(
+            items.DrainToImmutable(),
+            new PlotDimension(id, dimension.Name, PlotDimensionKind.Angle, view, [vertex, onFirst, onSecond, onArc], 0, dimension.Value, dimension.Label.ToString(), middle, dimension.Label.Decimals));
+    }
+
+    /// <summary>An arrowhead at the end of the arc, laid along the chord of its own length so that it follows the curve.</summary>
+    /// <param name="turn">+1 when it points counter-clockwise.</param>
+    private PlotFill ArcArrow(double at, int turn, string id, string view)
+    {
+        Point2D tip = vertex + (Vector2D.FromAngle(at) * radius);
+        Point2D back = vertex + (Vector2D.FromAngle(at - (turn * style.ArrowLength / radius)) * radius);
+        return Arrowhead.At(tip, (tip - back).Unit(), style, id, view);
+    }
+}

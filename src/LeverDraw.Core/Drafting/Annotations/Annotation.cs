@@ -1,0 +1,69 @@
+using System.Collections.Immutable;
+using LeverDraw.Geometry;
+
+namespace LeverDraw.Drafting.Annotations;
+
+/// <summary>Something to be said about a view: what, where it points, not yet where it stands. Points are in the view's own millimetres.</summary>
+/// <param name="Name">The field's full name, or one of the part's own for derived sizes.</param>
+/// <param name="Value">Millimetres, or radians for an angle; exactly what the geometry has.</param>
+public abstract record Annotation(string Name, double Value, Label Label);
+
+/// <summary>A distance between two points, measured along a direction.</summary>
+/// <param name="Direction">Measuring direction, radians: 0 along x, π/2 along y.</param>
+public sealed record LinearDimension(string Name, double Value, Label Label, Point2D First, Point2D Second, double Direction)
+    : Annotation(Name, Value, Label)
+{
+    /// <summary>Where dimension lines may stand.</summary>
+    public DimensionSides Sides { get; init; } = DimensionSides.Both;
+
+    /// <summary>Set when the measured faces run on square to the direction: the dimension may then stand on the feature itself, moved by an amount in this range (millimetres, along the left of the direction).</summary>
+    public (double From, double To)? Slide { get; init; }
+}
+
+/// <summary>On which sides of a view a dimension may stand, looking along its direction.</summary>
+[Flags]
+public enum DimensionSides
+{
+    /// <summary>Below a horizontal dimension, right of an upward one.</summary>
+    Right = 1,
+
+    /// <summary>Above a horizontal dimension, left of an upward one.</summary>
+    Left = 2,
+    Both = 3,
+}
+
+/// <summary>A circle's diameter, by a leader in line with its centre.</summary>
+public sealed record DiameterDimension(string Name, double Value, Label Label, Point2D Centre, double Radius)
+    : Annotation(Name, Value, Label)
+{
+    /// <summary>The parts of the circle that are drawn, where the arrow may touch; empty for a whole circle.</summary>
+    public ImmutableArray<ArcEdge> Arcs { get; init; } = [];
+
+    /// <summary>The label is a callout about the circle (a hole note), not the diameter of this very circle.</summary>
+    public bool IsCallout { get; init; }
+}
+
+/// <summary>The letter of a detail, beside the circle that marks it. Says no size.</summary>
+public sealed record DetailLetter(string Name, string Letter, Point2D Centre, double Radius)
+    : Annotation(Name, 0, Label.Of(Letter));
+
+/// <summary>An arc's radius, by a leader in line with its centre. Any of the arcs may carry it (equal features).</summary>
+public sealed record RadiusDimension(string Name, double Value, Label Label, ImmutableArray<ArcEdge> Arcs)
+    : Annotation(Name, Value, Label);
+
+/// <summary>The angle at a vertex, counter-clockwise from the first direction to the second.</summary>
+/// <param name="FirstFrom">Distance from the vertex where the first side's extension line starts; null when a line is there already.</param>
+public sealed record AngleDimension(string Name, double Value, Label Label, Point2D Vertex, double FirstDirection, double SecondDirection, double? FirstFrom, double? SecondFrom)
+    : Annotation(Name, Value, Label)
+{
+    /// <summary>Least and greatest distance of the dimension arc from the vertex, view millimetres; null: anywhere that is clear.</summary>
+    public (double From, double To)? Reach { get; init; }
+}
+
+/// <summary>A note with a leader to one of several points.</summary>
+public sealed record LeaderNote(string Name, double Value, Label Label, ImmutableArray<Point2D> Targets)
+    : Annotation(Name, Value, Label)
+{
+    /// <summary>The leader ends in a dot inside a face, not in an arrow on an edge.</summary>
+    public bool OnFace { get; init; }
+}

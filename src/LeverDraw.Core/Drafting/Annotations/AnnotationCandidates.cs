@@ -1,0 +1,18 @@
+using LeverDraw.Drafting.Layout;
+
+namespace LeverDraw.Drafting.Annotations;
+
+/// <summary>The explicit list of annotation kinds and what makes their candidates.</summary>
+internal static class AnnotationCandidates
+{
+    public static List<Candidate> For(Annotation annotation, string id, PlacingContext context) => annotation switch
+    {
+        LinearDimension linear => LinearCandidates.For(linear, id, context),
+        DiameterDimension diameter => RadialCandidates.For(diameter, id, context),
+        RadiusDimension radius => RadialCandidates.For(radius, id, context),
+        AngleDimension angle => AngleCandidates.For(angle, id, context),
+        DetailLetter letter => RadialCandidates.For(letter, id, context),
+        LeaderNote note => RadialCandidates.For(note, id, context),
+        _ => throw new ArgumentOutOfRangeException(nameof(annotation), annotation, "Unknown kind of annotation."),
+    };
+}

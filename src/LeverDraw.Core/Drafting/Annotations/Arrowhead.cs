@@ -1,0 +1,22 @@
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Geometry;
+
+namespace LeverDraw.Drafting.Annotations;
+
+/// <summary>A filled arrowhead, three times as long as wide (reference 10h: inch practice 3:1; the ISO form is wider, from memory).</summary>
+public static class Arrowhead
+{
+    /// <param name="direction">The way it points, length one.</param>
+    public static PlotFill At(Point2D tip, Vector2D direction, DraftingStyle style, string? owner, string view)
+    {
+        Point2D back = tip - (direction * style.ArrowLength);
+        Vector2D half = direction.Left * style.ArrowHalfWidth;
+        return new PlotFill(LineRole.Dimension, [tip, back + half, back - half], owner, view);
+    }
+
+    public static PlotFill Dot(Point2D at, DraftingStyle style, string? owner, string view)
+    {
+        double r = style.ArrowLength / 6;
+        return new PlotFill(LineRole.Dimension, [.. Enumerable.Range(0, 12).Select(i => at + (Vector2D.FromAngle(i * Math.PI / 6) * r))], owner, view);
+    }
+}

@@ -1,0 +1,13 @@
+using System.Collections.Immutable;
+
+namespace LeverDraw.Drafting.Annotations;
+
+/// <summary>What a dimension or note says: one or more lines of lettering, final. Nothing after this rounds or rewrites a number.</summary>
+/// <param name="Decimals">Decimals of the first unit's number.</param>
+/// <param name="Boxed">Drawn in a frame: a theoretically exact size.</param>
+public sealed record Label(ImmutableArray<string> Lines, int Decimals = 3, bool Boxed = false)
+{
+    public static Label Of(params ReadOnlySpan<string> lines) => new([.. lines]);
+
+    public override string ToString() => string.Join('\n', Lines);
+}

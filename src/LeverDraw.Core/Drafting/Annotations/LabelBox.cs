@@ -1,0 +1,58 @@
+using LeverDraw.Drafting.Layout;
+using LeverDraw.Drafting.Lettering;
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Geometry;
+
+namespace LeverDraw.Drafting.Annotations;
+
+/// <summary>A label measured: how much room its lines take, and how to ink them from a corner.</summary>
+public sealed class LabelBox
+{
+    private readonly double _pitch;
+    private readonly double _height;
+    private readonly double[] _widths;
+
+    public LabelBox(Label label, DraftingStyle style)
+    {
+        Label = label;
+        _height = style.LetteringHeight;
+        _pitch = _height * 1.6;
+        _widths = [.. label.Lines.Select(line => StrokeLettering.WidthOf(line, _height))];
+        Width = _widths.Max() + (label.Boxed ? _height : 0);
+        Height = _height + (_pitch * (label.Lines.Length - 1)) + (label.Boxed ? _height * 0.8 : 0);
+    }
+
+    public Label Label { get; }
+
+    public double Width { get; }
+
+    /// <summary>From the last line's baseline (or the box's lower side) to the first line's top.</summary>
+    public double Height { get; }
+
+    /// <summary>Lines centred one above the other in the box whose lower left corner is given.</summary>
+    public IEnumerable<PlotItem> Ink(Point2D corner, double angle, LineRole role, string owner, string view)
+    {
+        Vector2D u = Vector2D.FromAngle(angle);
+        double pad = Label.Boxed ? _height * 0.4 : 0;
+        for (int i = 0; i < _widths.Length; i++)
+        {
+            double up = pad + (_pitch * (_widths.Length - 1 - i));
+            Point2D anchor = corner + (u * ((Width - _widths[i]) / 2)) + (u.Left * up);
+            yield return StrokeLettering.Compose(Label.Lines[i], anchor, _height, angle, owner, view);
+        }
+
+        if (!Label.Boxed)
+            yield break;
+        Point2D[] corners = [corner, corner + (u * Width), corner + (u * Width) + (u.Left * Height), corner + (u.Left * Height)];
+        for (int i = 0; i < 4; i++)
+            yield return new PlotStroke(role, new LineEdge(corners[i], corners[(i + 1) % 4]), owner, view);
+    }
+
+    /// <summary>The room it takes, with the clearance all round; what hangs below the baseline (brackets, commas) is inside.</summary>
+    public OrientedBox Box(Point2D corner, double angle, double clearance)
+    {
+        Vector2D u = Vector2D.FromAngle(angle);
+        double below = 0.25 * _height;
+        return OrientedBox.FromCorner(corner - (u.Left * below), Width, Height + below + (0.05 * _height), angle).Inflated(clearance);
+    }
+}

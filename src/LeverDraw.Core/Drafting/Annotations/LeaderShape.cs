@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using LeverDraw.Drafting.Layout;
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Geometry;
+
+namespace LeverDraw.Drafting.Annotations;
+
+/// <summary>A leader from a tip, along a direction, to a level shoulder on which the label stands; shared by radius, diameter and notes.</summary>
+internal sealed class LeaderShape
+{
+    private readonly LabelBox _label;
+    private readonly DraftingStyle _style;
+    private readonly Point2D _tip;
+    private readonly Point2D _elbow;
+    private readonly Point2D _end;
+    private readonly Point2D _corner;
+    private readonly Vector2D _direction;
+
+    /// <param name="direction">From the tip to the elbow, length one.</param>
+    /// <param name="length">From the tip to the elbow, millimetres.</param>
+    public LeaderShape(LabelBox label, DraftingStyle style, Point2D tip, Vector2D direction, double length, bool toRight)
+    {
+        _label = label;
+        _style = style;
+        _tip = tip;
+        _direction = direction;
+        _elbow = tip + (direction * length);
+        double shoulder = label.Width + 1.5;
+        _end = _elbow + new Vector2D(toRight ? shoulder : -shoulder, 0);
+        double left = toRight ? _elbow.X + 1 : _end.X + 0.5;
+        // The first line stands on the shoulder, further lines hang below it.
+        double below = label.Height - style.LetteringHeight;
+        _corner = new Point2D(left, _elbow.Y + style.TextGap - (below > 0 ? below + style.TextGap : 0));
+        if (label.Label.Lines.Length > 1 || label.Label.Boxed)
+            _corner = new Point2D(left, _elbow.Y - (label.Height / 2));
+        HasShoulderUnderText = label.Label.Lines.Length == 1 && !label.Label.Boxed;
+        if (!HasShoulderUnderText)
+        {
+            _end = _elbow + new Vector2D(toRight ? 2 : -2, 0);
+            _corner = new Point2D(toRight ? _end.X + 0.8 : _end.X - 0.8 - label.Width, _elbow.Y - (label.Height / 2));
+        }
+    }
+
+    /// <summary>One line stands on the shoulder; several lines stand at its end.</summary>
+    private bool HasShoulderUnderText { get; }
+
+    public Point2D TextMiddle => _corner + new Vector2D(_label.Width / 2, _label.Height / 2);
+
+    public OrientedBox Box => _label.Box(_corner, 0, _style.Clearance);
+
+    public Stroke[] Strokes => [new(_tip, _elbow, StrokeKind.Leader), new(_elbow, _end, StrokeKind.Leader)];
+
+    public ImmutableArray<PlotItem> Ink(string id, string view, bool dot)
+    {
+        ImmutableArray<PlotItem>.Builder items = ImmutableArray.CreateBuilder<PlotItem>(6);
+        items.Add(new PlotStroke(LineRole.Dimension, new LineEdge(_tip, _elbow), id, view));
+        items.Add(new PlotStroke(LineRole.Dimension, new LineEdge(_elbow, _end), id, view));
+        items.Add(dot ? Arrowhead.Dot(_tip, _style, id, view) : Arrowhead.At(_tip, -_direction, _style, id, view));
+        items.AddRange(_label.Ink(_corner, 0, LineRole.Dimension, id, view));
+        return items.DrainToImmutable();
+    }
+}

@@ -1,0 +1,67 @@
+using LeverDraw.Drafting.Layout;
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Geometry;
+
+namespace LeverDraw.Drafting.Annotations;
+
+/// <summary>Where a linear dimension may stand: tiers outside the view, beside the feature, or on the feature itself; text in the middle, slid, or beside the arrows.</summary>
+internal static class LinearCandidates
+{
+    private const int Tiers = 7;
+
+    public static List<Candidate> For(LinearDimension dimension, string id, PlacingContext context)
+    {
+        DraftingStyle style = context.Style;
+        Point2D p = context.ToBlock.Apply(dimension.First);
+        Point2D q = context.ToBlock.Apply(dimension.Second);
+        Vector2D u = Vector2D.FromAngle(context.ToBlock.ApplyToDirection(dimension.Direction));
+        if (Math.Abs(u.X) < 1e-12 || Math.Abs(u.Y) < 1e-12)
+            u = new Vector2D(Math.Round(u.X), Math.Round(u.Y));
+        bool mirrored = context.ToBlock.Mirrored;
+        if (u.Dot(q - p) < 0)
+            (p, q) = (q, p);
+        var frame = new LinearFrame(id, dimension, context, p, q, u, new LabelBox(dimension.Label, style));
+        var all = new List<Candidate>(64);
+
+        bool square = u.X == 0 || u.Y == 0;
+        (double low, double high) = square
+            ? context.Extent(u.Left)
+            : (Math.Min(frame.ReachP, frame.ReachQ), Math.Max(frame.ReachP, frame.ReachQ));
+        DimensionSides left = mirrored ? DimensionSides.Right : DimensionSides.Left;
+        DimensionSides right = mirrored ? DimensionSides.Left : DimensionSides.Right;
+        for (int tier = 0; tier < Tiers; tier++)
+        {
+            double away = style.FirstTier + (tier * style.TierSpacing);
+            if (dimension.Sides.HasFlag(left))
+                frame.AddTextPlaces(all, high + away, tier * 3.0);
+            if (dimension.Sides.HasFlag(right))
+                frame.AddTextPlaces(all, low - away, tier * 3.0);
+        }
+
+        if (square)
+        {
+            // Nearer to the feature than the view's own edge, where there is a hollow.
+            double top = Math.Max(frame.ReachP, frame.ReachQ);
+            double bottom = Math.Min(frame.ReachP, frame.ReachQ);
+            for (int step = 0; step < 3; step++)
+            {
+                double away = style.FirstTier + (step * style.TierSpacing);
+                if (dimension.Sides.HasFlag(left) && top + away < high - 1)
+                    frame.AddTextPlaces(all, top + away, 5 + (step * 3.0));
+                if (dimension.Sides.HasFlag(right) && bottom - away > low + 1)
+                    frame.AddTextPlaces(all, bottom - away, 5 + (step * 3.0));
+            }
+        }
+
+        if (dimension.Slide is { } slide)
+        {
+            for (int step = 0; step <= 6; step++)
+            {
+                double shift = (slide.From + ((slide.To - slide.From) * step / 6)) * context.Scale * (mirrored ? -1 : 1);
+                frame.AddOnFeature(all, shift, 1 + (Math.Abs(step - 3) * 0.4));
+            }
+        }
+
+        return all;
+    }
+}

@@ -1,0 +1,31 @@
+using LeverDraw.Drafting.Layout;
+using LeverDraw.Geometry;
+
+namespace LeverDraw.Drafting.Annotations;
+
+/// <summary>What a candidate generator needs to know: the view, its scale, its box on paper, the style.</summary>
+/// <param name="ToBlock">From view millimetres to the block's paper millimetres (scale and turn, no shift).</param>
+/// <param name="Bounds">Of the view's own ink, block millimetres.</param>
+public sealed record PlacingContext(string View, Transform2D ToBlock, Box2D Bounds, DraftingStyle Style)
+{
+    public double Scale => ToBlock.Scale;
+
+    /// <summary>Reading direction for lettering along a line: from the bottom or from the right of the sheet.</summary>
+    public static double ReadingAngle(double direction)
+    {
+        double angle = Math.IEEERemainder(direction, Math.PI);
+        // A hair under vertical still reads from the right.
+        return angle <= (-Math.PI / 2) + 1e-9 ? angle + Math.PI : angle;
+    }
+
+    /// <summary>Least and greatest extent of the view along a direction.</summary>
+    public (double Min, double Max) Extent(Vector2D along)
+    {
+        double[] corners =
+        [
+            along.Dot(new Vector2D(Bounds.MinX, Bounds.MinY)), along.Dot(new Vector2D(Bounds.MaxX, Bounds.MinY)),
+            along.Dot(new Vector2D(Bounds.MinX, Bounds.MaxY)), along.Dot(new Vector2D(Bounds.MaxX, Bounds.MaxY)),
+        ];
+        return (corners.Min(), corners.Max());
+    }
+}

@@ -1,0 +1,120 @@
+using LeverDraw.Geometry;
+
+namespace LeverDraw.Drafting.Layout;
+
+/// <summary>The view's own ink, for collision tests, in the block's paper millimetres. A plain grid keeps the tests short.</summary>
+public sealed class ViewField
+{
+    private const double CellSize = 6;
+
+    private readonly Stroke[] _strokes;
+    private readonly List<int>[] _cells;
+    private readonly Box2D _box;
+    private readonly int _columns;
+    private readonly int _rows;
+    private readonly int[] _seen;
+    private readonly List<int> _near = [];
+    private int _stamp;
+
+    public ViewField(IEnumerable<Stroke> strokes, IReadOnlyList<OrientedBox> keepOut)
+    {
+        _strokes = [.. strokes];
+        KeepOut = keepOut;
+        _box = _strokes.Aggregate(Box2D.Empty, (b, s) => b.Union(s.Bounds));
+        if (_box.IsEmpty)
+            _box = new Box2D(0, 0, 0, 0);
+        _columns = (int)(_box.Width / CellSize) + 1;
+        _rows = (int)(_box.Height / CellSize) + 1;
+        _cells = new List<int>[_columns * _rows];
+        _seen = new int[_strokes.Length];
+        for (int i = 0; i < _strokes.Length; i++)
+        {
+            (int c0, int r0, int c1, int r1) = CellsOf(_strokes[i].Bounds);
+            for (int r = r0; r <= r1; r++)
+            {
+                for (int c = c0; c <= c1; c++)
+                    (_cells[(r * _columns) + c] ??= []).Add(i);
+            }
+        }
+    }
+
+    /// <summary>Boxes where no lettering may go (captions, section letters).</summary>
+    public IReadOnlyList<OrientedBox> KeepOut { get; }
+
+    public Box2D Bounds => _box;
+
+    public bool StrikesText(in OrientedBox text)
+    {
+        foreach (OrientedBox box in KeepOut)
+        {
+            if (box.Overlaps(text))
+                return true;
+        }
+
+        foreach (int i in Near(text.Bounds))
+        {
+            if (text.Meets(_strokes[i].A, _strokes[i].B))
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>How many feature lines a stroke crosses, and whether it runs along one or through kept-out lettering.</summary>
+    public (int Crossings, bool RunsAlong) Count(in Stroke stroke)
+    {
+        foreach (OrientedBox box in KeepOut)
+        {
+            if (box.Meets(stroke.A, stroke.B))
+                return (0, true);
+        }
+
+        int crossings = 0;
+        foreach (int i in Near(stroke.Bounds))
+        {
+            ref readonly Stroke other = ref _strokes[i];
+            if (other.Kind == StrokeKind.Light)
+                continue;
+            if (stroke.Crosses(other))
+                crossings++;
+            else if (stroke.RunsAlong(other, 0.4))
+                return (crossings, true);
+        }
+
+        return (crossings, false);
+    }
+
+    /// <summary>Indices of the strokes in the cells that a box touches, each once. The buffer is reused by the next call.</summary>
+    private List<int> Near(Box2D box)
+    {
+        _near.Clear();
+        if (!box.Overlaps(_box.Inflated(1e-6)))
+            return _near;
+        int stamp = ++_stamp;
+        (int c0, int r0, int c1, int r1) = CellsOf(box);
+        for (int r = r0; r <= r1; r++)
+        {
+            for (int c = c0; c <= c1; c++)
+            {
+                List<int>? cell = _cells[(r * _columns) + c];
+                if (cell is null)
+                    continue;
+                foreach (int i in cell)
+                {
+                    if (_seen[i] == stamp)
+                        continue;
+                    _seen[i] = stamp;
+                    _near.Add(i);
+                }
+            }
+        }
+
+        return _near;
+    }
+
+    private (int C0, int R0, int C1, int R1) CellsOf(Box2D box) => (
+        Math.Clamp((int)((box.MinX - _box.MinX) / CellSize), 0, _columns - 1),
+        Math.Clamp((int)((box.MinY - _box.MinY) / CellSize), 0, _rows - 1),
+        Math.Clamp((int)((box.MaxX - _box.MinX) / CellSize), 0, _columns - 1),
+        Math.Clamp((int)((box.MaxY - _box.MinY) / CellSize), 0, _rows - 1));
+}

@@ -1,0 +1,116 @@
+using System.Collections.Immutable;
+using LeverDraw.Drafting.Layout;
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Drafting.TitleBlocks;
+using LeverDraw.Drafting.Views;
+using LeverDraw.Geometry;
+using LeverDraw.Standards;
+
+namespace LeverDraw.Drafting.Sheets;
+
+/// <summary>One try at a sheet: a paper size and a main scale. Details take their preferred enlargement, or the next smaller one that fits.</summary>
+internal sealed class SheetAttempt(SheetContent content, SheetOptions options, SheetFormat sheet, DrawingScale scale)
+{
+    private readonly DraftingStyle _style = sheet.Width.Millimetres * sheet.Height.Millimetres > 70_000 ? DraftingStyle.Large : DraftingStyle.Small;
+    private readonly Box2D _field = SheetFrame.Field(sheet);
+
+    private SheetUnit FirstUnit => options.Units is ShownUnits.Millimetres or ShownUnits.MillimetresAndInches ? SheetUnit.Millimetre : SheetUnit.Inch;
+
+    /// <summary>The finished sheet, or null with the reason when it does not go on this paper at this scale.</summary>
+    public PlotSheet? Run(out string? reason)
+    {
+        reason = null;
+        double titleWidth = _field.Width < TitleBlockInk.FullWidth + 60 ? _field.Width : TitleBlockInk.FullWidth;
+        var title = new Box2D(_field.MaxX - titleWidth, _field.MinY, _field.MaxX, _field.MinY + (TitleBlockInk.Rows * TitleBlockInk.RowHeight));
+        string[] tooLong = [.. TitleBlockInk.TooLong(content.Title, titleWidth)];
+        if (tooLong.Length > 0)
+        {
+            reason = "the title block's entries are too long: " + string.Join(", ", tooLong);
+            return null;
+        }
+
+        ImmutableArray<ViewSource> projected = options.Projection == ProjectionMethod.ThirdAngle
+            ? [.. content.FromLeft, content.Front, .. content.FromRight]
+            : [.. content.FromRight, content.Front, .. content.FromLeft];
+        if (CannotFit(projected, title))
+            return null;
+        PaperBlock[] main = [.. projected.Select(v => PaperBlock.Of(ViewBlockBuilder.Build(v, scale.Factor, null, _style)))];
+        double[] noteWidths = titleWidth < _field.Width ? [_field.Width - titleWidth - 14, titleWidth - 14, 100, 75] : [_field.Width - 14, 85, 75];
+        foreach (double share in (double[])[1, 0.5, 0])
+        {
+            PaperBlock[] others = [.. content.Others.Select(v => Enlarged(v, share))];
+            foreach (double width in noteWidths)
+            {
+                PaperBlock notes = NotesBlock.Build(content.Notes, width, _style.LetteringHeight > 2.5 ? 2.5 : 2.5, FirstUnit);
+                List<PlacedBlock>? placed = SheetArrangement.Best(_field, title, main, others, [notes]);
+                if (placed is null)
+                    continue;
+                string[] unplaced = [.. placed.SelectMany(p => p.Block.View?.Unplaced ?? [])];
+                if (unplaced.Length == 0)
+                    return Assemble(placed, title);
+                reason = "no clear place for " + string.Join(", ", unplaced);
+            }
+
+            if (content.Others.IsEmpty)
+                break;
+        }
+
+        return null;
+    }
+
+    /// <summary>Bare views plus one tier all round: cheap to know before anything is placed.</summary>
+    private bool CannotFit(ImmutableArray<ViewSource> views, Box2D title)
+    {
+        double ring = _style.FirstTier + 4;
+        double width = 0;
+        double height = 0;
+        foreach (ViewSource view in views)
+        {
+            Box2D box = view.Outlines.Aggregate(Box2D.Empty, (b, o) => b.Union(o.Contour.Transformed(view.Orientation).Box));
+            width += (box.Width * scale.Factor) + ring;
+            height = Math.Max(height, (box.Height * scale.Factor) + ring);
+        }
+
+        return width > _field.Width || height > _field.Height || (height > _field.Height - title.Height && width > title.MinX - _field.MinX + 1 && title.Width >= _field.Width);
+    }
+
+    /// <param name="share">1 for the preferred enlargement, 0 for the main scale.</param>
+    private PaperBlock Enlarged(ViewSource view, double share)
+    {
+        double wanted = scale.Factor * (1 + ((view.Enlargement - 1) * share));
+        DrawingScale own = share == 1 ? new DrawingScale((int)Math.Round(wanted * scale.Real), scale.Real) : DrawingScales.LargestNotAbove(wanted).Value;
+        string? caption = view.Title is null ? null : own == scale ? view.Title : view.Title + "  (" + own.Text + ")";
+        return PaperBlock.Of(ViewBlockBuilder.Build(view, own.Factor, caption, _style));
+    }
+
+    private PlotSheet Assemble(List<PlacedBlock> placed, Box2D title)
+    {
+        var items = ImmutableArray.CreateBuilder<PlotItem>(512);
+        var dimensions = ImmutableArray.CreateBuilder<PlotDimension>();
+        var views = ImmutableArray.CreateBuilder<PlotView>();
+        items.AddRange(SheetFrame.Draw(sheet, title));
+        items.AddRange(TitleBlockInk.Draw(content.Title, scale.Text, sheet.Name, options.Projection, title));
+        foreach (PlacedBlock block in placed)
+        {
+            items.AddRange(block.Block.Items.Select(i => i.Moved(block.Shift)));
+            dimensions.AddRange(block.Block.Dimensions.Select(d => d.Moved(block.Shift)));
+            if (block.Block.View is not { } view)
+                continue;
+            Transform2D toPaper = view.Source.Orientation with { Scale = view.Scale, Translation = block.Shift };
+            views.Add(new PlotView(view.Source.Id, view.Source.Title ?? view.Source.Id, toPaper, view.Scale == scale.Factor, view.Source.Outlines));
+        }
+
+        return new PlotSheet(
+            sheet.Width.Millimetres,
+            sheet.Height.Millimetres,
+            content.Title.DrawingNumber + " " + content.Title.Title,
+            content.State,
+            FirstUnit,
+            scale.Factor,
+            _style.LetteringHeight,
+            _style.ArrowLength,
+            items.ToImmutable(),
+            views.ToImmutable(),
+            dimensions.ToImmutable());
+    }
+}

@@ -1,0 +1,21 @@
+using System.Collections.Immutable;
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Drafting.TitleBlocks;
+using LeverDraw.Drafting.Views;
+
+namespace LeverDraw.Drafting.Sheets;
+
+/// <summary>A sheet as meaning, before scale and place: what is seen, what is said, who signs.</summary>
+/// <param name="Kind">The sheet's name in commands and file names: <c>finished</c>.</param>
+/// <param name="Front">The principal view.</param>
+/// <param name="FromRight">The view from the right of the front view: projection decides on which side it stands.</param>
+/// <param name="Others">Sections and details, anywhere.</param>
+public sealed record SheetContent(
+    string Kind,
+    PartState State,
+    ViewSource Front,
+    ImmutableArray<ViewSource> FromRight,
+    ImmutableArray<ViewSource> FromLeft,
+    ImmutableArray<ViewSource> Others,
+    ImmutableArray<string> Notes,
+    TitleBlock Title);

@@ -1,0 +1,22 @@
+using LeverDraw.Drafting.TitleBlocks;
+using LeverDraw.Standards;
+
+namespace LeverDraw.Drafting.Sheets;
+
+/// <summary>In which unit sizes are lettered; with both, the second stands in square brackets.</summary>
+public enum ShownUnits
+{
+    Millimetres,
+    Inches,
+    MillimetresAndInches,
+    InchesAndMillimetres,
+}
+
+/// <summary>What the user may choose about a sheet.</summary>
+/// <param name="Paper">Null: the smallest sheet on which the drawing is at least at 2:1.</param>
+/// <param name="Scale">Null: the largest preferred scale that fits.</param>
+public sealed record SheetOptions(
+    SheetFormat? Paper = null,
+    DrawingScale? Scale = null,
+    ShownUnits Units = ShownUnits.Millimetres,
+    ProjectionMethod Projection = ProjectionMethod.ThirdAngle);

@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+using LeverDraw.Drafting.Layout;
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Geometry;
+
+namespace LeverDraw.Drafting.Views;
+
+/// <summary>A view's own ink at one scale: what is drawn, and the same as short straight strokes for collision tests.</summary>
+internal sealed class ViewInk
+{
+    /// <summary>Centre lines stand out by this much, paper millimetres (ISO 128 practice, from memory).</summary>
+    private const double CentreOvershoot = 2.5;
+
+    private readonly ImmutableArray<PlotItem>.Builder _items = ImmutableArray.CreateBuilder<PlotItem>();
+    private readonly List<Stroke> _strokes = [];
+    private readonly List<OrientedBox> _keepOut = [];
+    private readonly string _view;
+
+    public ViewInk(ViewSource view, Transform2D toBlock, DraftingStyle style)
+    {
+        _view = view.Id;
+        foreach (HatchedRegion region in view.Hatching)
+            AddHatch([.. region.Loops.Select(loop => loop.Transformed(toBlock))], style.HatchSpacing);
+        foreach (PlotOutline outline in view.Outlines)
+        {
+            Contour loop = outline.Contour.Transformed(toBlock);
+            _items.Add(new PlotLoop(LineRole.Outline, loop, null, _view));
+            foreach (Edge edge in loop.Edges)
+                AddStrokes(edge, StrokeKind.Feature);
+        }
+
+        foreach (ViewEdge edge in view.Edges)
+            AddEdge(edge.Role, edge.Edge.Transformed(toBlock));
+        Core = _strokes.Where(s => s.Kind == StrokeKind.Feature).Aggregate(Box2D.Empty, (box, s) => box.Union(s.Bounds));
+        Bounds = _strokes.Aggregate(Box2D.Empty, (box, s) => box.Union(s.Bounds));
+        foreach (SectionMark mark in view.SectionMarks)
+        {
+            SectionMarkInk ink = SectionMarkInk.Draw(mark, toBlock, style, _view);
+            _items.AddRange(ink.Items);
+            _strokes.AddRange(ink.Strokes);
+            _keepOut.AddRange(ink.Letters);
+            Bounds = Bounds.Union(ink.Bounds);
+        }
+    }
+
+    public ImmutableArray<PlotItem> Items => _items.ToImmutable();
+
+    public IReadOnlyList<Stroke> Strokes => _strokes;
+
+    public IReadOnlyList<OrientedBox> KeepOut => _keepOut;
+
+    /// <summary>Of outlines and edges: what dimension tiers are counted from.</summary>
+    public Box2D Core { get; }
+
+    public Box2D Bounds { get; }
+
+    private void AddEdge(LineRole role, Edge edge)
+    {
+        if (role == LineRole.Centre && edge is LineEdge line)
+        {
+            Vector2D u = (line.To - line.From).Unit() * CentreOvershoot;
+            edge = new LineEdge(line.From - u, line.To + u);
+        }
+
+        _items.Add(new PlotStroke(role, edge, null, _view));
+        AddStrokes(edge, role is LineRole.Centre or LineRole.Phantom or LineRole.Hatch ? StrokeKind.Light : StrokeKind.Feature);
+    }
+
+    private void AddStrokes(Edge edge, StrokeKind kind)
+    {
+        if (edge is not ArcEdge arc)
+        {
+            _strokes.Add(new Stroke(edge.Start, edge.End, kind));
+            return;
+        }
+
+        // Chords within 0.05 mm of the arc: far inside the clearance that lettering keeps.
+        double step = 2 * Math.Acos(Math.Max(0, 1 - (0.05 / Math.Max(arc.Radius, 0.06))));
+        int pieces = Math.Max(2, (int)Math.Ceiling(Math.Abs(arc.Sweep) / step));
+        for (int i = 0; i < pieces; i++)
+            _strokes.Add(new Stroke(arc.PointAt((double)i / pieces), arc.PointAt((i + 1.0) / pieces), kind));
+    }
+
+    private void AddHatch(ImmutableArray<Contour> loops, double spacing)
+    {
+        ImmutableArray<LineEdge> lines = HatchLines.Across(loops, Math.PI / 4, spacing);
+        _items.Add(new PlotHatch(LineRole.Hatch, loops, Math.PI / 4, spacing, lines, null, _view));
+        foreach (LineEdge line in lines)
+            _strokes.Add(new Stroke(line.From, line.To, StrokeKind.Light));
+    }
+}

@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using LeverDraw.Drafting.Annotations;
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Geometry;
+
+namespace LeverDraw.Drafting.Views;
+
+/// <summary>A view as meaning: what is seen and what is said about it, in the view's own millimetres. Scale and place come later.</summary>
+/// <param name="Id">Unique on the sheet, such as <c>side</c>.</param>
+/// <param name="Title">Shown as a caption (such as <c>A–A</c>), or null for a main view.</param>
+public sealed record ViewSource(string Id, string? Title)
+{
+    /// <summary>Closed visible outlines; they also go out at true size to writers that cut along them.</summary>
+    public ImmutableArray<PlotOutline> Outlines { get; init; } = [];
+
+    /// <summary>Other lines with their roles. Centre lines are given from end to end of the feature: the overshoot is drafting's.</summary>
+    public ImmutableArray<ViewEdge> Edges { get; init; } = [];
+
+    public ImmutableArray<HatchedRegion> Hatching { get; init; } = [];
+
+    public ImmutableArray<SectionMark> SectionMarks { get; init; } = [];
+
+    public ImmutableArray<Annotation> Annotations { get; init; } = [];
+
+    /// <summary>Turn (and mirror) of the view on the sheet; scale 1, no shift.</summary>
+    public Transform2D Orientation { get; init; } = Transform2D.Identity;
+
+    /// <summary>Preferred enlargement over the main views; 1 for a main view.</summary>
+    public double Enlargement { get; init; } = 1;
+
+    public bool IsMain => Enlargement == 1;
+}
+
+public sealed record ViewEdge(LineRole Role, Edge Edge);
+
+/// <summary>A cut face. Outer loop counter-clockwise, holes clockwise.</summary>
+public sealed record HatchedRegion(ImmutableArray<Contour> Loops);
+
+/// <summary>Where a section is taken: thick ends outside the feature, arrows the way one looks, a letter at each.</summary>
+/// <param name="From">Where the feature ends on the line, view millimetres.</param>
+/// <param name="Looking">Direction one looks, length one.</param>
+public sealed record SectionMark(string Letter, Point2D From, Point2D To, Vector2D Looking);

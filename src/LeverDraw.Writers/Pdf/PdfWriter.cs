@@ -1,0 +1,36 @@
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Units;
+using SkiaSharp;
+
+namespace LeverDraw.Writers.Pdf;
+
+/// <summary>The SVG's picture as one PDF page of the sheet's true size. Lettering is strokes; there is no text layer.</summary>
+public sealed class PdfWriter : IDrawingWriter
+{
+    private const double PointsPerMillimetre = 72 / Length.MillimetresPerInch;
+
+    public string Format => "pdf";
+
+    public string Extension => "pdf";
+
+    public void Write(PlotSheet sheet, Stream stream)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        ArgumentNullException.ThrowIfNull(stream);
+        // No dates: they would come from a clock, and the same sheet must give the same bytes.
+        var metadata = new SKDocumentPdfMetadata
+        {
+            Title = sheet.Title,
+            Creator = "LeverDraw",
+            Producer = "LeverDraw",
+            Creation = null,
+            Modified = null,
+        };
+        using SvgPicture picture = SvgPicture.Of(sheet);
+        using SKDocument document = SKDocument.CreatePdf(stream, metadata);
+        using SKCanvas canvas = document.BeginPage((float)(sheet.Width * PointsPerMillimetre), (float)(sheet.Height * PointsPerMillimetre));
+        picture.Draw(canvas, PointsPerMillimetre);
+        document.EndPage();
+        document.Close();
+    }
+}
