@@ -23,6 +23,7 @@ public static class FinishedLeverSheet
             SectionMarks = [new SectionMark("A", new Point2D(-half, 0), new Point2D(half, 0), new Vector2D(0, -1))],
         };
         ViewSource side = Of("side", null, LeverViews.Side(lever), LeverSideAnnotations.Of(lever, text));
+        side = side with { Edges = side.Edges.Add(LeverNoseDetail.Mark(lever)) };
         return new SheetContent(
             Kind,
             PartState.Finished,
