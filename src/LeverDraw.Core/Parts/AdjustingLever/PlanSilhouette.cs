@@ -88,31 +88,23 @@ internal sealed class PlanSilhouette
         {
             double a = Breaks[i], b = Breaks[i + 1], hair = Math.Min(Hair, (b - a) / 4);
             List<Edge> piece = [];
-            ArcFit.Add(piece, t => new Point2D(f(Math.Clamp(t, a + hair, b - hair)), t), a, b);
+            // Steps shrink toward the ends, where the widths may change like a square root.
+            ArcFit.Add(
+                piece,
+                t =>
+                {
+                    double n = t <= 0 ? a : t >= 1 ? b : ((a + b) / 2) - ((b - a) / 2 * Math.Cos(t * Math.PI));
+                    return new Point2D(f(Math.Clamp(n, a + hair, b - hair)), n);
+                },
+                0,
+                1);
+            // Also closes the step of some 1e-4 mm that a hair leaves where the curve starts like a square root.
             if (edges.Count > 0 && piece.Count > 0)
-            {
-                // A square-root start makes a hair's step of some 1e-4 mm; the next piece is drawn from where the last ended.
-                Point2D at = edges[^1].End;
-                if (at.DistanceTo(piece[0].Start) <= ArcFit.Error)
-                    piece[0] = Restarted(piece[0], at);
-                else
-                    Join(edges, at, piece[0].Start);
-            }
-
+                Join(edges, edges[^1].End, piece[0].Start);
             edges.AddRange(piece);
         }
 
         return edges;
-    }
-
-    private static Edge Restarted(Edge edge, Point2D at)
-    {
-        if (edge is LineEdge || edge.Start.DistanceTo(at) <= Coincidence.Distance)
-            return edge is LineEdge ? new LineEdge(at, edge.End) : edge;
-        List<Edge> again = [];
-        Point2D middle = edge.PointAt(0.5);
-        ArcFit.Add(again, t => t <= 0 ? at : t >= 1 ? edge.End : t == 0.5 ? middle : edge.PointAt(t), 0, 1);
-        return again.Count == 1 ? again[0] : new LineEdge(at, edge.End);
     }
 
     private static void Join(List<Edge> path, Point2D from, Point2D to)
