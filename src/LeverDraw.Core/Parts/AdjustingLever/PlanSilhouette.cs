@@ -8,7 +8,8 @@ namespace LeverDraw.Parts.AdjustingLever;
 /// <remarks>At one n the side profile spans some heights; the body there is as wide as the fork profile is anywhere within them. Where a fillet of one outline meets a shoulder of the other this is an ellipse, followed by arcs to <see cref="ArcFit.Error"/>.</remarks>
 internal sealed class PlanSilhouette
 {
-    private const double Hair = 1e-9;
+    // Far enough from a break for a chord to be found there; near enough that a root start is missed by less than the fit's error.
+    private const double Hair = 1e-7;
     private readonly ChordScanner _columns;
     private readonly ChordScanner _fork;
     private readonly double[] _levels;
@@ -30,7 +31,7 @@ internal sealed class PlanSilhouette
         double inner = double.PositiveInfinity, outer = 0;
         foreach (Interval column in _columns.At(-n))
         {
-            foreach (double z in _levels.Where(l => l > column.From && l < column.To).Append(column.From + Hair).Append(column.To - Hair))
+            foreach (double z in _levels.Where(l => l > column.From && l < column.To).Append(column.From + (Hair / 10)).Append(column.To - (Hair / 10)))
             {
                 ImmutableArray<Interval> chords = _fork.At(z);
                 if (chords.IsEmpty)
