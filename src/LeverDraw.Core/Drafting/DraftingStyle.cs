@@ -8,7 +8,7 @@ namespace LeverDraw.Drafting;
 /// <param name="TierSpacing">Between parallel dimension lines.</param>
 /// <param name="Overshoot">Of an extension line past its dimension line.</param>
 /// <param name="FeatureGap">Between the feature and its extension line.</param>
-/// <param name="TextGap">Between a dimension line and the text standing on it.</param>
+/// <param name="TextGap">From a dimension line to the baseline of the text on it; brackets hang 0.25 h below that.</param>
 /// <param name="Clearance">Least free distance round any lettering.</param>
 /// <param name="HatchSpacing">Between section lines.</param>
 public sealed record DraftingStyle(
@@ -23,10 +23,10 @@ public sealed record DraftingStyle(
     double HatchSpacing)
 {
     /// <summary>For A4 and letter sheets: lettering 2.5.</summary>
-    public static DraftingStyle Small { get; } = new(2.5, 2.5, 7, 6, 1.5, 0.8, 0.7, 0.5, 2);
+    public static DraftingStyle Small { get; } = new(2.5, 2.5, 7, 6, 1.5, 0.8, 1.2, 0.5, 2);
 
     /// <summary>For A3 and larger: lettering 3.5.</summary>
-    public static DraftingStyle Large { get; } = new(3.5, 3.5, 10, 8.5, 2, 1, 0.9, 0.6, 2.5);
+    public static DraftingStyle Large { get; } = new(3.5, 3.5, 10, 8.5, 2, 1, 1.65, 0.6, 2.5);
 
     public double ArrowHalfWidth => ArrowLength / 6;
 

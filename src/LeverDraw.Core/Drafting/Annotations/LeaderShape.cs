@@ -46,6 +46,9 @@ internal sealed class LeaderShape
 
     public OrientedBox Box => _label.Box(_corner, 0, _style.Clearance);
 
+    /// <summary>The leader runs through its own lettering, as when it is folded back steeply.</summary>
+    public bool StrikesItself => Box.Meets(_tip, _elbow - (_direction * 0.01));
+
     public Stroke[] Strokes => [new(_tip, _elbow, StrokeKind.Leader), new(_elbow, _end, StrokeKind.Leader)];
 
     public ImmutableArray<PlotItem> Ink(string id, string view, bool dot)

@@ -131,6 +131,8 @@ internal static class RadialCandidates
                 if (folded && Math.Abs(direction.X) > 0.5)
                     continue;
                 var leader = new LeaderShape(label, style, tip, direction, from, toRight);
+                if (leader.StrikesItself)
+                    continue;
                 all.Add(new Candidate([leader.Box], leader.Strokes, cost + awkward + (folded ? 3 : 0) + (length * 0.16), () => ink(leader)));
             }
         }
