@@ -15,10 +15,13 @@ public static class ContourSelfCheck
     {
         ImmutableArray<SelfMeeting>.Builder found = ImmutableArray.CreateBuilder<SelfMeeting>();
         ImmutableArray<Edge> edges = contour.Edges;
+        Box2D[] boxes = [.. edges.Select(e => e.Box.Inflated(Coincidence.Distance))];
         for (int i = 0; i < edges.Length; i++)
         {
             for (int j = i + 1; j < edges.Length; j++)
             {
+                if (!boxes[i].Overlaps(boxes[j]))
+                    continue;
                 IntersectionResult where = EdgeIntersection.Between(edges[i], edges[j]);
                 bool follows = j == i + 1, precedes = (j + 1) % edges.Length == i;
                 if (where is not Overlap && (follows || precedes))

@@ -100,6 +100,8 @@ internal static class LeverChecks
             "Make the tongue narrower or the head wider.", LeverFields.TongueWidth, LeverFields.HeadWidth);
         findings.OddsIf(m.EdgeRound == 0 && m.Fillet > ((m.HeadWidth - m.TongueWidth) / 2) + 1e-9 && m.TongueWidth < m.HeadWidth, () => $"the fillet of {Mm(m.Fillet)} is wider than the step from tongue to head ({Mm((m.HeadWidth - m.TongueWidth) / 2)}) and there is no edge round to run into",
             "Give an edge round, or make the fillet smaller.", LeverFields.Fillet, LeverFields.EdgeRound, LeverFields.HeadWidth, LeverFields.TongueWidth);
+        findings.OddsIf(m.Fillet == 0 && m.EdgeRound > ((m.HeadWidth - m.TongueWidth) / 2) + 1e-9 && m.TongueWidth < m.HeadWidth, () => $"the edge round of {Mm(m.EdgeRound)} is wider than the step from head to tongue ({Mm((m.HeadWidth - m.TongueWidth) / 2)}) and there is no fillet to run into",
+            "Give a fillet, or make the edge round smaller.", LeverFields.EdgeRound, LeverFields.Fillet, LeverFields.HeadWidth, LeverFields.TongueWidth);
         findings.OddsIf(2 * m.EdgeRound > m.TongueWidth, () => $"two edge rounds of {Mm(m.EdgeRound)} do not fit the tongue's width ({Mm(m.TongueWidth)})",
             "Make the edge round smaller or the tongue wider.", LeverFields.EdgeRound, LeverFields.TongueWidth);
         double root = (m.TongueThickness / 2) + (m.TongueLength * Math.Tan(m.FlankTaper));
