@@ -7,7 +7,7 @@ namespace LeverDraw.Standards;
 public static class MetricPinLengths
 {
     public static StandardSource Source { get; } = new(
-        "Lengths of metric pins", "ISO 2338 and ISO 2339", "1997 and 1986", "", Certainty.Mixed,
+        "Lengths of metric pins", "ISO 2338:1997; ISO 2339:1986", "", "", Certainty.Mixed,
         "limits of every length from one excerpt for ISO 2339, taken to hold for ISO 2338 from memory; over 200 mm in steps of 20 mm");
 
     /// <summary>Shortest first, mm.</summary>

@@ -1,0 +1,27 @@
+using LeverDraw.Units;
+
+namespace LeverDraw.Tolerancing;
+
+/// <summary>Clearances and interferences of taper pins; all are on diameter.</summary>
+public static class PinClearance
+{
+    /// <summary>The even clearance got by feeding the same reamer further in than the fixed hole needs: depth · taper.</summary>
+    public static Length ByReamingDepth(Length extraDepth, Taper taper) => extraDepth * taper.Rate;
+
+    /// <summary>How much further to feed the reamer for a clearance: clearance / taper.</summary>
+    /// <exception cref="ArgumentException">The taper is parallel, so no depth gives clearance.</exception>
+    public static Length ReamingDepthFor(Length clearance, Taper taper) =>
+        taper.IsParallel
+            ? throw new ArgumentException("A parallel reamer gives no clearance by depth.", nameof(taper))
+            : clearance / taper.Rate;
+
+    /// <summary>The interference made by driving a seated pin further: drive · taper.</summary>
+    public static Length ByDriving(Length drive, Taper taper) => drive * taper.Rate;
+
+    /// <summary>
+    /// The clearance a parallel hole of the given width must have at its mid-plane, so that <paramref name="leastClearance"/> is left
+    /// at the pin's large side: width · taper/2 + least.
+    /// </summary>
+    public static Length ParallelHoleAtMidPlane(Length width, Taper taper, Length leastClearance) =>
+        width * (taper.Rate / 2) + leastClearance;
+}
