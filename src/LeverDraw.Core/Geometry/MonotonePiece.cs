@@ -4,12 +4,13 @@ namespace LeverDraw.Geometry;
 /// <param name="Side">0 for a straight piece; otherwise +1 or −1, the side of its centre an arc's piece lies on.</param>
 internal readonly record struct MonotonePiece(double LowX, double LowY, double HighX, double HighY, double CentreX, double CentreY, double Radius, int Side)
 {
-    /// <summary>x where the piece has height <paramref name="y"/>, which is first brought into the piece's own range.</summary>
+    /// <summary>x where the piece has height <paramref name="y"/>; at or beyond an end, within <see cref="Coincidence.Distance"/>, that end's x.</summary>
+    /// <remarks>Without that slack a line a hair below an arc's top would meet it far to both sides of the top.</remarks>
     public double XAt(double y)
     {
-        if (y <= LowY)
+        if (y <= LowY + Coincidence.Distance)
             return LowX;
-        if (y >= HighY)
+        if (y >= HighY - Coincidence.Distance)
             return HighX;
         if (Side == 0)
             return LowX + ((HighX - LowX) * ((y - LowY) / (HighY - LowY)));
