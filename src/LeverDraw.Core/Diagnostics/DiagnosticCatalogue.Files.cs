@@ -46,9 +46,9 @@ public static partial class DiagnosticCatalogue
         "thickness 3.6", ["'=' is missing after the key"]);
 
     public static DiagnosticKind NeedsQuotes { get; } = new("LD109", Severity.Error, "quotes missing",
-        "The value {0} is more than a number, so it must stand in quotes.",
-        "Write \"{0}\".",
-        "thickness = 3.6 mm", ["3.6 mm"]);
+        "The value {0} must stand in quotes.",
+        "Write {1}; only plain numbers, dates, true and false stand without quotes.",
+        "thickness = 3.6 mm", ["3.6 mm", "\"3.6 mm\""]);
 
     public static DiagnosticKind CommaDecimal { get; } = new("LD110", Severity.Error, "decimal comma",
         "{0} has a decimal comma.",

@@ -55,6 +55,9 @@ public sealed record ChoiceField(string Name, string? Symbol, string Help, Immut
 public sealed record TextField(string Name, string? Symbol, string Help, int MaxLength, string? Default = null)
     : FieldSpec(Name, Symbol, Help)
 {
+    /// <summary>True when the text is a date, year-month-day.</summary>
+    public bool IsDate { get; init; }
+
     public override bool IsOptional => Default is not null;
 }
 

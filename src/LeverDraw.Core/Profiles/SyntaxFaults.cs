@@ -1,0 +1,87 @@
+using System.Collections.Immutable;
+using LeverDraw.Diagnostics;
+using LeverDraw.Units;
+
+namespace LeverDraw.Profiles;
+
+/// <summary>Puts the TOML package's syntax faults into the user's terms: one fault for a line, and the usual slips by name.</summary>
+internal static class SyntaxFaults
+{
+    private const int LongestQuoted = 60;
+
+    /// <summary>Tells the faults and gives the lines that have one.</summary>
+    public static HashSet<int> Tell(SourceMap source, IEnumerable<(TextSpan Span, string Message)> messages, FileFaults faults)
+    {
+        HashSet<int> lines = [];
+        foreach ((TextSpan span, string message) in messages)
+        {
+            int line = source.LineAt(span.Start);
+            if (!lines.Add(line))
+                continue;
+            if (faults.IsFull || !TellSlip(source, source.Line(line), faults))
+                faults.Add(DiagnosticCatalogue.BadSyntax, span, null, Reason(message));
+        }
+        return lines;
+    }
+
+    /// <summary>The bare word each line begins with, if an '=' follows it or not.</summary>
+    public static ImmutableHashSet<string> FirstWords(SourceMap source)
+    {
+        ImmutableHashSet<string>.Builder words = ImmutableHashSet.CreateBuilder<string>(StringComparer.Ordinal);
+        foreach (ReadOnlySpan<char> line in source.Text.AsSpan().EnumerateLines())
+        {
+            ReadOnlySpan<char> text = line.TrimStart();
+            int length = 0;
+            while (length < text.Length && length < LongestQuoted && (char.IsAsciiLetterOrDigit(text[length]) || text[length] is '_' or '-' or '.'))
+                length++;
+            if (length > 0)
+                words.Add(text[..length].ToString().Split('.')[^1]);
+        }
+        return words.ToImmutable();
+    }
+
+    private static bool TellSlip(SourceMap source, TextSpan line, FileFaults faults)
+    {
+        string text = source.Slice(new TextSpan(line.Start, Math.Min(line.Length, 200)));
+        int equals = text.IndexOf('=', StringComparison.Ordinal);
+        if (equals < 1)
+            return false;
+        string after = text[(equals + 1)..];
+        int comment = after.IndexOf('#', StringComparison.Ordinal);
+        string value = (comment >= 0 ? after[..comment] : after).Trim();
+        if (value.Length is 0 or > LongestQuoted || value.AsSpan().IndexOfAny("\"'{}[]=\\") >= 0 && !LooksLikeSize(value))
+            return false;
+        TextSpan at = new(line.Start + equals + 1 + after.IndexOf(value, StringComparison.Ordinal), value.Length);
+        if (value.Contains(',', StringComparison.Ordinal))
+        {
+            string point = value.Replace(',', '.');
+            if (!LooksLikeSize(point))
+                return false;
+            faults.Add(DiagnosticCatalogue.CommaDecimal, at, null, value, LengthText.Parse(point, LengthUnit.Inch).StatesUnit ? "\"" + point + "\"" : point);
+            return true;
+        }
+        if (!LooksLikeSize(value) && !char.IsLetter(value[0]))
+            return false;
+        faults.Add(DiagnosticCatalogue.NeedsQuotes, at, null, value, value.Contains('"', StringComparison.Ordinal) ? "'" + value + "'" : "\"" + value + "\"");
+        return true;
+    }
+
+    private static bool LooksLikeSize(string value) =>
+        LengthText.Parse(value, LengthUnit.Inch).Ok || AngleText.Parse(value).Ok || TaperText.Parse(value).Ok;
+
+    private static string Reason(string message) => message switch
+    {
+        _ when Says(message, "Expecting `=`") => "'=' is missing after the key",
+        _ when Says(message, "escape") => "the text has a '\\' that begins no known escape; write '\\\\' for one",
+        _ when Says(message, "parse integer") => "the whole number is too large",
+        _ when Says(message, "date time") => "the date or time does not exist",
+        _ when Says(message, "inline table") => "the braces hold something else than 'key = value' pairs, or are not closed",
+        _ when Says(message, "for a value") => "the value is missing or not readable",
+        _ when Says(message, "token `newline`") => "something stands after the value",
+        _ when Says(message, "end of file") || Says(message, "string") => "the text is not closed with a quote",
+        _ when Says(message, "close") || Says(message, "bracket") => "a bracket is not closed",
+        _ => "there is a character that does not belong here",
+    };
+
+    private static bool Says(string message, string words) => message.Contains(words, StringComparison.OrdinalIgnoreCase);
+}
