@@ -33,6 +33,10 @@ internal static class AccentedGlyph
         MarkPlace.Above => Transform2D.Move(letter.Lines.Centre.X, letter.Lines.MaxY > TallFrom ? Lift : 0),
         MarkPlace.Below => Transform2D.Move(letter.Lines.Centre.X, 0),
         MarkPlace.BelowRight => Transform2D.Move(letter.Lines.MaxX, 0),
-        _ => Transform2D.Move(letter.Lines.MaxX + SideGap, 0),
+        _ => Transform2D.Move(RightAtTop(letter) + SideGap, 0),
     };
+
+    /// <summary>Where the letter ends at the mark's height: a foot or a crossbar below does not push the mark away.</summary>
+    private static double RightAtTop(Glyph letter) =>
+        letter.Shape.Strokes.SelectMany(stroke => stroke).Select(edge => edge.Box).Where(box => box.MaxY > TallFrom).Max(box => box.MaxX);
 }

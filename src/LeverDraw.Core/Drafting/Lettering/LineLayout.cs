@@ -15,6 +15,7 @@ internal ref struct LineLayout
     private readonly ImmutableArray<PlotGlyph>.Builder? placed;
     private double gap;
     private char lastCharacter;
+    private double lastStart;
     private Glyph? last;
 
     public LineLayout(double height, ImmutableArray<PlotGlyph>.Builder? placed)
@@ -54,6 +55,7 @@ internal ref struct LineLayout
     private void Add(char character, Glyph glyph)
     {
         Right += gap > 0 && gap == LetterGap && LetterPairs.IsClose(lastCharacter, character) ? LetterGap / 2 : gap;
+        lastStart = Right;
         Place(glyph.Shape, Right - glyph.Left, 0, 1);
         Right += glyph.Width;
         gap = LetterGap;
@@ -94,19 +96,18 @@ internal ref struct LineLayout
     /// <summary>Over the letter before: one shape for both where there is one, else the mark by itself.</summary>
     private void AddMark(char character, Glyph letter, Glyph mark, MarkPlace place)
     {
-        double origin = Right - letter.Right;
         if (GlyphTable.Instance.Pairs.TryGetValue((lastCharacter, character), out Glyph? joined))
         {
-            double start = origin + letter.Left;
             placed?.RemoveAt(placed.Count - 1);
-            Place(joined.Shape, start - joined.Left, 0, 1);
-            Right = start + joined.Width;
+            Place(joined.Shape, lastStart - joined.Left, 0, 1);
+            Right = lastStart + joined.Width;
+            lastCharacter = joined.Shape.Character[0];
             last = joined;
             return;
         }
 
         Transform2D move = AccentedGlyph.PlaceOn(letter, place);
-        Place(mark.Shape, origin + move.Translation.X, move.Translation.Y, 1);
+        Place(mark.Shape, lastStart - letter.Left + move.Translation.X, move.Translation.Y, 1);
     }
 
     private void AddFraction(ReadOnlySpan<char> numerator, ReadOnlySpan<char> denominator, bool afterWhole)

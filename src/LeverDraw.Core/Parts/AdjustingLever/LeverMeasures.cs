@@ -1,0 +1,101 @@
+using LeverDraw.Profiles;
+
+namespace LeverDraw.Parts.AdjustingLever;
+
+/// <summary>The nominal sizes as bare millimetres and radians, for the constructions only.</summary>
+internal sealed class LeverMeasures(IFieldValues values)
+{
+    public bool RoundHead { get; } = values.Get(LeverFields.HeadForm) == LeverFields.Round;
+
+    public double HeadWidth { get; } = Mm(values, LeverFields.HeadWidth);
+
+    public double HeadHeight { get; } = Mm(values, LeverFields.HeadHeight);
+
+    public double HeadDepth { get; } = Mm(values, LeverFields.HeadDepth);
+
+    public double HeadCornerRadius { get; } = Mm(values, LeverFields.HeadCornerRadius);
+
+    /// <summary>Level of the head's lower end in the side profile, below the pivot.</summary>
+    public double HeadBottom => RoundHead ? HeadDepth / 2 : HeadHeight / 2;
+
+    public double Hole { get; } = Mm(values, LeverFields.HoleDiameter);
+
+    public string ArmForm { get; } = values.Get(LeverFields.ArmForm);
+
+    public double ArmThickness { get; } = Mm(values, LeverFields.ArmThickness);
+
+    public double ArmWidth { get; } = Mm(values, LeverFields.ArmWidth);
+
+    public double ArmLength { get; } = Mm(values, LeverFields.ArmLength);
+
+    public double Sagitta { get; } = Mm(values, LeverFields.ArmSagitta);
+
+    /// <summary>Thickness with which the arm arrives at the top of the pad.</summary>
+    public double ArmEndThickness => ArmForm == LeverFields.Tapered ? PadThickness : ArmThickness;
+
+    public double ArmEndCorner { get; } = values.Get(LeverFields.ArmEnd) == LeverFields.Round
+        ? Mm(values, LeverFields.ArmWidth) / 2
+        : values.Find(LeverFields.ArmEndCorner)?.Millimetres ?? Mm(values, LeverFields.EdgeRound);
+
+    public double Gap { get; } = Mm(values, LeverFields.ForkGap);
+
+    public double Outside => Gap + (2 * ArmWidth);
+
+    public double CrotchRadius { get; } = Mm(values, LeverFields.CrotchRadius);
+
+    /// <summary>Level of the fork gap's top, negative.</summary>
+    public double GapTop { get; } = -((Mm(values, LeverFields.HeadHeight) / 2) + Mm(values, LeverFields.Web));
+
+    public bool ConcaveShoulder { get; } = values.Get(LeverFields.ShoulderForm) == LeverFields.Concave;
+
+    public double ShoulderRadius { get; } = Mm(values, LeverFields.ShoulderRadius);
+
+    public double ShoulderStart { get; } = Mm(values, LeverFields.ShoulderStart);
+
+    public double? ShoulderEnd { get; } = values.Find(LeverFields.ShoulderEnd)?.Millimetres;
+
+    public double PadThickness { get; } = Mm(values, LeverFields.PadThickness);
+
+    public double PadLength { get; } = Mm(values, LeverFields.PadLength);
+
+    public double CrownRadius { get; } = Mm(values, LeverFields.CrownRadius);
+
+    public bool RoundPadEnd { get; } = values.Get(LeverFields.PadEnd) == LeverFields.Round;
+
+    public double PadEndCorner { get; } = Mm(values, LeverFields.PadEndCorner);
+
+    public double PadTop => -ArmLength + (PadLength / 2);
+
+    public double PadBottom => -ArmLength - (PadLength / 2);
+
+    public double Sweep { get; } = values.Get(LeverFields.Sweep).Radians;
+
+    public double TongueLength { get; } = Mm(values, LeverFields.TongueLength);
+
+    public double TongueWidth { get; } = Mm(values, LeverFields.TongueWidth);
+
+    public double TongueThickness { get; } = Mm(values, LeverFields.TongueThickness);
+
+    public string TongueForm { get; } = values.Get(LeverFields.TongueForm);
+
+    public double FlankTaper { get; } = values.Get(LeverFields.TongueForm) == LeverFields.Parallel ? 0 : values.Get(LeverFields.FlankTaper).Radians;
+
+    public double CamRadius { get; } = Mm(values, LeverFields.CamRadius);
+
+    public double NeckThickness { get; } = Mm(values, LeverFields.NeckThickness);
+
+    public double NoseCorner { get; } = values.Find(LeverFields.NoseRadius)?.Millimetres ?? Mm(values, LeverFields.EdgeRound);
+
+    public double HeadFillet { get; } = Mm(values, LeverFields.HeadFillet);
+
+    public double Fillet { get; } = Mm(values, LeverFields.Fillet);
+
+    public double EdgeRound { get; } = Mm(values, LeverFields.EdgeRound);
+
+    public double BossDiameter { get; } = Mm(values, LeverFields.BossDiameter);
+
+    public double BossHeight { get; } = Mm(values, LeverFields.BossHeight);
+
+    // Zero for a field that does not apply: the construction then never looks at it.
+    private static double Mm(IFieldValues values, SizeField field) => values.Find(field)?.Millimetres ?? 0;
+}

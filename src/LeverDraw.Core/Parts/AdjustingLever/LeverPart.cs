@@ -1,0 +1,92 @@
+using System.Globalization;
+using LeverDraw.Diagnostics;
+using LeverDraw.Geometry;
+using LeverDraw.Parts.Outlines;
+using LeverDraw.Profiles;
+using LeverDraw.Units;
+
+namespace LeverDraw.Parts.AdjustingLever;
+
+/// <summary>From a profile's values to a lever.</summary>
+public static class LeverPart
+{
+    /// <summary>Metal round the hole below which there is none to speak of (own rule), and the usual share of the hole's diameter (common practice, no source).</summary>
+    private const double LeastWall = 0.5, UsualEdgeDistance = 0.75;
+
+    /// <summary>The lever, or everything that is wrong with its sizes together. Each single value is taken as already in its own range.</summary>
+    public static Checked<Lever> Build(IFieldValues values)
+    {
+        LeverMeasures m = new(values);
+        LeverFindings findings = new(values);
+        LeverChecks.Before(m, values, findings);
+        if (findings.HasErrors || SideProfile.Build(m, findings) is not { } sideEdges)
+            return Checked<Lever>.Bad(findings.All);
+
+        Contour side = Contour.Of(sideEdges.Select(e => e.Edge));
+        double top = side.Box.MaxY;
+        if (ForkProfile.Build(m, top, findings) is not { } forkEdges)
+            return Checked<Lever>.Bad(findings.All);
+        Contour fork = Contour.Of(forkEdges.Select(e => e.Edge));
+        Crossings(side, "side profile", findings, LeverFields.Sweep, LeverFields.HeadFillet, LeverFields.TongueThickness, LeverFields.ArmThickness);
+        Crossings(fork, "fork profile", findings, LeverFields.ShoulderEnd, LeverFields.CrotchRadius, LeverFields.Fillet, LeverFields.EdgeRound);
+
+        Boss? boss = values.Get(LeverFields.BossSides) == LeverFields.None ? null : new(values.Get(LeverFields.BossDiameter).Nominal, values.Get(LeverFields.BossHeight).Nominal);
+        PivotHole hole = HoleOf(values, boss);
+        HoleWall(hole, side, m, findings);
+        RaisedMark? mark = values.Get(LeverFields.MarkPlace) is { } place && place != LeverFields.None
+            ? new(values.Get(LeverFields.MarkText), place, values.Get(LeverFields.MarkHeight).Nominal, values.Get(LeverFields.MarkLetterHeight).Nominal)
+            : null;
+        return Checked<Lever>.From(findings.All, () => new Lever(
+            new LeverSizes(values),
+            new LeverForms(
+                values.Get(LeverFields.HeadForm),
+                values.Get(LeverFields.ArmForm),
+                values.Get(LeverFields.ArmEnd),
+                values.Get(LeverFields.ShoulderForm),
+                values.Get(LeverFields.PadEnd),
+                values.Get(LeverFields.TongueForm)),
+            side,
+            fork,
+            SideFeatures.Of(m, sideEdges, top),
+            ForkFeatures.Of(m, forkEdges, top),
+            hole,
+            boss,
+            mark));
+    }
+
+    private static PivotHole HoleOf(IFieldValues values, Boss? boss)
+    {
+        Length mid = values.Get(LeverFields.HoleDiameter).Nominal;
+        Length half = (values.Get(LeverFields.HeadWidth).Nominal / 2) + (boss?.Height ?? Length.Zero);
+        Taper taper = values.Get(LeverFields.HoleTaper);
+        bool right = values.Get(LeverFields.HoleLargeEnd) == LeverFields.Right;
+        Length change = half * (right ? taper.Rate : -taper.Rate);
+        return new PivotHole(mid - change, mid, mid + change, half, taper, right, values.Get(LeverFields.HoleSupply));
+    }
+
+    private static void HoleWall(PivotHole hole, Contour side, LeverMeasures m, LeverFindings findings)
+    {
+        double largest = Length.Max(hole.AtLeft, hole.AtRight).Millimetres / 2;
+        double smallest = Length.Min(hole.AtLeft, hole.AtRight).Millimetres;
+        findings.OddsIf(smallest <= 0.3, () => $"the taper leaves a small end of {LeverFindings.Mm(smallest)}",
+            "Take a larger hole, a narrower head or a finer taper.", LeverFields.HoleDiameter, LeverFields.HoleTaper, LeverFields.HeadWidth);
+        double near = double.PositiveInfinity;
+        foreach (Edge edge in side.Edges)
+            near = Math.Min(near, EdgeProjection.Nearest(edge, Point2D.Origin).Distance);
+        near = Math.Min(near, Math.Min(-m.GapTop, m.HeadHeight / 2));
+        double wall = near - largest, wanted = UsualEdgeDistance * hole.AtMid.Millimetres;
+        if (wall < LeastWall)
+            findings.NoWall(wall, "round the hole", LeverFields.HoleDiameter, LeverFields.HeadDepth, LeverFields.HeadHeight);
+        else if (near < wanted)
+            findings.ThinWall(wall, wanted - (hole.AtMid.Millimetres / 2), "round the hole", LeverFields.HoleDiameter, LeverFields.HeadDepth);
+    }
+
+    // The last net: the constructions above should have told in better words.
+    private static void Crossings(Contour contour, string name, LeverFindings findings, params ReadOnlySpan<FieldSpec> fields)
+    {
+        if (ContourSelfCheck.Find(contour) is not [{ } fault, ..])
+            return;
+        Point2D where = fault.Where.Meetings is [{ } first, ..] ? first.Point : contour.Edges[fault.EdgeA].PointAt(0.5);
+        findings.Crosses(name, string.Create(CultureInfo.InvariantCulture, $"{where.X:0.##}, {where.Y:0.##} mm from the pivot"), fields);
+    }
+}
