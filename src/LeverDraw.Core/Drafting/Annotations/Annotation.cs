@@ -34,7 +34,18 @@ public enum DimensionSides
 
 /// <summary>A circle's diameter, by a leader in line with its centre.</summary>
 public sealed record DiameterDimension(string Name, double Value, Label Label, Point2D Centre, double Radius)
-    : Annotation(Name, Value, Label);
+    : Annotation(Name, Value, Label)
+{
+    /// <summary>The parts of the circle that are drawn, where the arrow may touch; empty for a whole circle.</summary>
+    public ImmutableArray<ArcEdge> Arcs { get; init; } = [];
+
+    /// <summary>The label is a callout about the circle (a hole note), not the diameter of this very circle.</summary>
+    public bool IsCallout { get; init; }
+}
+
+/// <summary>The letter of a detail, beside the circle that marks it. Says no size.</summary>
+public sealed record DetailLetter(string Name, string Letter, Point2D Centre, double Radius)
+    : Annotation(Name, 0, Label.Of(Letter));
 
 /// <summary>An arc's radius, by a leader in line with its centre. Any of the arcs may carry it (equal features).</summary>
 public sealed record RadiusDimension(string Name, double Value, Label Label, ImmutableArray<ArcEdge> Arcs)

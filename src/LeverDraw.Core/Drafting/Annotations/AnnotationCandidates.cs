@@ -11,6 +11,7 @@ internal static class AnnotationCandidates
         DiameterDimension diameter => RadialCandidates.For(diameter, id, context),
         RadiusDimension radius => RadialCandidates.For(radius, id, context),
         AngleDimension angle => AngleCandidates.For(angle, id, context),
+        DetailLetter letter => RadialCandidates.For(letter, id, context),
         LeaderNote note => RadialCandidates.For(note, id, context),
         _ => throw new ArgumentOutOfRangeException(nameof(annotation), annotation, "Unknown kind of annotation."),
     };

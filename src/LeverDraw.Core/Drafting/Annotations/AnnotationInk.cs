@@ -4,4 +4,5 @@ using LeverDraw.Drafting.Plotting;
 namespace LeverDraw.Drafting.Annotations;
 
 /// <summary>A placed annotation as ink and meaning, in the block's paper millimetres.</summary>
-public sealed record AnnotationInk(ImmutableArray<PlotItem> Items, PlotDimension Meaning);
+/// <param name="Meaning">Null for a mere letter.</param>
+public sealed record AnnotationInk(ImmutableArray<PlotItem> Items, PlotDimension? Meaning);

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using LeverDraw.Drafting.Layout;
+using LeverDraw.Drafting.Lettering;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Geometry;
 
@@ -38,15 +40,38 @@ internal static class RadialCandidates
         var all = new List<Candidate>(256);
         Point2D centre = context.ToBlock.Apply(dimension.Centre);
         double radius = dimension.Radius * context.Scale;
-        for (int i = 0; i < 24; i++)
+        double order = 0;
+        foreach (double turn in Turns(dimension, context))
         {
-            // 45° first, then outwards from the diagonals.
-            double turn = (i % 4 * Math.PI / 2) + (Math.PI / 4) + ((i / 4) switch { 0 => 0, 1 => 0.26, 2 => -0.26, 3 => 0.52, 4 => -0.52, _ => 0.7 });
             Vector2D outward = Vector2D.FromAngle(turn);
             Point2D tip = centre + (outward * radius);
-            AddLeaders(all, label, context.Style, tip, outward, i * 0.05, leader => new AnnotationInk(
+            PlotDimensionKind kind = dimension.IsCallout ? PlotDimensionKind.Note : PlotDimensionKind.Diameter;
+            ImmutableArray<Point2D> points = dimension.IsCallout ? [tip] : [centre - (outward * radius), tip];
+            AddLeaders(all, label, context.Style, tip, outward, order, leader => new AnnotationInk(
                 leader.Ink(id, context.View, false),
-                new PlotDimension(id, dimension.Name, PlotDimensionKind.Diameter, context.View, [centre - (outward * radius), tip], 0, dimension.Value, dimension.Label.ToString(), leader.TextMiddle, dimension.Label.Decimals)));
+                new PlotDimension(id, dimension.Name, kind, context.View, points, 0, dimension.Value, dimension.Label.ToString(), leader.TextMiddle, dimension.Label.Decimals)));
+            order += 0.05;
+        }
+
+        return all;
+    }
+
+    public static List<Candidate> For(DetailLetter detail, string id, PlacingContext context)
+    {
+        var all = new List<Candidate>();
+        Point2D centre = context.ToBlock.Apply(detail.Centre);
+        double height = context.Style.CaptionLettering;
+        double width = StrokeLettering.WidthOf(detail.Letter, height);
+        for (int ring = 0; ring < 4; ring++)
+        {
+            for (int i = 0; i < 24; i++)
+            {
+                Vector2D outward = Vector2D.FromAngle((Math.PI / 4) + (i * Math.PI / 12));
+                Point2D middle = centre + (outward * ((detail.Radius * context.Scale) + (height * 0.8) + 1 + (ring * 3)));
+                Point2D corner = middle - new Vector2D(width / 2, height / 2);
+                var box = new OrientedBox(middle, (width / 2) + context.Style.Clearance, (height / 2) + context.Style.Clearance, 0);
+                all.Add(new Candidate([box], [], (i * 0.05) + (ring * 4), () => new AnnotationInk([StrokeLettering.Compose(detail.Letter, corner, height, 0, null, context.View)], null)));
+            }
         }
 
         return all;
@@ -71,6 +96,25 @@ internal static class RadialCandidates
         }
 
         return all;
+    }
+
+    /// <summary>Directions from the centre in which the leader may leave: along the drawn arcs, or all round with the diagonals first.</summary>
+    private static IEnumerable<double> Turns(DiameterDimension dimension, PlacingContext context)
+    {
+        foreach (ArcEdge arc in dimension.Arcs)
+        {
+            ArcEdge onPaper = arc.Transformed(context.ToBlock);
+            foreach (double place in PlacesOnArc)
+                yield return onPaper.StartAngle + (onPaper.Sweep * place);
+        }
+
+        if (!dimension.Arcs.IsEmpty)
+            yield break;
+        foreach (double aside in (double[])[0, 0.26, -0.26, 0.52, -0.52, 0.7])
+        {
+            for (int quarter = 0; quarter < 4; quarter++)
+                yield return (quarter * Math.PI / 2) + (Math.PI / 4) + aside;
+        }
     }
 
     private static void AddLeaders(List<Candidate> all, LabelBox label, DraftingStyle style, Point2D tip, Vector2D direction, double cost, Func<LeaderShape, AnnotationInk> ink)

@@ -13,6 +13,7 @@ public sealed class ViewField
     private readonly int _columns;
     private readonly int _rows;
     private readonly int[] _seen;
+    private readonly List<int> _near = [];
     private int _stamp;
 
     public ViewField(IEnumerable<Stroke> strokes, IReadOnlyList<OrientedBox> keepOut)
@@ -83,10 +84,12 @@ public sealed class ViewField
         return (crossings, false);
     }
 
-    private IEnumerable<int> Near(Box2D box)
+    /// <summary>Indices of the strokes in the cells that a box touches, each once. The buffer is reused by the next call.</summary>
+    private List<int> Near(Box2D box)
     {
+        _near.Clear();
         if (!box.Overlaps(_box.Inflated(1e-6)))
-            yield break;
+            return _near;
         int stamp = ++_stamp;
         (int c0, int r0, int c1, int r1) = CellsOf(box);
         for (int r = r0; r <= r1; r++)
@@ -101,10 +104,12 @@ public sealed class ViewField
                     if (_seen[i] == stamp)
                         continue;
                     _seen[i] = stamp;
-                    yield return i;
+                    _near.Add(i);
                 }
             }
         }
+
+        return _near;
     }
 
     private (int C0, int R0, int C1, int R1) CellsOf(Box2D box) => (

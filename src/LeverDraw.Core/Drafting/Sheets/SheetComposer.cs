@@ -33,7 +33,13 @@ public static class SheetComposer
         }
 
         string paper = sheets[^1].Name;
-        return Checked<PlotSheet>.Bad([SheetFaults.DoesNotFit(content.Kind, paper, options.Scale?.Text, tried)]);
+        return Checked<PlotSheet>.Bad([Fault(content, paper, options.Scale, tried)]);
+    }
+
+    private static Diagnostic Fault(SheetContent content, string paper, DrawingScale? scale, List<string> reasons)
+    {
+        string why = reasons.Count > 0 ? string.Join("; ", reasons) : "the views and notes need more room";
+        return DiagnosticCatalogue.SheetTooSmall.At(null, null, content.Kind, scale is { } s ? paper + " at " + s.Text : paper, why);
     }
 
     private static IEnumerable<DrawingScale> Scales(SheetOptions options) =>

@@ -30,7 +30,8 @@ public static class ViewBlockBuilder
         {
             AnnotationInk drawn = chosen[position].Ink();
             items.AddRange(drawn.Items);
-            dimensions.Add(drawn.Meaning);
+            if (drawn.Meaning is { } meaning)
+                dimensions.Add(meaning);
             bounds = bounds.Union(chosen[position].Bounds);
         }
 

@@ -1,0 +1,82 @@
+using System.Collections.Immutable;
+using LeverDraw.Drafting.Annotations;
+using LeverDraw.Drafting.Dimensions;
+using LeverDraw.Geometry;
+using LeverDraw.Profiles;
+using LeverDraw.Units;
+
+namespace LeverDraw.Parts.AdjustingLever.Sheets;
+
+/// <summary>What the fork view says: widths, the gap, levels from the pivot's axis, shoulders.</summary>
+internal static class LeverForkAnnotations
+{
+    private const double Upright = Math.PI / 2;
+
+    public static ImmutableArray<Annotation> Of(Lever lever, DimensionText text)
+    {
+        var all = ImmutableArray.CreateBuilder<Annotation>();
+        all.AddRange(Widths(lever, text));
+        all.AddRange(Levels(lever, text));
+        all.AddRange(Radii(lever, text));
+        return all.ToImmutable();
+    }
+
+    private static IEnumerable<Annotation> Widths(Lever lever, DimensionText text)
+    {
+        ForkFeatures fork = lever.Fork;
+        SizeValue tongue = lever.Sizes[LeverFields.TongueWidth];
+        yield return Across(LeverFields.TongueWidth, tongue, text.Size(tongue), tongue.Millimetres / 2, fork.TongueSide.PointAt(0.7).Y, DimensionSides.Left);
+        SizeValue head = lever.Sizes[LeverFields.HeadWidth];
+        yield return Across(LeverFields.HeadWidth, head, text.Size(head), head.Millimetres / 2, fork.HeadSide.PointAt(0.8).Y, DimensionSides.Left);
+        SizeValue gap = lever.Sizes[LeverFields.ForkGap];
+        yield return Across(LeverFields.ForkGap, gap, text.Size(gap), gap.Millimetres / 2, fork.GapSide.PointAt(0.85).Y, DimensionSides.Right);
+        SizeValue arm = lever.Sizes[LeverFields.ArmWidth];
+        double inner = gap.Millimetres / 2;
+        double outer = inner + arm.Millimetres;
+        double low = fork.ArmOuter.Start.Y;
+        yield return new LinearDimension(LeverFields.ArmWidth.Name, arm.Millimetres, text.Size(arm, "2× "), new Point2D(inner, low), new Point2D(outer, low), 0) { Sides = DimensionSides.Right };
+        yield return new LinearDimension("fork.outside", 2 * outer, text.Reference(Length.FromMillimetres(2 * outer)), new Point2D(-outer, low), new Point2D(outer, low), 0) { Sides = DimensionSides.Right };
+    }
+
+    private static IEnumerable<Annotation> Levels(Lever lever, DimensionText text)
+    {
+        ForkFeatures fork = lever.Fork;
+        double side = lever.Sizes[LeverFields.HeadWidth].Millimetres / 2;
+        double outer = fork.ArmOuter.Start.X;
+        yield return Up("head.top_from_axis", text, new Point2D(side, 0), fork.HeadCorner, DimensionSides.Both);
+        yield return Up("tongue.top_from_axis", text, new Point2D(side, 0), new Point2D(fork.TongueCorner?.End.X ?? fork.TongueSide.End.X, fork.TongueTop), DimensionSides.Both, reference: true);
+        yield return Up("fork.gap_top_from_axis", text, new Point2D(-side, 0), new Point2D(0, fork.GapTop), DimensionSides.Left);
+        if (Math.Abs(fork.ShoulderStart.Y) > Coincidence.Distance)
+            yield return Up(LeverFields.ShoulderStart.Name, text, new Point2D(side, 0), fork.ShoulderStart, DimensionSides.Right);
+        yield return Up(LeverFields.ShoulderEnd.Name, text, new Point2D(side, 0), new Point2D(outer, fork.ShoulderCorner.Y), DimensionSides.Right);
+        yield return Up("arms.end_from_axis", text, new Point2D(side, 0), new Point2D(outer, fork.ArmEnd), DimensionSides.Right, reference: true);
+    }
+
+    private static IEnumerable<Annotation> Radii(Lever lever, DimensionText text)
+    {
+        ForkFeatures fork = lever.Fork;
+        SizeValue crotch = lever.Sizes[LeverFields.CrotchRadius];
+        yield return new RadiusDimension(LeverFields.CrotchRadius.Name, crotch.Millimetres, text.Size(crotch, fork.GapTopFlat is null ? "R" : "2× R"), Pair(fork.Crotch));
+        if (fork.Shoulder is ArcEdge shoulder)
+        {
+            SizeValue radius = lever.Sizes[LeverFields.ShoulderRadius];
+            yield return new RadiusDimension(LeverFields.ShoulderRadius.Name, radius.Millimetres, text.Size(radius, "2× R"), Pair(shoulder));
+        }
+
+        if (fork.ArmCorner is { } corner)
+            yield return new RadiusDimension(LeverFields.ArmEndCorner.Name, corner.Radius, text.Size(Length.FromMillimetres(corner.Radius), "4× R"), Pair(corner));
+    }
+
+    /// <summary>A size symmetric about the mid-plane.</summary>
+    private static LinearDimension Across(SizeField field, SizeValue size, Label label, double half, double level, DimensionSides sides) =>
+        new(field.Name, size.Millimetres, label, new Point2D(-half, level), new Point2D(half, level), 0) { Sides = sides };
+
+    private static LinearDimension Up(string name, DimensionText text, Point2D axis, Point2D to, DimensionSides sides, bool reference = false)
+    {
+        Length value = Length.FromMillimetres(Math.Abs(to.Y - axis.Y));
+        return new LinearDimension(name, value.Millimetres, reference ? text.Reference(value) : text.Size(value), axis, to, Upright) { Sides = sides };
+    }
+
+    /// <summary>An arc of the right half and its mirror image.</summary>
+    private static ImmutableArray<ArcEdge> Pair(ArcEdge right) => [right, right.Transformed(Transform2D.MirrorX)];
+}

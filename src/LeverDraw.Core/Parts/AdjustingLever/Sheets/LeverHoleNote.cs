@@ -1,0 +1,34 @@
+using LeverDraw.Drafting.Annotations;
+using LeverDraw.Drafting.Dimensions;
+using LeverDraw.Geometry;
+using LeverDraw.Profiles;
+
+namespace LeverDraw.Parts.AdjustingLever.Sheets;
+
+/// <summary>The pivot hole in one callout: size and where it holds, taper and its large end, how it is made.</summary>
+internal static class LeverHoleNote
+{
+    public static Annotation In(Lever lever, DimensionText text)
+    {
+        PivotHole hole = lever.Hole;
+        SizeValue size = lever.Sizes[LeverFields.HoleDiameter];
+        List<string> lines = [.. text.Size(size, "⌀").Lines];
+        if (hole.Taper.IsParallel)
+        {
+            lines[0] += " THROUGH";
+            lines.Add("REAM PARALLEL");
+        }
+        else
+        {
+            lines[^1] += " AT MID-PLANE";
+            lines.Add("TAPER " + DimensionText.TaperRatio(hole.Taper) + ", LARGE END AT " + (hole.LargeEndRight ? "RIGHT" : "LEFT"));
+            lines.Add("REAM LEVER ALONE, RUNNING FIT");
+        }
+
+        if (hole.Supply == LeverFields.Pilot)
+            lines.Add("SUPPLIED WITH PILOT HOLE ONLY");
+        else if (hole.Supply == LeverFields.Solid)
+            lines.Add("SUPPLIED SOLID");
+        return new DiameterDimension(LeverFields.HoleDiameter.Name, size.Millimetres, new Label([.. lines]), Point2D.Origin, hole.AtRight.Millimetres / 2) { IsCallout = true };
+    }
+}

@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using LeverDraw.Drafting.Annotations;
+using LeverDraw.Drafting.Dimensions;
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Drafting.Views;
+using LeverDraw.Geometry;
+using LeverDraw.Profiles;
+using LeverDraw.Units;
+
+namespace LeverDraw.Parts.AdjustingLever.Sheets;
+
+/// <summary>The nose enlarged, where the sizes that meet the cap iron's slot can be read.</summary>
+internal static class LeverNoseDetail
+{
+    public static double CircleRadius(Lever lever) =>
+        Math.Max(lever.Sizes[LeverFields.TongueThickness].Millimetres, 2 * (lever.Side.NoseTip - lever.Side.NoseCentre).Length) * 0.85;
+
+    public static ViewSource Of(Lever lever, DimensionText text)
+    {
+        SideFeatures side = lever.Side;
+        double reach = CircleRadius(lever);
+        Vector2D along = (side.NoseCentre - Point2D.Origin).Unit();
+        ImmutableArray<Edge> inside = EdgeClip.ToCircle(side.Edges.Select(e => e.Edge), side.NoseCentre, reach);
+        var axis = new LineEdge(side.NoseCentre - (along * reach), side.NoseTip);
+        return new ViewSource("nose", "B")
+        {
+            Edges =
+            [
+                .. inside.Select(e => new ViewEdge(LineRole.Edge, e)),
+                new ViewEdge(LineRole.Centre, axis),
+                new ViewEdge(LineRole.Centre, new LineEdge(side.NoseUpper, side.NoseLower)),
+                new ViewEdge(LineRole.Dimension, ArcEdge.FullCircle(side.NoseCentre, reach)),
+            ],
+            Annotations = [.. Annotations(lever, text)],
+            Enlargement = 2,
+        };
+    }
+
+    private static IEnumerable<Annotation> Annotations(Lever lever, DimensionText text)
+    {
+        SideFeatures side = lever.Side;
+        SizeValue thickness = lever.Sizes[LeverFields.TongueThickness];
+        yield return new LinearDimension(LeverFields.TongueThickness.Name, thickness.Millimetres, text.Size(thickness), side.NoseUpper, side.NoseLower, (side.NoseLower - side.NoseUpper).Angle);
+        if (side.Nose is { } nose)
+            yield return new RadiusDimension("tongue.nose", nose.Radius, text.Reference(Length.FromMillimetres(nose.Radius), "R"), [nose]);
+        if (side.NoseCorner is { } corner)
+            yield return new RadiusDimension(LeverFields.NoseRadius.Name, corner.Radius, text.Size(Length.FromMillimetres(corner.Radius), "2× R"), [corner]);
+        if (side.NeckFillet is { } neckFillet)
+            yield return new RadiusDimension("blends.fillet.neck", neckFillet.Radius, text.Size(Length.FromMillimetres(neckFillet.Radius), "2× R"), [neckFillet]);
+        if (lever.Sizes.Find(LeverFields.NeckThickness) is { } neck)
+        {
+            yield return new LeaderNote(LeverFields.NeckThickness.Name, neck.Millimetres, new Label(["NECK " + text.Size(neck).Lines[0]]), [side.FlankUpper.PointAt(0.1)]);
+        }
+
+        double slope = Math.Abs((side.FlankUpper.To - side.FlankUpper.From).Unit().Cross((side.NoseCentre - Point2D.Origin).Unit()));
+        if (lever.Forms.Tongue != LeverFields.Parallel)
+        {
+            Angle taper = Angle.FromRadians(Math.Asin(slope));
+            Label label = DimensionText.Degrees(taper, "", lever.Forms.Tongue == LeverFields.Cam ? " STRAIGHT FLANK" : " PER SIDE");
+            yield return new LeaderNote(LeverFields.FlankTaper.Name, taper.Radians, label, [side.FlankUpper.PointAt(0.15), side.FlankUpper.PointAt(0.3)]);
+        }
+
+        if (side.FlankLower is ArcEdge cam)
+            yield return new RadiusDimension(LeverFields.CamRadius.Name, cam.Radius, text.Size(lever.Sizes[LeverFields.CamRadius], "R"), [.. EdgeClip.ToCircle([cam], side.NoseCentre, CircleRadius(lever)).OfType<ArcEdge>()]);
+    }
+}
