@@ -42,7 +42,7 @@ public static class ContractionReadings
         new("cast iron", "1/10 to 1/8 in/ft", 8.33, 10.42, "patternmaking pages"),
         new("copper", "3/16 in/ft", 15.62, 15.62, "patternmaking pages"),
         new("lead", "5/16 in/ft", 26.04, 26.04, "patternmaking pages"),
-        new("monel", "1/4 in/ft", 20.83, 20.83, "patternmaking pages"),
+        new("nickel-copper alloy", "1/4 in/ft", 20.83, 20.83, "patternmaking pages"),
         new("magnesium", "1/8 to 5/32 in/ft", 10.42, 13.02, "patternmaking pages"),
         new("steel", "1/4 in/ft", 20.83, 20.83, "patternmaking pages"),
         new("tin", "1/4 in/ft", 20.83, 20.83, "patternmaking pages"),

@@ -36,7 +36,7 @@ public static class DimensioningPractice
     /// <summary>The narrow arrowhead, 15° included.</summary>
     public static Angle NarrowArrowIncludedAngle { get; } = Angle.FromDegrees(15);
 
-    /// <summary>ISO: arrow about 10 d, overshoot about 8 d, no gap; first line 10 mm off, then 6 to 8 mm.</summary>
+    /// <summary>ISO: arrow about 10 d, overshoot about 8 d, no gap; first line 10 mm off, then 8 mm (6 to 8 published). The leader shoulder is borrowed from the inch practice.</summary>
     public static DimensionProportions Iso { get; } = new(
         10, Length.Zero, 1 / (2 * Math.Tan(Math.PI / 12)), 8, Length.Zero, Length.Zero,
         Length.FromMillimetres(10), Length.FromMillimetres(8), Length.FromMillimetres(3));

@@ -22,7 +22,7 @@ public static class InchTaperPins
 {
     public static StandardSource Source { get; } = new(
         "Inch taper pins", "ASME B18.8.2", "", "", Certainty.Mixed,
-        "large ends: two handbook copies to No. 4, one and a geometric progression above; class limits, crown and length tolerance from memory");
+        "large ends: two handbook copies to No. 4, one and a geometric progression above; class limits, crown and length tolerance from memory; No. 5: the copy prints standard-reamer lengths to 2 1/2 in, which the reamer does not hold, so 2 1/4 stands here");
 
     /// <summary>Commercial class at the large end, over and under the nominal diameter (from memory).</summary>
     public static Length CommercialOver { get; } = Length.FromInches(0.0013);
@@ -52,7 +52,7 @@ public static class InchTaperPins
         Pin("2", 0.1930, 0.75, 1.5, 1.75, 3),
         Pin("3", 0.2190, 0.75, 1.75, 2, 4),
         Pin("4", 0.2500, 0.75, 2, 2.25, 4),
-        Pin("5", 0.2890, 1, 2.5, 2.75, 6),
+        Pin("5", 0.2890, 1, 2.25, 2.5, 6),
         Pin("6", 0.3410, 1.25, 3, 3.25, 6),
         Pin("7", 0.4090, 1.25, 3.75, 4, 8),
         Pin("8", 0.4920, 1.25, 4.5, 4.75, 8),

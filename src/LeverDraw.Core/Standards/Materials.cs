@@ -44,7 +44,7 @@ public static class Materials
         new("EN-GJL-250", _none, _none, 103, 118, 250, _none, _none, Certainty.Mixed),
         new("EN-GJS-400-15", 7.1, 7.1, 169, 169, 400, 250, 15, Certainty.Mixed),
         new("EN-GJS-400-18-LT", _none, _none, _none, _none, 400, 240, 18, Certainty.Thin),
-        new("malleable iron", 7.2, 7.4, _none, _none, _none, _none, _none, Certainty.Mixed),
+        new("malleable iron", 7.2, 7.4, _none, _none, _none, _none, _none, Certainty.Thin),
         new("cast steel", 7.8, 7.8, 200, 210, _none, _none, _none, Certainty.Mixed),
         new("steel, rolled", 7.85, 7.85, 200, 210, _none, _none, _none, Certainty.Mixed),
         new("brass, casting", 8.4, 8.7, _none, _none, _none, _none, _none, Certainty.Solid),
