@@ -32,10 +32,10 @@ public static class ContourOffset
             Edge edge = contour.Edges[i], next = contour.Edges[(i + 1) % contour.Edges.Length];
             if (EdgeOffset.Left(edge, -distance) is Parallel parallel)
                 found.Add(parallel.Edge);
-            Vector2D into = edge.TangentAt(1);
-            double turn = TangentFillet.TurnFrom(into, next.TangentAt(0));
+            double turn = JointTurn.Between(edge, next);
             if (turn * distance > Coincidence.Distance)
             {
+                Vector2D into = edge.TangentAt(1);
                 Vector2D toArc = distance > 0 ? -into.Left : into.Left;
                 found.Add(new ArcEdge(next.Start, Math.Abs(distance), toArc.Angle, turn));
             }

@@ -61,12 +61,10 @@ internal static class PieceChains
     private static bool MoreLeft(Edge from, Edge a, Edge b)
     {
         Vector2D along = from.TangentAt(1);
-        double turnA = TangentFillet.TurnFrom(along, a.TangentAt(0)), turnB = TangentFillet.TurnFrom(along, b.TangentAt(0));
+        double turnA = JointTurn.Between(along, a.TangentAt(0)), turnB = JointTurn.Between(along, b.TangentAt(0));
         // Leaving in one direction, the one that bends more to the left.
-        return Math.Abs(turnA - turnB) > Coincidence.Angle ? turnA > turnB : Curvature(a) > Curvature(b);
+        return Math.Abs(turnA - turnB) > Coincidence.Angle ? turnA > turnB : JointTurn.Curvature(a) > JointTurn.Curvature(b);
     }
-
-    private static double Curvature(Edge edge) => edge is ArcEdge arc ? Math.Sign(arc.Sweep) / arc.Radius : 0;
 
     // Gaps a contour wouldn't accept are closed by moving a line's end, or between two arcs by a line of that tiny length.
     private static void Healed(List<Edge> chain)

@@ -38,7 +38,7 @@ public static class TangentFillet
             return new NoFillet(FilletFault.RadiusNotPositive);
         if (incoming.End.DistanceTo(outgoing.Start) > 10 * Coincidence.Distance)
             return new NoFillet(FilletFault.EdgesDoNotMeet);
-        double turn = TurnFrom(incoming.TangentAt(1), outgoing.TangentAt(0));
+        double turn = JointTurn.Between(incoming, outgoing);
         if (Math.Abs(turn) <= Coincidence.Angle)
             return new NoFillet(FilletFault.AlreadyTangent);
 
@@ -68,8 +68,6 @@ public static class TangentFillet
                 best.Arc,
                 CutEnd(outgoing.Reversed(), 1 - best.Circle.Tb, best.Circle.OnB).Reversed());
     }
-
-    internal static double TurnFrom(Vector2D from, Vector2D to) => Math.Atan2(from.Cross(to), from.Dot(to));
 
     private static Edge CutEnd(Edge edge, double t, Point2D at) => edge is LineEdge line ? new LineEdge(line.From, at) : edge.Trimmed(0, t);
 }

@@ -55,15 +55,16 @@ public class TangentFilletProperties
     public void AtCorner_SmallRadius_AlwaysFits() => Gen.Select(FromOrigin, FromOrigin).Sample(
         (a, b) =>
         {
-            double between = Math.Abs(TangentFillet.TurnFrom(a.Reversed().TangentAt(1), b.TangentAt(0)));
+            double between = Math.Abs(JointTurn.Between(a.Reversed().TangentAt(1), b.TangentAt(0)));
             if (between is > 0.2 and < 2.8)
                 Assert.IsType<Filleted>(TangentFillet.AtCorner(a.Reversed(), b, 0.01));
         },
         iter: 5000);
 
+    // Nearly parallel lines have their tangent circles kilometres away, where a double has no nanometres: left out.
     [Fact]
     public void Candidates_AreTangentToBothCarriers() => Gen.Select(FromOrigin, FromOrigin, Gen.Double[0.05, 30]).Sample(
-        (a, b, r) => Assert.All(TangentFillet.Candidates(a, b, r), c =>
+        (a, b, r) => Assert.All(TangentFillet.Candidates(a, b, r).Where(c => c.Centre.DistanceTo(Point2D.Origin) < 1000), c =>
         {
             ArcEdge circle = ArcEdge.FullCircle(c.Centre, r);
             Assert.True(CarrierGap(a, circle) < 2 * Close && CarrierGap(b, circle) < 2 * Close);

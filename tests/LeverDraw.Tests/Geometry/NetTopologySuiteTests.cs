@@ -1,0 +1,111 @@
+using CsCheck;
+using LeverDraw.Geometry;
+using LeverDraw.Tests.Support;
+using NetTopologySuite.Operation.Buffer;
+using Nts = NetTopologySuite.Geometries;
+
+namespace LeverDraw.Tests.Geometry;
+
+/// <summary>The kernel against an unrelated one for polygons, on copies flattened to <see cref="Error"/>.</summary>
+public class NetTopologySuiteTests
+{
+    /// <summary>Chord error of the flattened copies, millimetres.</summary>
+    private const double Error = 1e-4;
+
+    // Chords cut off at most error × length of area.
+    [Fact]
+    public void Area_And_Centroid_Agree() => ContourGen.Any.Sample(
+        c =>
+        {
+            Nts.Polygon flat = FlatCopy.Of(c, Error);
+            Assert.Equal(flat.Area, ContourMeasure.Area(c), Error * ContourMeasure.Length(c));
+            Point2D centre = ContourMeasure.Centroid(c);
+            Assert.True(centre.DistanceTo(new Point2D(flat.Centroid.X, flat.Centroid.Y)) < 10 * Error);
+        },
+        iter: 200);
+
+    [Fact]
+    public void Contains_Agrees_AwayFromTheEdge() => Gen.Select(ContourGen.Any, Gen.Double[-0.1, 1.1], Gen.Double[-0.1, 1.1]).Sample(
+        (c, x, y) =>
+        {
+            Point2D p = new(c.Box.MinX + (x * c.Box.Width), c.Box.MinY + (y * c.Box.Height));
+            if (ContourQueries.NearestPoint(c, p).Distance > 2 * Error)
+                Assert.Equal(FlatCopy.Of(c, Error).Contains(new Nts.Point(p.X, p.Y)), ContourQueries.Contains(c, p) == PointPlace.Inside);
+        },
+        iter: 1000);
+
+    [Fact]
+    public void NearestPoint_Agrees() => Gen.Select(ContourGen.Any, Gen.Double[-60, 60], Gen.Double[-60, 60]).Sample(
+        (c, x, y) => Assert.Equal(
+            FlatCopy.Of(c, Error).ExteriorRing.Distance(new Nts.Point(x, y)),
+            ContourQueries.NearestPoint(c, new Point2D(x, y)).Distance,
+            2 * Error),
+        iter: 500);
+
+    // Their buffer's own arcs, 200 pieces to a quarter turn, stay within d·(1 − cos(π/800)) < 8e-6 · d of the true ones.
+    // It would also smooth its input by a hundredth of the distance, so that is turned down.
+    // Both errors together move the outline by less than 3 · Error.
+    [Fact]
+    public void Offset_Agrees_WithBuffer() => Gen.Select(ContourGen.Any, Gen.Double[-8, 8]).Sample(
+        (c, d) =>
+        {
+            if (Math.Abs(d) < 0.01)
+                return;
+            Nts.Geometry buffer = FlatCopy.Of(c, Error).Buffer(d, new BufferParameters(200) { SimplifyFactor = 1e-6 });
+            System.Collections.Immutable.ImmutableArray<Contour> ours = ContourOffset.By(c, d);
+            double length = ours.Sum(ContourMeasure.Length);
+            Assert.Equal(buffer.Area, ours.Sum(ContourMeasure.Area), (3 * Error * length) + 1e-3);
+            Assert.Equal(buffer.Length, length, 0.02 + (2e-4 * length));
+        },
+        iter: 300);
+
+    [Fact]
+    public void Chords_Agree_WithIntersection() => Gen.Select(ContourGen.Any, Gen.Double[0.02, 0.98]).Sample(
+        (c, h) =>
+        {
+            double y = c.Box.MinY + (h * c.Box.Height);
+            Nts.LineString line = new([new(c.Box.MinX - 1, y), new(c.Box.MaxX + 1, y)]);
+            double theirs = FlatCopy.Of(c, 1e-6).Intersection(line).Length;
+            // A line nearly tangent to an arc of radius R turns an error e of height into √(2Re): 20 mm and 1e-6 give 6e-3, at each of two ends, for a few arcs.
+            Assert.Equal(theirs, ContourChords.HorizontalAt(c, y).Sum(i => i.Length), 0.03);
+        },
+        iter: 300);
+
+    [Fact]
+    public void ClipByLine_Agrees_WithHalfPlane() => Gen.Select(ContourGen.Any, Gen.Double[0.1, 0.9], Gen.Double[0.1, 0.9], Gen.Double[-4, 4]).Sample(
+        (c, x, y, angle) =>
+        {
+            Point2D on = new(c.Box.MinX + (x * c.Box.Width), c.Box.MinY + (y * c.Box.Height));
+            Vector2D u = Vector2D.FromAngle(angle) * 200;
+            Point2D[] corners = [on - u, on + u, on + u + u.Left, on - u + u.Left, on - u];
+            Nts.Polygon half = new(new Nts.LinearRing([.. corners.Select(p => new Nts.Coordinate(p.X, p.Y))]));
+            System.Collections.Immutable.ImmutableArray<Contour> ours = ContourClip.ByLine(c, on, u);
+            Assert.Equal(FlatCopy.Of(c, Error).Intersection(half).Area, ours.Sum(ContourMeasure.Area), Error * ContourMeasure.Length(c));
+            Assert.All(ours, part => Assert.Empty(ContourSelfCheck.Find(part)));
+        },
+        iter: 500);
+
+    [Fact]
+    public void Intersections_Agree_InNumber() => Gen.Select(ContourGen.Any, ContourGen.Any).Sample(
+        (a, b) =>
+        {
+            foreach (Edge p in a.Edges)
+            {
+                foreach (Edge q in b.Edges)
+                {
+                    IntersectionResult ours = EdgeIntersection.Between(p, q);
+                    bool clear = ours.Meetings.All(m => m.Crosses
+                        && Math.Abs(p.TangentAt(m.Ta).Cross(q.TangentAt(m.Tb))) > 0.1
+                        && Math.Min(m.Ta, 1 - m.Ta) * p.Length > 0.01 && Math.Min(m.Tb, 1 - m.Tb) * q.Length > 0.01);
+                    if (clear && ours is not NoIntersection)
+                        Assert.Equal(ours.Meetings.Length, FlatCopy.Of(p, Error).Intersection(FlatCopy.Of(q, Error)).NumPoints);
+                    else if (ours is NoIntersection)
+                        Assert.True(NearlyMiss(p, q) || !FlatCopy.Of(p, Error).Intersects(FlatCopy.Of(q, Error)));
+                }
+            }
+        },
+        iter: 100);
+
+    private static bool NearlyMiss(Edge p, Edge q) =>
+        Flattening.Of(p, Error).Any(x => EdgeProjection.Nearest(q, x).Distance < 0.3);
+}
