@@ -106,7 +106,7 @@ internal sealed class ChainReading(string path, PartFields? kind, ImmutableArray
         || (!unreadable.Contains(only.Choice.Name) && (only.Choice.IsOptional || stated.ContainsKey(only.Choice.Name)) && ConditionIsKnown(only.Choice));
 
     private bool IsMentioned(FieldSpec field) =>
-        unreadable.Contains(field.Name) || chain.Links.Any(l => l.Document.MentionedKeys.Contains(field.Name.Split('.')[^1]));
+        unreadable.Contains(field.Name) || chain.Links.Any(l => l.Document.Mentioned.Contains(field.Name));
 
     private void TellUnknownTable(ChainLink link, RawTable table, ImmutableHashSet<string> tables)
     {

@@ -4,12 +4,12 @@ namespace LeverDraw.Profiles;
 
 /// <summary>One profile file as written: its tables and entries with their places.</summary>
 /// <param name="Entries">Every entry with its full path, the table's name first; one or two parts.</param>
-/// <param name="MentionedKeys">When the file has syntax faults, every word that begins a line: fields that may be there but unreadable.</param>
+/// <param name="Mentioned">When the file has syntax faults, the fields whose names begin a line: they may be there but unreadable.</param>
 internal sealed record ProfileDocument(
     SourceMap Source,
     ImmutableArray<RawTable> Tables,
     ImmutableArray<RawEntry> Entries,
-    ImmutableHashSet<string> MentionedKeys)
+    ImmutableHashSet<string> Mentioned)
 {
     public RawEntry? Find(string name) => Entries.FirstOrDefault(e => string.Join('.', e.Path) == name);
 }

@@ -13,8 +13,11 @@ internal sealed class SizeReader(LengthUnit unit, FileFaults faults)
     {
         if (raw is RawInline inline)
             return ReadInline(field, inline);
-        return ReadLength(field, field.Name, raw) is { } nominal && InRange(field, raw.Span, nominal) ? new SizeValue(nominal) : null;
+        return ReadNominal(field, raw) is { } nominal ? new SizeValue(nominal) : null;
     }
+
+    private Length? ReadNominal(SizeField field, RawValue raw) =>
+        ReadLength(field, field.Name, raw) is { } nominal && InRange(field, raw.Span, nominal) ? nominal : null;
 
     private Length? ReadLength(SizeField field, string name, RawValue raw)
     {
@@ -75,7 +78,7 @@ internal sealed class SizeReader(LengthUnit unit, FileFaults faults)
             return null;
         return shape switch
         {
-            "size" => Read(field, given["size"]),
+            "size" => ReadNominal(field, given["size"]) is { } nominal ? new SizeValue(nominal) : null,
             "size fit" => WithFit(field, given),
             "size plus minus" => WithDeviations(field, given),
             "min max" or "size min max" => WithLimits(field, given, inline),
@@ -91,7 +94,7 @@ internal sealed class SizeReader(LengthUnit unit, FileFaults faults)
 
     private SizeValue? WithFit(SizeField field, Dictionary<string, RawValue> given)
     {
-        SizeValue? size = Read(field, given["size"]);
+        Length? size = ReadNominal(field, given["size"]);
         if (given["fit"] is not RawText code)
         {
             faults.Add(DiagnosticCatalogue.WrongType, given["fit"].Span, field.Name, field.Name + "'s fit", "text", given["fit"].Words, "\"H8\"");
@@ -102,15 +105,15 @@ internal sealed class SizeReader(LengthUnit unit, FileFaults faults)
             faults.Add(DiagnosticCatalogue.BadZoneCode, code.Span, field.Name, FieldReader.Shown(code.Value), fault.Reason);
             return null;
         }
-        return size is null ? null : size with { Tolerance = new ZoneTolerance(code.Value) };
+        return size is { } nominal ? new SizeValue(nominal, new ZoneTolerance(code.Value)) : null;
     }
 
     private SizeValue? WithDeviations(SizeField field, Dictionary<string, RawValue> given)
     {
-        SizeValue? size = Read(field, given["size"]);
+        Length? size = ReadNominal(field, given["size"]);
         Length? plus = ReadLength(field, "plus", given["plus"]);
         Length? minus = ReadLength(field, "minus", given["minus"]);
-        return size is null || plus is null || minus is null ? null : Toleranced(field, given["plus"].Span, size.Nominal, plus.Value, -minus.Value);
+        return size is null || plus is null || minus is null ? null : Toleranced(field, given["plus"].Span, size.Value, plus.Value, -minus.Value);
     }
 
     private SizeValue? WithLimits(SizeField field, Dictionary<string, RawValue> given, RawInline inline)
@@ -118,7 +121,7 @@ internal sealed class SizeReader(LengthUnit unit, FileFaults faults)
         Length? min = ReadLength(field, "min", given["min"]);
         Length? max = ReadLength(field, "max", given["max"]);
         bool stated = given.TryGetValue("size", out RawValue? size);
-        Length? nominal = stated ? Read(field, size!)?.Nominal : min is null || max is null ? null : (min.Value + max.Value) / 2;
+        Length? nominal = stated ? ReadNominal(field, size!) : min is null || max is null ? null : (min.Value + max.Value) / 2;
         if (min is null || max is null || nominal is null)
             return null;
         // The mean stands in for a size that is not stated.

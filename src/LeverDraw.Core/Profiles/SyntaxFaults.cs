@@ -24,20 +24,30 @@ internal static class SyntaxFaults
         return lines;
     }
 
-    /// <summary>The bare word each line begins with, if an '=' follows it or not.</summary>
-    public static ImmutableHashSet<string> FirstWords(SourceMap source)
+    /// <summary>The names of the fields that lines seem to give, read line by line and so not thrown by a quote that is never closed.</summary>
+    public static ImmutableHashSet<string> Mentioned(SourceMap source)
     {
-        ImmutableHashSet<string>.Builder words = ImmutableHashSet.CreateBuilder<string>(StringComparer.Ordinal);
+        ImmutableHashSet<string>.Builder names = ImmutableHashSet.CreateBuilder<string>(StringComparer.Ordinal);
+        string table = "";
         foreach (ReadOnlySpan<char> line in source.Text.AsSpan().EnumerateLines())
         {
             ReadOnlySpan<char> text = line.TrimStart();
-            int length = 0;
-            while (length < text.Length && length < LongestQuoted && (char.IsAsciiLetterOrDigit(text[length]) || text[length] is '_' or '-' or '.'))
-                length++;
-            if (length > 0)
-                words.Add(text[..length].ToString().Split('.')[^1]);
+            bool header = text.StartsWith('[');
+            string word = FirstWord(header ? text.TrimStart("[ ") : text);
+            if (header)
+                table = word + ".";
+            else if (word.Length > 0)
+                names.Add(table + word);
         }
-        return words.ToImmutable();
+        return names.ToImmutable();
+    }
+
+    private static string FirstWord(ReadOnlySpan<char> text)
+    {
+        int length = 0;
+        while (length < text.Length && length < LongestQuoted && (char.IsAsciiLetterOrDigit(text[length]) || text[length] is '_' or '-' or '.'))
+            length++;
+        return text[..length].ToString();
     }
 
     private static bool TellSlip(SourceMap source, TextSpan line, FileFaults faults)

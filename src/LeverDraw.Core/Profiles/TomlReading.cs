@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.Globalization;
+using System.Text;
 using LeverDraw.Diagnostics;
 using Tomlyn;
 using Tomlyn.Parsing;
@@ -28,6 +30,12 @@ internal static class TomlReading
             faults.Add(DiagnosticCatalogue.NestedTooDeep, at, null, DeepestNesting);
             return null;
         }
+        catch (ArgumentException)
+        {
+            // The package lets an escape beyond Unicode through to a conversion that throws; without a tree, this is all that can be told.
+            faults.Add(DiagnosticCatalogue.BadSyntax, BadEscape(source.Text), null, "an escape stands for no character");
+            return null;
+        }
         HashSet<int> brokenLines = SyntaxFaults.Tell(source, tree.Diagnostics.Select(d => (Span(source, d.Span), d.Message)), faults);
         Walk walk = new(source, faults, brokenLines);
         foreach (KeyValueSyntax item in tree.KeyValues)
@@ -43,6 +51,19 @@ internal static class TomlReading
         return new TextSpan(start, Math.Clamp(span.Length, 0, source.Text.Length - start));
     }
 
+    private static TextSpan? BadEscape(string text)
+    {
+        for (int i = text.IndexOf('\\', StringComparison.Ordinal); i >= 0 && i + 2 < text.Length; i = text.IndexOf('\\', i + 2))
+        {
+            int digits = text[i + 1] switch { 'u' => 4, 'U' => 8, 'x' => 2, _ => 0 };
+            if (digits > 0 && i + 2 + digits <= text.Length
+                && uint.TryParse(text.AsSpan(i + 2, digits), NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out uint value)
+                && !Rune.IsValid(value))
+                return new TextSpan(i, 2 + digits);
+        }
+        return null;
+    }
+
     private sealed class Walk(SourceMap source, FileFaults faults, HashSet<int> brokenLines)
     {
         private readonly ImmutableArray<RawTable>.Builder tables = ImmutableArray.CreateBuilder<RawTable>();
@@ -54,7 +75,7 @@ internal static class TomlReading
             source,
             tables.ToImmutable(),
             entries.ToImmutable(),
-            brokenLines.Count > 0 ? SyntaxFaults.FirstWords(source) : []);
+            brokenLines.Count > 0 ? SyntaxFaults.Mentioned(source) : []);
 
         public void AddTable(TableSyntaxBase table)
         {
