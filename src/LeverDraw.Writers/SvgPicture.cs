@@ -10,8 +10,17 @@ internal sealed class SvgPicture : IDisposable
 {
     private readonly SKSvg svg;
     private readonly double unitsPerMillimetre;
+    private readonly SKPoint corner;
 
-    private SvgPicture(SKSvg svg, double unitsPerMillimetre) => (this.svg, this.unitsPerMillimetre) = (svg, unitsPerMillimetre);
+    /// <summary>The library rounds the page to whole units, then fits the sheet into it centred, by the smaller scale ("xMidYMid meet" of SVG); this undoes it exactly.</summary>
+    private SvgPicture(SKSvg svg, SKRect page, PlotSheet sheet)
+    {
+        this.svg = svg;
+        unitsPerMillimetre = Math.Min(page.Width / sheet.Width, page.Height / sheet.Height);
+        corner = new SKPoint(
+            (float)((page.Width - (sheet.Width * unitsPerMillimetre)) / 2),
+            (float)((page.Height - (sheet.Height * unitsPerMillimetre)) / 2));
+    }
 
     public static SvgPicture Of(PlotSheet sheet)
     {
@@ -20,14 +29,14 @@ internal sealed class SvgPicture : IDisposable
         bytes.Position = 0;
         var svg = new SKSvg();
         SKPicture picture = svg.Load(bytes) ?? throw new InvalidOperationException("The SVG written cannot be read back.");
-        return new SvgPicture(svg, picture.CullRect.Width / sheet.Width);
+        return new SvgPicture(svg, picture.CullRect, sheet);
     }
 
     /// <summary>Draws with the sheet's upper left corner at the origin.</summary>
     public void Draw(SKCanvas canvas, double unitsPerPaperMillimetre)
     {
-        float scale = (float)(unitsPerPaperMillimetre / unitsPerMillimetre);
-        canvas.Scale(scale);
+        canvas.Scale((float)(unitsPerPaperMillimetre / unitsPerMillimetre));
+        canvas.Translate(-corner.X, -corner.Y);
         canvas.DrawPicture(svg.Picture!);
     }
 

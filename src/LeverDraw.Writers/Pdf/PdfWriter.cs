@@ -26,11 +26,21 @@ public sealed class PdfWriter : IDrawingWriter
             Creation = null,
             Modified = null,
         };
-        using SvgPicture picture = SvgPicture.Of(sheet);
-        using SKDocument document = SKDocument.CreatePdf(stream, metadata);
-        using SKCanvas canvas = document.BeginPage((float)(sheet.Width * PointsPerMillimetre), (float)(sheet.Height * PointsPerMillimetre));
-        picture.Draw(canvas, PointsPerMillimetre);
-        document.EndPage();
-        document.Close();
+        double width = sheet.Width * PointsPerMillimetre;
+        double height = sheet.Height * PointsPerMillimetre;
+        using var bytes = new MemoryStream();
+        using (SvgPicture picture = SvgPicture.Of(sheet))
+        using (SKDocument document = SKDocument.CreatePdf(bytes, metadata))
+        {
+            // Pages of the library are whole points and its y runs down from the top: one that is surely large enough, with the sheet in its lower left corner.
+            double top = Math.Ceiling(height);
+            using SKCanvas canvas = document.BeginPage((float)Math.Ceiling(width), (float)top);
+            canvas.Translate(0, (float)(top - height));
+            picture.Draw(canvas, PointsPerMillimetre);
+            document.EndPage();
+            document.Close();
+        }
+
+        PdfPageSize.Set(bytes.GetBuffer().AsSpan(0, (int)bytes.Length), width, height, stream);
     }
 }
