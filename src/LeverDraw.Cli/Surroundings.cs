@@ -23,7 +23,7 @@ internal sealed record Surroundings(TextWriter Out, TextWriter Error, IFileSyste
         var utf8 = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
         if (OperatingSystem.IsWindows())
             Console.OutputEncoding = utf8;
-        // Any value but the empty one, as https://no-color.org asks.
+        // Any value but the empty one turns colour off, as is usual.
         bool colour = string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"))
             && Environment.GetEnvironmentVariable("TERM") is not "dumb";
         return new Surroundings(

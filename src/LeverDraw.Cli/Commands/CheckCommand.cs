@@ -31,7 +31,7 @@ internal static class CheckCommand
         {
             CheckShape shape = new(ok, [.. read.Select(r => new CheckedFileShape(
                 r.File, r.Part.Ok, r.Part.Value?.Kind.Name, r.Part.Value?.Profile.Name, [.. r.Part.Diagnostics.Select(ShapesJson.Of)]))]);
-            ShapesJson.Print(surroundings.Out, shape, ShapesJson.Default.CheckShape);
+            ShapesJson.Print(surroundings.Out, shape, ShapesJson.Plain.CheckShape);
         }
         else
         {

@@ -84,7 +84,7 @@ internal static class DrawCommand
                 written is not null,
                 [.. (written ?? []).Select(f => new WrittenShape(f.Path, f.Profile, f.Sheet, f.Format, f.Bytes.Length))],
                 [.. told.Select(ShapesJson.Of)]);
-            ShapesJson.Print(surroundings.Out, shape, ShapesJson.Default.DrawShape);
+            ShapesJson.Print(surroundings.Out, shape, ShapesJson.Plain.DrawShape);
         }
         else
         {

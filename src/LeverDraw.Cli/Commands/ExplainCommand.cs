@@ -28,7 +28,7 @@ internal static class ExplainCommand
         if (DiagnosticCatalogue.Find(word) is { } code)
         {
             if (json)
-                ShapesJson.Print(surroundings.Out, Shape(code), ShapesJson.Default.CodeShape);
+                ShapesJson.Print(surroundings.Out, Shape(code), ShapesJson.Plain.CodeShape);
             else
                 Print(surroundings, code);
             return ExitCode.Done;
@@ -38,7 +38,7 @@ internal static class ExplainCommand
         if (fields.Length == 0)
             return UsageReport.Tell(surroundings, [Unknown(word)], command);
         if (json)
-            ShapesJson.Print(surroundings.Out, fields, ShapesJson.Default.IReadOnlyListFieldShape);
+            ShapesJson.Print(surroundings.Out, fields, ShapesJson.Plain.IReadOnlyListFieldShape);
         else
             Print(surroundings.Out, fields);
         return ExitCode.Done;

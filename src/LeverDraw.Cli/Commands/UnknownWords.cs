@@ -24,7 +24,7 @@ internal static class UnknownWords
         }
 
         if (faults.Count == 0)
-            faults.AddRange(parse.Errors.Select(e => new UsageFault(EndWithStop(e.Message), "")));
+            faults.AddRange(parse.Errors.Select(e => OfParser(e, command)));
         return faults;
     }
 
@@ -49,6 +49,14 @@ internal static class UnknownWords
             command is RootCommand ? $"There is no option '{name}'." : $"'{command.Name}' has no option '{name}'.",
             Names.DidYouMean(name, command.Options.Select(o => o.Name).Append("--help")));
     }
+
+    private static UsageFault OfParser(ParseError error, Command command) => error.SymbolResult switch
+    {
+        CommandResult when command.Arguments.FirstOrDefault(a => a.Arity.MinimumNumberOfValues > 0) is { } argument =>
+            new UsageFault($"'{command.Name}' needs {argument.Name}.", argument.Description + "."),
+        ArgumentResult { Tokens.Count: 0 } empty => new UsageFault($"'{command.Name}' needs {empty.Argument.Name}.", empty.Argument.Description + "."),
+        _ => new UsageFault(EndWithStop(error.Message), ""),
+    };
 
     private static string EndWithStop(string text) => text.EndsWith('.') ? text : text + ".";
 }
