@@ -7,7 +7,7 @@ namespace LeverDraw.Drafting.Annotations;
 /// <summary>Where a linear dimension may stand: tiers outside the view, beside the feature, or on the feature itself; text in the middle, slid, or beside the arrows.</summary>
 internal static class LinearCandidates
 {
-    private const int Tiers = 7;
+    private const int Tiers = 6;
 
     public static List<Candidate> For(LinearDimension dimension, string id, PlacingContext context)
     {

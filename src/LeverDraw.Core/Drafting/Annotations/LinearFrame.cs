@@ -52,7 +52,7 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
 
         double aside = ArrowsInside ? _style.Overshoot : _style.ArrowLength + 1;
         double penalty = onFeature ? 0.5 : 3;
-        foreach (double more in (ReadOnlySpan<double>)[0, 6, 14, 24])
+        foreach (double more in (ReadOnlySpan<double>)[0, 8, 20])
         {
             all.Add(Make(level, reachP, reachQ, _to + aside + more + (w / 2), ArrowsInside, cost + penalty + (more * 0.15)));
             all.Add(Make(level, reachP, reachQ, _from - aside - more - (w / 2), ArrowsInside, cost + penalty + (more * 0.15) + 0.1));

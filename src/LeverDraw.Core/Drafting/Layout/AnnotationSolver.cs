@@ -10,40 +10,37 @@ public static class AnnotationSolver
     /// <summary>Rounds of improvement at the most; more than four has not been seen to change anything.</summary>
     private const int MaxRounds = 6;
 
-    /// <summary>Cost of breaking a hard rule; far above any sum of soft costs, so that a broken rule is only ever left when nothing else is possible.</summary>
-    private const double Broken = 10_000;
-
     /// <summary>The chosen candidate for each annotation, and which of them still break a hard rule.</summary>
     public static (Candidate[] Chosen, int[] Unplaced) Solve(ViewField field, IReadOnlyList<IReadOnlyList<Candidate>> annotations)
     {
-        Candidate[][] sorted = [.. annotations.Select(a => Prepare(field, a))];
+        Candidate[][] sorted = [.. annotations.Select(a => a.OrderBy(c => c.Cost).ToArray())];
         var chosen = new Candidate?[sorted.Length];
         for (int i = 0; i < sorted.Length; i++)
-            chosen[i] = Cheapest(sorted[i], chosen, i, null).Best;
+            chosen[i] = Cheapest(field, sorted[i], chosen, i, null).Best;
 
         for (int round = 0; round < MaxRounds; round++)
         {
             bool moved = false;
             for (int i = 0; i < sorted.Length; i++)
             {
-                (Candidate best, double cost) = Cheapest(sorted[i], chosen, i, chosen[i]);
+                (Candidate best, double cost) = Cheapest(field, sorted[i], chosen, i, chosen[i]);
                 if (ReferenceEquals(best, chosen[i]))
                     continue;
-                if (cost < CostAmong(chosen[i]!, chosen, i, double.PositiveInfinity) - 1e-9)
+                if (cost < CostAmong(field, chosen[i]!, chosen, i, double.PositiveInfinity) - 1e-9)
                 {
                     chosen[i] = best;
                     moved = true;
                 }
             }
 
-            if (!moved && !TryPairs(sorted, chosen))
+            if (!moved && !TryPairs(field, sorted, chosen))
                 break;
         }
 
         var unplaced = new List<int>();
         for (int i = 0; i < chosen.Length; i++)
         {
-            if (CostAmong(chosen[i]!, chosen, i, double.PositiveInfinity) >= Broken)
+            if (CostAmong(field, chosen[i]!, chosen, i, double.PositiveInfinity) >= PlacingCosts.Broken)
                 unplaced.Add(i);
         }
 
@@ -51,22 +48,22 @@ public static class AnnotationSolver
     }
 
     /// <summary>Where a hard rule is still broken, moves the other party first and then the sufferer.</summary>
-    private static bool TryPairs(Candidate[][] sorted, Candidate?[] chosen)
+    private static bool TryPairs(ViewField field, Candidate[][] sorted, Candidate?[] chosen)
     {
         for (int i = 0; i < sorted.Length; i++)
         {
-            if (CostAmong(chosen[i]!, chosen, i, double.PositiveInfinity) < Broken)
+            if (CostAmong(field, chosen[i]!, chosen, i, double.PositiveInfinity) < PlacingCosts.Broken)
                 continue;
             for (int j = 0; j < sorted.Length; j++)
             {
-                if (j == i || Between(chosen[i]!, chosen[j]!) < Broken)
+                if (j == i || Between(chosen[i]!, chosen[j]!) < PlacingCosts.Broken)
                     continue;
                 (Candidate? was, Candidate? wasOther) = (chosen[i], chosen[j]);
-                double before = CostAmong(was!, chosen, i, double.PositiveInfinity) + CostAmong(wasOther!, chosen, j, double.PositiveInfinity);
+                double before = CostAmong(field, was!, chosen, i, double.PositiveInfinity) + CostAmong(field, wasOther!, chosen, j, double.PositiveInfinity);
                 chosen[j] = null;
-                chosen[i] = Cheapest(sorted[i], chosen, i, was).Best;
-                chosen[j] = Cheapest(sorted[j], chosen, j, wasOther).Best;
-                double after = CostAmong(chosen[i]!, chosen, i, double.PositiveInfinity) + CostAmong(chosen[j]!, chosen, j, double.PositiveInfinity);
+                chosen[i] = Cheapest(field, sorted[i], chosen, i, was).Best;
+                chosen[j] = Cheapest(field, sorted[j], chosen, j, wasOther).Best;
+                double after = CostAmong(field, chosen[i]!, chosen, i, double.PositiveInfinity) + CostAmong(field, chosen[j]!, chosen, j, double.PositiveInfinity);
                 if (after < before - 1e-9)
                     return true;
                 (chosen[i], chosen[j]) = (was, wasOther);
@@ -76,45 +73,16 @@ public static class AnnotationSolver
         return false;
     }
 
-    /// <summary>Adds what the view's own ink costs and sorts; places whose lettering would meet the view are kept only as a last resort.</summary>
-    private static Candidate[] Prepare(ViewField field, IReadOnlyList<Candidate> candidates)
-    {
-        foreach (Candidate candidate in candidates)
-        {
-            double cost = 0;
-            foreach (OrientedBox text in candidate.Texts)
-            {
-                if (field.StrikesText(text))
-                    cost += Broken;
-            }
-
-            if (cost == 0)
-            {
-                foreach (Stroke stroke in candidate.Strokes)
-                {
-                    (int crossings, bool runsAlong) = field.Count(stroke);
-                    cost += crossings * CrossingFeature(stroke.Kind);
-                    if (runsAlong)
-                        cost += 60;
-                }
-            }
-
-            candidate.Cost += cost;
-        }
-
-        return [.. candidates.OrderBy(c => c.Cost)];
-    }
-
-    private static (Candidate Best, double Cost) Cheapest(Candidate[] candidates, Candidate?[] chosen, int self, Candidate? current)
+    private static (Candidate Best, double Cost) Cheapest(ViewField field, Candidate[] candidates, Candidate?[] chosen, int self, Candidate? current)
     {
         Candidate best = current ?? candidates[0];
-        double bestCost = CostAmong(best, chosen, self, double.PositiveInfinity);
+        double bestCost = CostAmong(field, best, chosen, self, double.PositiveInfinity);
         foreach (Candidate candidate in candidates)
         {
             // Sorted by own cost: nothing further on can be cheaper.
             if (candidate.Cost >= bestCost)
                 break;
-            double cost = CostAmong(candidate, chosen, self, bestCost);
+            double cost = CostAmong(field, candidate, chosen, self, bestCost);
             if (cost < bestCost)
                 (best, bestCost) = (candidate, cost);
         }
@@ -122,9 +90,9 @@ public static class AnnotationSolver
         return (best, bestCost);
     }
 
-    private static double CostAmong(Candidate candidate, Candidate?[] chosen, int self, double limit)
+    private static double CostAmong(ViewField field, Candidate candidate, Candidate?[] chosen, int self, double limit)
     {
-        double cost = candidate.Cost;
+        double cost = candidate.CostIn(field);
         for (int i = 0; i < chosen.Length && cost < limit; i++)
         {
             if (i != self && chosen[i] is { } other)
@@ -144,13 +112,13 @@ public static class AnnotationSolver
             foreach (OrientedBox other in b.Texts)
             {
                 if (text.Overlaps(other))
-                    cost += Broken;
+                    cost += PlacingCosts.Broken;
             }
 
             foreach (Stroke stroke in b.Strokes)
             {
                 if (text.Meets(stroke.A, stroke.B))
-                    cost += Broken;
+                    cost += PlacingCosts.Broken;
             }
         }
 
@@ -159,7 +127,7 @@ public static class AnnotationSolver
             foreach (Stroke stroke in a.Strokes)
             {
                 if (text.Meets(stroke.A, stroke.B))
-                    cost += Broken;
+                    cost += PlacingCosts.Broken;
             }
         }
 
@@ -167,29 +135,15 @@ public static class AnnotationSolver
         {
             foreach (Stroke t in b.Strokes)
             {
+                if (!s.IsNear(t, 1))
+                    continue;
                 if (s.Crosses(t))
-                    cost += CrossingOther(s.Kind, t.Kind);
-                else if (s.Kind == t.Kind && s.Kind != StrokeKind.ExtensionLine && s.RunsAlong(t, 0.8))
-                    cost += 80;
+                    cost += PlacingCosts.CrossingOther(s.Kind, t.Kind);
+                else if (s.Kind != StrokeKind.ExtensionLine && t.Kind != StrokeKind.ExtensionLine && s.RunsAlong(t, 0.8))
+                    cost += PlacingCosts.AlongOther;
             }
         }
 
         return cost;
     }
-
-    private static double CrossingFeature(StrokeKind kind) => kind switch
-    {
-        StrokeKind.ExtensionLine => 4,
-        StrokeKind.Leader => 9,
-        _ => 9,
-    };
-
-    private static double CrossingOther(StrokeKind a, StrokeKind b) => (a, b) switch
-    {
-        (StrokeKind.ExtensionLine, StrokeKind.ExtensionLine) => 4,
-        (StrokeKind.DimensionLine, StrokeKind.DimensionLine) => 40,
-        (StrokeKind.Leader, StrokeKind.Leader) => 60,
-        (StrokeKind.Leader, _) or (_, StrokeKind.Leader) => 22,
-        _ => 16,
-    };
 }

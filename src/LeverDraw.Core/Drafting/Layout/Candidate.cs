@@ -6,6 +6,8 @@ namespace LeverDraw.Drafting.Layout;
 /// <summary>One possible place for one annotation: the boxes its lettering takes, the lines it draws, what it costs by itself, and how to ink it.</summary>
 public sealed class Candidate
 {
+    private double _fieldCost = double.NaN;
+
     public Candidate(OrientedBox[] texts, Stroke[] strokes, double cost, Func<AnnotationInk> ink)
     {
         Texts = texts;
@@ -15,7 +17,6 @@ public sealed class Candidate
         Box2D box = Box2D.Empty;
         foreach (OrientedBox text in texts)
             box = box.Union(text.Bounds);
-        TextBounds = box;
         foreach (Stroke stroke in strokes)
             box = box.Union(stroke.Bounds);
         Bounds = box;
@@ -29,8 +30,14 @@ public sealed class Candidate
 
     public Box2D Bounds { get; }
 
-    public Box2D TextBounds { get; }
+    /// <summary>Length, tier, an unusual text place: what it costs whatever stands round it.</summary>
+    public double Cost { get; }
 
-    /// <summary>Length, tier, an unusual text place: what it costs whatever stands round it. The view's own ink is added by the solver.</summary>
-    public double Cost { get; set; }
+    /// <summary>What it costs among the view's own ink: worked out when first asked for, since most candidates are never looked at.</summary>
+    public double CostIn(ViewField field)
+    {
+        if (double.IsNaN(_fieldCost))
+            _fieldCost = Cost + field.CostOf(this);
+        return _fieldCost;
+    }
 }

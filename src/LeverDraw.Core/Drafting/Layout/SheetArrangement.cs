@@ -11,16 +11,19 @@ internal static class SheetArrangement
     public static List<PlacedBlock>? Best(Box2D field, Box2D title, IReadOnlyList<PaperBlock> projected, IReadOnlyList<PaperBlock> others, IReadOnlyList<PaperBlock> texts)
     {
         List<PlacedBlock>? best = null;
-        double bestRoom = -1;
+        double bestSpread = -1;
         foreach ((Box2D Area, Cell Cell)[] division in Divisions(field, title, projected, others, texts))
         {
-            double room = division.Min(part => Room(part.Area, part.Cell));
-            if (room < 0 || room <= bestRoom + 1e-9)
+            if (division.Any(part => Room(part.Area, part.Cell) < 0))
                 continue;
-            bestRoom = room;
-            best = [];
+            var placed = new List<PlacedBlock>();
             foreach ((Box2D area, Cell cell) in division)
-                cell.Place(area, best);
+                cell.Place(area, placed);
+            double spread = Spread(field, title, placed);
+            if (spread <= bestSpread + 1e-9)
+                continue;
+            bestSpread = spread;
+            best = placed;
         }
 
         return best;
@@ -29,6 +32,40 @@ internal static class SheetArrangement
     /// <summary>Free room on the tighter axis; negative when it does not fit with a gap all round.</summary>
     private static double Room(Box2D area, Cell cell) =>
         Math.Min(area.Width - cell.MinWidth, area.Height - cell.MinHeight) - (2 * Cell.Gap);
+
+    /// <summary>How evenly the sheet is filled: the share of a coarse grid of the free field that blocks touch, less how far their common middle lies off the field's.</summary>
+    private static double Spread(Box2D field, Box2D title, List<PlacedBlock> placed)
+    {
+        const int Columns = 8;
+        const int Rows = 8;
+        int free = 0;
+        int touched = 0;
+        double area = 0;
+        Vector2D pull = default;
+        Box2D[] boxes = [title, .. placed.Select(p => p.Block.Bounds.Moved(p.Shift))];
+        foreach (Box2D box in boxes)
+        {
+            double own = box.Width * box.Height;
+            area += own;
+            pull += (box.Centre - field.Centre) * own;
+        }
+
+        for (int c = 0; c < Columns; c++)
+        {
+            for (int r = 0; r < Rows; r++)
+            {
+                var cell = new Box2D(
+                    field.MinX + (field.Width * c / Columns), field.MinY + (field.Height * r / Rows),
+                    field.MinX + (field.Width * (c + 1) / Columns), field.MinY + (field.Height * (r + 1) / Rows));
+                free++;
+                if (boxes.Any(b => b.Overlaps(cell)))
+                    touched++;
+            }
+        }
+
+        double off = (Math.Abs(pull.X) / field.Width) + (Math.Abs(pull.Y) / field.Height);
+        return ((double)touched / free) - (off / area);
+    }
 
     private static IEnumerable<(Box2D Area, Cell Cell)[]> Divisions(Box2D field, Box2D title, IReadOnlyList<PaperBlock> projected, IReadOnlyList<PaperBlock> others, IReadOnlyList<PaperBlock> texts)
     {

@@ -15,35 +15,52 @@ public enum StrokeKind : byte
     Leader,
 }
 
-/// <summary>A straight piece of ink, for collision tests. Arcs come as short chords.</summary>
-public readonly record struct Stroke(Point2D A, Point2D B, StrokeKind Kind)
+/// <summary>A straight piece of ink, for collision tests. Arcs come as short chords. Box and direction are worked out once: the tests run by the ten thousand.</summary>
+public readonly struct Stroke
 {
-    public Box2D Bounds => Box2D.Empty.Including(A).Including(B);
+    private readonly double _ux;
+    private readonly double _uy;
+    private readonly double _length;
+
+    public Stroke(Point2D a, Point2D b, StrokeKind kind)
+    {
+        A = a;
+        B = b;
+        Kind = kind;
+        Bounds = new Box2D(Math.Min(a.X, b.X), Math.Min(a.Y, b.Y), Math.Max(a.X, b.X), Math.Max(a.Y, b.Y));
+        double dx = b.X - a.X;
+        double dy = b.Y - a.Y;
+        _length = Math.Sqrt((dx * dx) + (dy * dy));
+        (_ux, _uy) = _length > 0 ? (dx / _length, dy / _length) : (0, 0);
+    }
+
+    public Point2D A { get; }
+
+    public Point2D B { get; }
+
+    public StrokeKind Kind { get; }
+
+    public Box2D Bounds { get; }
+
+    /// <summary>True when the boxes of the two come within a distance of each other.</summary>
+    public bool IsNear(in Stroke other, double distance) =>
+        Bounds.MinX - distance <= other.Bounds.MaxX && other.Bounds.MinX - distance <= Bounds.MaxX
+        && Bounds.MinY - distance <= other.Bounds.MaxY && other.Bounds.MinY - distance <= Bounds.MaxY;
 
     /// <summary>True when the two cross at a point inside both (sharing an end is not a crossing).</summary>
-    public bool Crosses(in Stroke other)
-    {
-        double d1 = Side(A, B, other.A);
-        double d2 = Side(A, B, other.B);
-        if (d1 * d2 >= 0)
-            return false;
-        double d3 = Side(other.A, other.B, A);
-        double d4 = Side(other.A, other.B, B);
-        return d3 * d4 < 0;
-    }
+    public bool Crosses(in Stroke other) =>
+        Side(other.A) * Side(other.B) < 0 && other.Side(A) * other.Side(B) < 0;
 
     /// <summary>True when the two run along each other, nearer than <paramref name="distance"/>, over more than a point.</summary>
     public bool RunsAlong(in Stroke other, double distance)
     {
-        Vector2D u = (B - A).Unit();
-        Vector2D w = (other.B - other.A).Unit();
-        if (Math.Abs(u.Cross(w)) > 1e-3 || Math.Abs(u.Cross(other.A - A)) > distance)
+        if (Math.Abs((_ux * other._uy) - (_uy * other._ux)) > 1e-3 || Math.Abs(Side(other.A)) > distance)
             return false;
-        double length = (B - A).Length;
-        double s = u.Dot(other.A - A);
-        double t = u.Dot(other.B - A);
-        return Math.Max(s, t) > 0.3 && Math.Min(s, t) < length - 0.3;
+        double s = (_ux * (other.A.X - A.X)) + (_uy * (other.A.Y - A.Y));
+        double t = (_ux * (other.B.X - A.X)) + (_uy * (other.B.Y - A.Y));
+        return Math.Max(s, t) > 0.3 && Math.Min(s, t) < _length - 0.3;
     }
 
-    private static double Side(Point2D a, Point2D b, Point2D p) => (b - a).Cross(p - a);
+    /// <summary>Distance to the left of the stroke's line.</summary>
+    private double Side(Point2D p) => (_ux * (p.Y - A.Y)) - (_uy * (p.X - A.X));
 }

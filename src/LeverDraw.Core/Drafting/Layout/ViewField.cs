@@ -43,7 +43,24 @@ public sealed class ViewField
 
     public Box2D Bounds => _box;
 
-    public bool StrikesText(in OrientedBox text)
+    /// <summary>What a candidate costs among the view's own ink.</summary>
+    public double CostOf(Candidate candidate)
+    {
+        double cost = 0;
+        foreach (OrientedBox text in candidate.Texts)
+        {
+            if (StrikesText(text))
+                cost += PlacingCosts.Broken;
+        }
+
+        if (cost > 0)
+            return cost;
+        foreach (Stroke stroke in candidate.Strokes)
+            cost += CostOf(stroke);
+        return cost;
+    }
+
+    private bool StrikesText(in OrientedBox text)
     {
         foreach (OrientedBox box in KeepOut)
         {
@@ -60,28 +77,27 @@ public sealed class ViewField
         return false;
     }
 
-    /// <summary>How many feature lines a stroke crosses, and whether it runs along one or through kept-out lettering.</summary>
-    public (int Crossings, bool RunsAlong) Count(in Stroke stroke)
+    private double CostOf(in Stroke stroke)
     {
         foreach (OrientedBox box in KeepOut)
         {
             if (box.Meets(stroke.A, stroke.B))
-                return (0, true);
+                return PlacingCosts.Broken;
         }
 
-        int crossings = 0;
+        double cost = 0;
         foreach (int i in Near(stroke.Bounds))
         {
             ref readonly Stroke other = ref _strokes[i];
-            if (other.Kind == StrokeKind.Light)
+            if (!stroke.IsNear(other, 0.5))
                 continue;
-            if (stroke.Crosses(other))
-                crossings++;
-            else if (stroke.RunsAlong(other, 0.4))
-                return (crossings, true);
+            if (other.Kind != StrokeKind.Light && stroke.Crosses(other))
+                cost += PlacingCosts.CrossingFeature(stroke.Kind);
+            else if ((other.Kind != StrokeKind.Light || stroke.Kind == StrokeKind.DimensionLine) && stroke.RunsAlong(other, 0.4))
+                return cost + PlacingCosts.AlongFeature;
         }
 
-        return (crossings, false);
+        return cost;
     }
 
     /// <summary>Indices of the strokes in the cells that a box touches, each once. The buffer is reused by the next call.</summary>

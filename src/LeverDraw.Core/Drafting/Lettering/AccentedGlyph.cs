@@ -19,9 +19,16 @@ internal static class AccentedGlyph
     public static Glyph Make(string character, Glyph letter, Glyph mark, MarkPlace place)
     {
         Transform2D move = PlaceOn(letter, place);
-        IEnumerable<ImmutableArray<Edge>> marks = mark.Shape.Strokes
-            .Select(stroke => stroke.Select(edge => edge.Transformed(move)).ToImmutableArray());
-        Glyph joined = Glyph.FromStrokes(character, [.. letter.Shape.Strokes, .. marks]);
+        ImmutableArray<ImmutableArray<Edge>>.Builder strokes = letter.Shape.Strokes.ToBuilder();
+        foreach (ImmutableArray<Edge> stroke in mark.Shape.Strokes)
+        {
+            ImmutableArray<Edge>.Builder moved = ImmutableArray.CreateBuilder<Edge>(stroke.Length);
+            foreach (Edge edge in stroke)
+                moved.Add(edge.Transformed(move));
+            strokes.Add(moved.MoveToImmutable());
+        }
+
+        Glyph joined = Glyph.FromStrokes(character, strokes.ToImmutable());
         return place is MarkPlace.Beside
             ? joined
             : joined with { Left = Math.Min(letter.Left, joined.Left), Right = Math.Max(letter.Right, joined.Right) };

@@ -83,7 +83,7 @@ internal ref struct LineLayout
             return true;
         }
 
-        if (last is not null && GlyphTable.Instance.Marks.TryGetValue(character, out (Glyph Glyph, MarkPlace Place) mark))
+        if (last is not null && GlyphTable.Instance.TryFindMark(character, out (Glyph Glyph, MarkPlace Place) mark))
         {
             AddMark(character, last, mark.Glyph, mark.Place);
             return true;
@@ -96,7 +96,7 @@ internal ref struct LineLayout
     /// <summary>Over the letter before: one shape for both where there is one, else the mark by itself.</summary>
     private void AddMark(char character, Glyph letter, Glyph mark, MarkPlace place)
     {
-        if (GlyphTable.Instance.Pairs.TryGetValue((lastCharacter, character), out Glyph? joined))
+        if (GlyphTable.Instance.FindPair(lastCharacter, character) is { } joined)
         {
             placed?.RemoveAt(placed.Count - 1);
             Place(joined.Shape, lastStart - joined.Left, 0, 1);

@@ -52,7 +52,7 @@ public static class StrokeLettering
         || CharacterKinds.IsBlank(character)
         || CharacterKinds.IsInvisible(character)
         || FractionToken.PartsOf(character).Numerator.Length > 0
-        || GlyphTable.Instance.Marks.ContainsKey(character);
+        || GlyphTable.Instance.TryFindMark(character, out _);
 
     /// <summary>The characters of a text that would be drawn as a crossed box, each once, in order of appearance.</summary>
     public static ImmutableArray<Rune> Unsupported(string text) =>

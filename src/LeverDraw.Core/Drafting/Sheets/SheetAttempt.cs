@@ -14,6 +14,8 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
     private readonly DraftingStyle _style = sheet.Width.Millimetres * sheet.Height.Millimetres > 70_000 ? DraftingStyle.Large : DraftingStyle.Small;
     private readonly Box2D _field = SheetFrame.Field(sheet);
 
+    private const double NotesLettering = 2.5;
+
     private SheetUnit FirstUnit => options.Units is ShownUnits.Millimetres or ShownUnits.MillimetresAndInches ? SheetUnit.Millimetre : SheetUnit.Inch;
 
     /// <summary>The finished sheet, or null with the reason when it does not go on this paper at this scale.</summary>
@@ -34,14 +36,15 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
             : [.. content.FromRight, content.Front, .. content.FromLeft];
         if (CannotFit(projected, title))
             return null;
-        PaperBlock[] main = [.. projected.Select(v => PaperBlock.Of(ViewBlockBuilder.Build(v, scale.Factor, null, _style)))];
+        if (Projected(projected) is not { } main)
+            return null;
         double[] noteWidths = titleWidth < _field.Width ? [_field.Width - titleWidth - 14, titleWidth - 14, 100, 75] : [_field.Width - 14, 85, 75];
-        foreach (double share in (double[])[1, 0.5, 0])
+        foreach (DrawingScale detailScale in DetailScales())
         {
-            PaperBlock[] others = [.. content.Others.Select(v => Enlarged(v, share))];
+            PaperBlock[] others = [.. content.Others.Select(v => Detail(v, detailScale))];
             foreach (double width in noteWidths)
             {
-                PaperBlock notes = NotesBlock.Build(content.Notes, width, _style.LetteringHeight > 2.5 ? 2.5 : 2.5, FirstUnit);
+                PaperBlock notes = NotesBlock.Build(content.Notes, width, NotesLettering, FirstUnit);
                 List<PlacedBlock>? placed = SheetArrangement.Best(_field, title, main, others, [notes]);
                 if (placed is null)
                     continue;
@@ -56,6 +59,34 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
         }
 
         return null;
+    }
+
+    /// <summary>The projected views annotated, or null as soon as they are wider than the field.</summary>
+    private PaperBlock[]? Projected(ImmutableArray<ViewSource> views)
+    {
+        var blocks = new List<PaperBlock>(views.Length);
+        double width = 0;
+        foreach (ViewSource view in views)
+        {
+            PaperBlock block = PaperBlock.Of(ViewBlockBuilder.Build(view, scale.Factor, null, _style));
+            width += block.Bounds.Width + Cell.Gap;
+            if (width > _field.Width || block.Bounds.Height > _field.Height)
+                return null;
+            blocks.Add(block);
+        }
+
+        return [.. blocks];
+    }
+
+    /// <summary>Scales for details: the next preferred one, twice the main scale, or the main scale itself.</summary>
+    private IEnumerable<DrawingScale> DetailScales()
+    {
+        int at = DrawingScales.All.IndexOf(scale);
+        if (at > 0)
+            yield return DrawingScales.All[at - 1];
+        if (scale.Factor > 1 && (at <= 0 || DrawingScales.All[at - 1].Factor != 2 * scale.Factor))
+            yield return new DrawingScale(2 * scale.Drawn, scale.Real);
+        yield return scale;
     }
 
     /// <summary>Bare views plus one tier all round: cheap to know before anything is placed.</summary>
@@ -74,11 +105,9 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
         return width > _field.Width || height > _field.Height || (height > _field.Height - title.Height && width > title.MinX - _field.MinX + 1 && title.Width >= _field.Width);
     }
 
-    /// <param name="share">1 for the preferred enlargement, 0 for the main scale.</param>
-    private PaperBlock Enlarged(ViewSource view, double share)
+    private PaperBlock Detail(ViewSource view, DrawingScale detailScale)
     {
-        double wanted = scale.Factor * (1 + ((view.Enlargement - 1) * share));
-        DrawingScale own = share == 1 ? new DrawingScale((int)Math.Round(wanted * scale.Real), scale.Real) : DrawingScales.LargestNotAbove(wanted).Value;
+        DrawingScale own = view.IsMain ? scale : detailScale;
         string? caption = view.Title is null ? null : own == scale ? view.Title : view.Title + "  (" + own.Text + ")";
         return PaperBlock.Of(ViewBlockBuilder.Build(view, own.Factor, caption, _style));
     }

@@ -25,10 +25,8 @@ public sealed record ViewSource(string Id, string? Title)
     /// <summary>Turn (and mirror) of the view on the sheet; scale 1, no shift.</summary>
     public Transform2D Orientation { get; init; } = Transform2D.Identity;
 
-    /// <summary>Preferred enlargement over the main views; 1 for a main view.</summary>
-    public double Enlargement { get; init; } = 1;
-
-    public bool IsMain => Enlargement == 1;
+    /// <summary>True for a view at the sheet's main scale; others may be enlarged.</summary>
+    public bool IsMain { get; init; } = true;
 }
 
 public sealed record ViewEdge(LineRole Role, Edge Edge);

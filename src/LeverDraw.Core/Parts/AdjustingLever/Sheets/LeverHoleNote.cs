@@ -29,6 +29,11 @@ internal static class LeverHoleNote
             lines.Add("SUPPLIED WITH PILOT HOLE ONLY");
         else if (hole.Supply == LeverFields.Solid)
             lines.Add("SUPPLIED SOLID");
-        return new DiameterDimension(LeverFields.HoleDiameter.Name, size.Millimetres, new Label([.. lines]), Point2D.Origin, hole.AtRight.Millimetres / 2) { IsCallout = true };
+        double half = hole.HalfLength.Millimetres;
+        Point2D[] onWall = [.. new[] { 0.25, -0.25, 0.5, -0.5 }.SelectMany(share => new[] { Wall(hole, share * half, 1), Wall(hole, share * half, -1) })];
+        return new LeaderNote(LeverFields.HoleDiameter.Name, size.Millimetres, new Label([.. lines]), [.. onWall]);
     }
+
+    /// <summary>A point on the hole's wall in section A–A.</summary>
+    private static Point2D Wall(PivotHole hole, double x, int side) => new(x, side * hole.DiameterAt(x) / 2);
 }

@@ -32,7 +32,7 @@ internal static class LeverNoseDetail
                 new ViewEdge(LineRole.Dimension, ArcEdge.FullCircle(side.NoseCentre, reach)),
             ],
             Annotations = [.. Annotations(lever, text)],
-            Enlargement = 2,
+            IsMain = false,
         };
     }
 

@@ -19,7 +19,6 @@ internal static class LeverSideAnnotations
         all.AddRange(Pads(lever, text));
         all.AddRange(Head(lever, text));
         all.AddRange(Tongue(lever, text));
-        all.Add(LeverHoleNote.In(lever, text));
         return all.ToImmutable();
     }
 

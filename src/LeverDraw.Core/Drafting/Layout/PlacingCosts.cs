@@ -1,0 +1,30 @@
+namespace LeverDraw.Drafting.Layout;
+
+/// <summary>The solver's prices. A unit is about 6 mm of extension line; what a draughtsman dislikes more costs more (our own choice, tuned by looking at sheets).</summary>
+internal static class PlacingCosts
+{
+    /// <summary>Breaking a hard rule: far above any sum of the others, so that a broken rule is only ever left when nothing else is possible.</summary>
+    public const double Broken = 10_000;
+
+    /// <summary>A line drawn along a line of the view.</summary>
+    public const double AlongFeature = 60;
+
+    /// <summary>Two dimension lines or leaders along each other.</summary>
+    public const double AlongOther = 80;
+
+    public static double CrossingFeature(StrokeKind kind) => kind switch
+    {
+        StrokeKind.ExtensionLine => 4,
+        StrokeKind.Leader => 14,
+        _ => 9,
+    };
+
+    public static double CrossingOther(StrokeKind a, StrokeKind b) => (a, b) switch
+    {
+        (StrokeKind.ExtensionLine, StrokeKind.ExtensionLine) => 4,
+        (StrokeKind.DimensionLine, StrokeKind.DimensionLine) => 40,
+        (StrokeKind.Leader, StrokeKind.Leader) => 60,
+        (StrokeKind.Leader, _) or (_, StrokeKind.Leader) => 22,
+        _ => 16,
+    };
+}

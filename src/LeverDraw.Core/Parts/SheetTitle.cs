@@ -1,0 +1,36 @@
+using LeverDraw.Drafting.Sheets;
+using LeverDraw.Drafting.TitleBlocks;
+using LeverDraw.Profiles;
+
+namespace LeverDraw.Parts;
+
+/// <summary>The title block of any part's sheet, from the profile's common fields.</summary>
+internal static class SheetTitle
+{
+    public static TitleBlock Of(Profile profile, string defaultTitle, string documentType, string generalTolerance, ShownUnits units)
+    {
+        string title = profile.Values.Get(CommonFields.Title);
+        return new TitleBlock(
+            Owner: profile.Values.Get(CommonFields.Owner),
+            Title: title.Length > 0 ? title : defaultTitle,
+            SupplementaryTitle: profile.Name,
+            DrawingNumber: profile.Values.Get(CommonFields.Number),
+            Revision: profile.Values.Get(CommonFields.Revision),
+            Date: profile.Values.Get(CommonFields.Date),
+            Creator: profile.Values.Get(CommonFields.Author),
+            Approver: profile.Values.Get(CommonFields.Approved),
+            DocumentType: documentType,
+            Material: profile.Values.Get(CommonFields.Material),
+            Process: profile.Values.Get(CommonFields.Process),
+            GeneralTolerance: generalTolerance,
+            Units: units switch
+            {
+                ShownUnits.Millimetres => "mm",
+                ShownUnits.Inches => "in",
+                ShownUnits.MillimetresAndInches => "mm [in]",
+                _ => "in [mm]",
+            },
+            Sheet: "1 of 1",
+            Reproduction: profile.Values.Get(CommonFields.Reproduction));
+    }
+}
