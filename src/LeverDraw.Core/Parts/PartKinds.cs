@@ -1,14 +1,18 @@
 using System.Collections.Immutable;
 using LeverDraw.Parts.AdjustingLever;
+using LeverDraw.Parts.PivotPin;
 using LeverDraw.Profiles;
 
 namespace LeverDraw.Parts;
 
-/// <summary>All part kinds there are. A new one is a folder, and a line here.</summary>
+/// <summary>The kinds of part there are. A new one is a folder beside this file and a line here.</summary>
 public static class PartKinds
 {
-    public static ImmutableArray<PartKind> All { get; } =
-    [
-        PartKind.Of<Lever>(new PartFields("adjusting-lever", LeverFields.All), profile => LeverPart.Build(profile.Values)),
-    ];
+    public static PartKind Lever { get; } = PartKind.Of<Lever>(
+        new PartFields("lever", LeverFields.All), profile => LeverPart.Build(profile.Values));
+
+    public static PartKind Pin { get; } = PartKind.Of<Pin>(
+        new PartFields("pin", PinFields.All), profile => PinPart.Build(profile.Values));
+
+    public static ImmutableArray<PartKind> All { get; } = [Lever, Pin];
 }

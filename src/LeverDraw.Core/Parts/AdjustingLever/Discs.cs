@@ -28,18 +28,18 @@ internal static class Discs
                 {
                     Over(from, to, x =>
                     {
-                        double r = hole.DiameterAt(side * x) / 2, level = ShoulderLevel(lever, x);
+                        double r = hole.DiameterAt(side * x) / 2, level = ShoulderHeight.At(lever, x);
                         (double area, double moment) = Below(r, level);
                         return (area, moment, r * ArcBelow(r, level) * slant);
                     }, side, -1, sum);
                 }
             }
 
-            sum.Surface -= MouthArea(lever, fork, side, face);
+            sum.Surface -= MouthArea(lever, side, face);
         }
     }
 
-    public static void AddBosses(MassSum sum, Lever lever, OutlineLevels fork, double diameter, double height)
+    public static void AddBosses(MassSum sum, Lever lever, double diameter, double height)
     {
         double r = diameter / 2, face = lever.Hole.HalfLength.Millimetres, from = face - height;
         for (int side = -1; side <= 1; side += 2)
@@ -48,16 +48,16 @@ internal static class Discs
             {
                 Over(a, b, x =>
                 {
-                    double level = ShoulderLevel(lever, x);
+                    double level = ShoulderHeight.At(lever, x);
                     (double area, double moment) = Below(r, level);
                     return ((Math.PI * r * r) - area, -moment, r * ((2 * Math.PI) - ArcBelow(r, level)));
                 }, side, 1, sum);
             }
 
             // The boss's face, less the piece of shoulder and head's side it covers.
-            double top = ShoulderLevel(lever, face);
+            double top = ShoulderHeight.At(lever, face);
             sum.Surface += (Math.PI * r * r) - Below(r, top).Area;
-            sum.Surface -= Covered(lever, r, Math.Max(-r, top), r, from);
+            sum.Surface -= Covered(lever, r, Math.Max(-r, top), r);
         }
     }
 
@@ -74,43 +74,19 @@ internal static class Discs
 
     private static double ArcBelow(double r, double level) => 2 * (Math.PI - Math.Acos(Math.Clamp(level / r, -1, 1)));
 
-    /// <summary>Height of the body at x, at and beyond the head's side: the shoulder's.</summary>
-    private static double ShoulderLevel(Lever lever, double x)
+    private static double MouthArea(Lever lever, int side, double face)
     {
-        if (x <= lever.Sizes[LeverFields.HeadWidth].Millimetres / 2)
-            return -lever.Sizes[LeverFields.ShoulderStart].Millimetres;
-        foreach (NamedEdge piece in lever.Fork.Edges)
-        {
-            if (piece.Name is not ("shoulder-right" or "shoulder-fillet-right" or "shoulder-round-right"))
-                continue;
-            Box2D box = piece.Edge.Box;
-            if (x < box.MinX - 1e-12 || x > box.MaxX + 1e-12)
-                continue;
-            if (piece.Edge is LineEdge line)
-                return line.From.Y + ((line.To.Y - line.From.Y) * (x - line.From.X) / (line.To.X - line.From.X));
-            ArcEdge arc = (ArcEdge)piece.Edge;
-            double rise = Math.Sqrt(Math.Max(0, (arc.Radius * arc.Radius) - ((x - arc.Centre.X) * (x - arc.Centre.X))));
-            return arc.Sweep < 0 ? arc.Centre.Y - rise : arc.Centre.Y + rise;
-        }
-
-        return double.NegativeInfinity;
-    }
-
-    private static double MouthArea(Lever lever, OutlineLevels fork, int side, double face)
-    {
-        _ = fork;
-        double r = lever.Hole.DiameterAt(side * face) / 2, half = lever.Sizes[LeverFields.HeadWidth].Millimetres / 2;
+        double r = lever.Hole.DiameterAt(side * face) / 2;
         // On a boss the face is flat; below it, and without one, the mouth lies on head's side and shoulder.
         if (lever.Boss is null)
-            return Covered(lever, r, -r, r, half);
-        double top = ShoulderLevel(lever, face);
-        return (Math.PI * r * r) - Below(r, top).Area + (top > -r ? Covered(lever, r, -r, top, half) : 0);
+            return Covered(lever, r, -r, r);
+        double top = ShoulderHeight.At(lever, face);
+        return (Math.PI * r * r) - Below(r, top).Area + (top > -r ? Covered(lever, r, -r, top) : 0);
     }
 
     /// <summary>Area of the right side of the body inside the disc between two heights: chord of the disc times the outline's slant.</summary>
-    private static double Covered(Lever lever, double r, double from, double to, double face)
+    private static double Covered(Lever lever, double r, double from, double to)
     {
-        _ = face;
         double sum = 0;
         foreach (NamedEdge piece in lever.Fork.Edges)
         {
@@ -146,7 +122,7 @@ internal static class Discs
         List<double> cuts = [from, to];
         foreach (NamedEdge piece in lever.Fork.Edges)
         {
-            if (piece.Name is "shoulder-right" or "shoulder-fillet-right" or "shoulder-round-right")
+            if (ShoulderHeight.IsPiece(piece.Name))
                 cuts.AddRange(new[] { piece.Edge.Start.X, piece.Edge.End.X }.Where(x => x > from && x < to));
         }
 

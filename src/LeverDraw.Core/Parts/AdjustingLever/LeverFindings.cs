@@ -40,22 +40,7 @@ internal sealed class LeverFindings(IFieldValues values)
     public void TooShort(double needed, double there, string hint, params ReadOnlySpan<FieldSpec> fields) =>
         _all.Add(DiagnosticCatalogue.TooShort.AtWithHint(Place(fields), fields[0].Name, hint, Names(fields), Mm(needed), Mm(there)));
 
-    private static string Names(ReadOnlySpan<FieldSpec> fields)
-    {
-        List<string> quoted = [];
-        foreach (FieldSpec field in fields)
-            quoted.Add("'" + field.Name + "'");
-        return quoted.Count == 1 ? quoted[0] : string.Join(", ", quoted.GetRange(0, quoted.Count - 1)) + " and " + quoted[^1];
-    }
+    private static string Names(ReadOnlySpan<FieldSpec> fields) => FieldNames.Quoted(fields);
 
-    private SourcePosition Place(ReadOnlySpan<FieldSpec> fields)
-    {
-        foreach (FieldSpec field in fields)
-        {
-            if (values.IsStated(field))
-                return values.PositionOf(field);
-        }
-
-        return values.PositionOf(fields[0]);
-    }
+    private SourcePosition Place(ReadOnlySpan<FieldSpec> fields) => FieldNames.Place(values, fields);
 }

@@ -1,3 +1,4 @@
+using LeverDraw.Drafting.Plotting;
 using LeverDraw.Geometry;
 using LeverDraw.Parts.Outlines;
 using LeverDraw.Units;
@@ -34,7 +35,7 @@ public static class LeverMass
         MassSum sum = Body(lever);
         OutlineLevels fork = new(lever.ForkProfile);
         if (lever.Boss is { } boss)
-            Discs.AddBosses(sum, lever, fork, boss.Diameter.Millimetres, boss.Height.Millimetres);
+            Discs.AddBosses(sum, lever, boss.Diameter.Millimetres, boss.Height.Millimetres);
         if (lever.Hole.Supply == LeverFields.Bored)
             Discs.TakeHole(sum, lever, fork);
         if (lever.Mark is { } mark)
@@ -94,12 +95,13 @@ public static class LeverMass
     /// <summary>The letters count as their strokes' length times stroke width times height; their walls as twice the length times the height.</summary>
     private static void AddMark(MassSum sum, Lever lever, RaisedMark mark)
     {
+        MarkSeat seat = MarkSeat.On(mark.Place, lever.Fork, lever.Side, lever.Hole);
         double height = mark.Height.Millimetres, stroke = 0;
-        foreach (var glyph in Drafting.Lettering.StrokeLettering.Compose(mark.Text, Point2D.Origin, mark.LetterHeight.Millimetres).Glyphs)
+        foreach (PlotGlyph glyph in seat.Letters(mark).Glyphs)
             stroke += glyph.Scale * glyph.Shape.Strokes.Sum(chain => chain.Sum(edge => edge.Length));
-        double area = stroke * StrokeByHeight * mark.LetterHeight.Millimetres;
-        MarkSeat seat = MarkSeat.Of(lever, mark);
-        sum.Add(area * height, area * height * seat.X, area * height * seat.N, seat.Z);
+        double volume = stroke * StrokeByHeight * mark.LetterHeight.Millimetres * height;
+        (double x, double n) = seat.OnArm ? (seat.Middle.X, seat.Face - (height / 2)) : (seat.Face + (height / 2), seat.Middle.X);
+        sum.Add(volume, volume * x, volume * n, seat.Middle.Y);
         sum.Surface += 2 * stroke * height;
     }
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using LeverDraw.Diagnostics;
+using LeverDraw.Drafting.Lettering;
 using LeverDraw.Geometry;
 using LeverDraw.Parts.Outlines;
 using LeverDraw.Profiles;
@@ -36,6 +37,10 @@ public static class LeverPart
         RaisedMark? mark = values.Get(LeverFields.MarkPlace) is { } place && place != LeverFields.None
             ? new(values.Get(LeverFields.MarkText), place, values.Get(LeverFields.MarkHeight).Nominal, values.Get(LeverFields.MarkLetterHeight).Nominal)
             : null;
+        SideFeatures sideFeatures = SideFeatures.Of(m, sideEdges, top);
+        ForkFeatures forkFeatures = ForkFeatures.Of(m, forkEdges, top);
+        if (mark is not null)
+            MarkRoom(mark, MarkSeat.On(mark.Place, forkFeatures, sideFeatures, hole), boss, findings);
         return Checked<Lever>.From(findings.All, () => new Lever(
             new LeverSizes(values),
             new LeverForms(
@@ -47,8 +52,8 @@ public static class LeverPart
                 values.Get(LeverFields.TongueForm)),
             side,
             fork,
-            SideFeatures.Of(m, sideEdges, top),
-            ForkFeatures.Of(m, forkEdges, top),
+            sideFeatures,
+            forkFeatures,
             hole,
             boss,
             mark));
@@ -79,6 +84,17 @@ public static class LeverPart
             findings.NoWall(wall, "round the hole", LeverFields.HoleDiameter, LeverFields.HeadDepth, LeverFields.HeadHeight);
         else if (near < wanted)
             findings.ThinWall(wall, wanted - (hole.AtMid.Millimetres / 2), "round the hole", LeverFields.HoleDiameter, LeverFields.HeadDepth);
+    }
+
+    private static void MarkRoom(RaisedMark mark, MarkSeat seat, Boss? boss, LeverFindings findings)
+    {
+        double width = StrokeLettering.WidthOf(mark.Text, mark.LetterHeight.Millimetres);
+        findings.OddsIf(width > seat.Room, () => $"the mark is {LeverFindings.Mm(width)} long, and there is {LeverFindings.Mm(Math.Max(0, seat.Room))} of plain face for it",
+            "Shorten the text or make its letters smaller.", LeverFields.MarkText, LeverFields.MarkLetterHeight, LeverFields.MarkPlace);
+        findings.OddsIf(mark.LetterHeight.Millimetres > seat.RoomAcross, () => $"letters {LeverFindings.Mm(mark.LetterHeight.Millimetres)} high do not fit a face of {LeverFindings.Mm(Math.Max(0, seat.RoomAcross))}",
+            "Make the letters smaller.", LeverFields.MarkLetterHeight, LeverFields.MarkPlace);
+        findings.OddsIf(boss is not null && !seat.OnArm, () => "the mark on the head's face would stand on the boss",
+            "Put the mark on the back of the arm, or leave the boss away.", LeverFields.MarkPlace, LeverFields.BossSides);
     }
 
     // The last net: the constructions above should have told in better words.

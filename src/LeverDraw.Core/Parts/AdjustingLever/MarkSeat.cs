@@ -1,21 +1,42 @@
+using LeverDraw.Drafting.Lettering;
+using LeverDraw.Drafting.Plotting;
 using LeverDraw.Geometry;
 
 namespace LeverDraw.Parts.AdjustingLever;
 
-/// <summary>Where the middle of the raised mark stands, millimetres: the arms' −n face between head and crotch, or the head's right side face above the hole.</summary>
-internal readonly record struct MarkSeat(double X, double N, double Z)
+/// <summary>Where the raised mark stands: along the right arm's −n face, or across the head's right side face above the hole.</summary>
+/// <param name="Middle">Of the lettering: (x, z) on the arm, (n, z) on the head.</param>
+/// <param name="Room">Length there is for the text, millimetres; <paramref name="RoomAcross"/> for the letters' height.</param>
+/// <param name="Face">Height of the surface it stands on: n on the arm, x on the head.</param>
+internal readonly record struct MarkSeat(Point2D Middle, double Angle, double Room, double RoomAcross, double Face)
 {
-    public static MarkSeat Of(Lever lever, RaisedMark mark)
+    /// <summary>Free margin round the letters, millimetres (own rule).</summary>
+    private const double Margin = 0.4;
+
+    public bool OnArm => Angle != 0;
+
+    public static MarkSeat On(string place, ForkFeatures fork, SideFeatures side, PivotHole hole)
     {
-        if (mark.Place == LeverFields.HeadFace)
+        if (place == LeverFields.ArmBack)
         {
-            double above = ((lever.Hole.AtRight.Millimetres / 2) + (lever.Sizes[LeverFields.HeadHeight].Millimetres / 2)) / 2;
-            return new MarkSeat(lever.Sizes[LeverFields.HeadWidth].Millimetres / 2, 0, above);
+            // Only where face and arm are both plain: between the step at the pad and the crotch, shoulder or head fillet.
+            double low = Math.Max(side.ArmFaceLeft.End.Y, fork.ArmOuter.Start.Y);
+            double high = Math.Min(side.ArmFaceLeft.Start.Y, Math.Min(fork.GapSide.Start.Y, fork.ArmOuter.End.Y));
+            double inner = fork.GapSide.Start.X, outer = fork.ArmOuter.Start.X, z = (low + high) / 2;
+            Point2D face = side.ArmFaceLeft.PointAt(Math.Clamp((side.ArmFaceLeft.Start.Y - z) / (side.ArmFaceLeft.Start.Y - side.ArmFaceLeft.End.Y), 0, 1));
+            return new MarkSeat(new((inner + outer) / 2, z), Math.PI / 2, high - low - (2 * Margin), outer - inner - (2 * Margin), face.X);
         }
 
-        // Level with the gap's top the web is widest between crotch and shoulders; the letters stand above it.
-        double z = lever.Fork.GapTop + (mark.LetterHeight.Millimetres / 2) + 0.5;
-        Interval chord = ContourChords.HorizontalAt(lever.SideProfile, z)[0];
-        return new MarkSeat(0, chord.From, z);
+        double bottom = hole.AtRight.Millimetres / 2, top = Math.Min(fork.HeadSide.End.Y, Math.Abs(side.HeadFilletFlankUpper.End.Y));
+        double half = Math.Abs(side.ArmRight.X);
+        return new MarkSeat(new(0, (bottom + top) / 2), 0, 2 * half, top - bottom - (2 * Margin), fork.HeadSide.Start.X);
+    }
+
+    public PlotText Letters(RaisedMark mark)
+    {
+        double height = mark.LetterHeight.Millimetres, width = StrokeLettering.WidthOf(mark.Text, height);
+        Vector2D along = Vector2D.FromAngle(Angle);
+        Point2D anchor = Middle - (along * (width / 2)) - (along.Left * (height / 2));
+        return StrokeLettering.Compose(mark.Text, anchor, height, Angle);
     }
 }

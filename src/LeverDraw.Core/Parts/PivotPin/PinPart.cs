@@ -1,0 +1,97 @@
+using System.Globalization;
+using LeverDraw.Diagnostics;
+using LeverDraw.Geometry;
+using LeverDraw.Profiles;
+using LeverDraw.Standards;
+using LeverDraw.Units;
+
+namespace LeverDraw.Parts.PivotPin;
+
+/// <summary>From a profile's values to a pin.</summary>
+public static class PinPart
+{
+    /// <summary>Least flat or crown base left of an end, and least small end, millimetres (own rule).</summary>
+    private const double LeastEnd = 0.2;
+
+    /// <summary>The pin, or everything that is wrong with its sizes together. Each single value is taken as already in its own range.</summary>
+    public static Checked<Pin> Build(IFieldValues values)
+    {
+        PinFindings findings = new(values);
+        SizeValue length = values.Get(PinFields.Length);
+        if (Named(values, length.Nominal, findings) is not { } named)
+            return Checked<Pin>.Bad(findings.All);
+        (SizeValue size, string designation, Length large, Taper taper) = named;
+        Length small = large - (length.Nominal * taper.Rate);
+        if (small.Millimetres < LeastEnd)
+        {
+            findings.RunsOut(small, PinFields.LargeEnd, PinFields.Length, PinFields.Taper);
+            return Checked<Pin>.Bad(findings.All);
+        }
+
+        string ends = values.Get(PinFields.Ends);
+        Length? crown = ends == PinFields.Crowned ? values.Find(PinFields.CrownRadius)?.Nominal ?? large : null;
+        Length? chamfer = ends == PinFields.Chamfered ? values.Get(PinFields.Chamfer).Nominal : null;
+        Length plane = values.Find(PinFields.GaugePlane)?.Nominal ?? length.Nominal / 2;
+        Length least = values.Get(PinFields.StandOutLeast).Nominal, most = values.Get(PinFields.StandOutMost).Nominal;
+        if (plane > length.Nominal)
+            findings.Odds($"the gauge plane lies {PinFindings.Mm(plane)} from the large end of a pin {PinFindings.Mm(length.Nominal)} long", "Put the gauge plane within the length.", PinFields.GaugePlane, PinFields.Length);
+        if (least > most)
+            findings.Odds($"the least stand-out ({PinFindings.Mm(least)}) is more than the most ({PinFindings.Mm(most)})", "Exchange the two.", PinFields.StandOutLeast, PinFields.StandOutMost);
+
+        PinEnd? largeEnd = PinEnd.Of(large, -taper.Rate, crown, chamfer), smallEnd = PinEnd.Of(small, taper.Rate, crown, chamfer);
+        if (largeEnd is null)
+        {
+            if (crown is { } radius)
+                findings.Odds($"a crown of radius {PinFindings.Mm(radius)} does not reach across an end of {PinFindings.Mm(large)}", "Make the crown radius at least half the large end's diameter.", PinFields.CrownRadius, SizeField(values));
+            else
+                findings.Odds($"two chamfers of {PinFindings.Mm(chamfer ?? Units.Length.Zero)} leave nothing of an end of {PinFindings.Mm(large)}", "Make the chamfer smaller.", PinFields.Chamfer, SizeField(values));
+        }
+        else if (smallEnd is null)
+        {
+            findings.Odds($"two chamfers of {PinFindings.Mm(chamfer ?? Units.Length.Zero)} leave nothing of the small end ({PinFindings.Mm(small)})", "Make the chamfer smaller.", PinFields.Chamfer, SizeField(values));
+        }
+        else if (largeEnd.Value.Depth + smallEnd.Value.Depth >= length.Millimetres)
+        {
+            findings.TooShort(Units.Length.FromMillimetres(largeEnd.Value.Depth + smallEnd.Value.Depth), length.Nominal, PinFields.Length, PinFields.Ends);
+        }
+
+        return Checked<Pin>.From(findings.All, () =>
+        {
+            PinOutline outline = PinOutline.Of(length.Millimetres, largeEnd!.Value, smallEnd!.Value, crown, ends);
+            return new Pin(
+                values.Get(PinFields.Series), designation, size, values.Get(PinFields.Series) != PinFields.Metric, taper, length, large, small,
+                large - (plane * taper.Rate), plane, ends, crown, chamfer, outline.LargeBase, outline.SmallBase,
+                values.Get(PinFields.LargeEndSide) == PinFields.Right, least, most, outline.Contour);
+        });
+    }
+
+    private static (SizeValue Size, string Designation, Length Large, Taper Taper)? Named(IFieldValues values, Length length, PinFindings findings)
+    {
+        switch (values.Get(PinFields.Series))
+        {
+            case PinFields.Inch:
+                string number = values.Get(PinFields.Number);
+                Answer<InchTaperPin> pin = InchTaperPins.Numbered(number);
+                if (pin.Value is { } inch)
+                    return (new SizeValue(inch.LargeEnd), number, inch.LargeEnd, Taper.InchPins);
+                findings.Odds($"there is no inch pin \"{number}\"", "The numbers run from 7/0 to 2/0 and from 0 to 14.", PinFields.Number, PinFields.Series);
+                return null;
+            case PinFields.Metric:
+                SizeValue small = values.Get(PinFields.SmallEnd);
+                if (MetricTaperPins.WithSmallEnd(small.Nominal).Value is { } metric)
+                    return (small, string.Create(CultureInfo.InvariantCulture, $"{metric.SmallEnd.Millimetres:0.###} × {length.Millimetres:0.###}"), metric.LargeEnd(length), Taper.MetricPins);
+                findings.Odds($"there is no metric pin with a small end of {PinFindings.Mm(small.Nominal)}", "Take a size of the series, or series = \"free\".", PinFields.SmallEnd, PinFields.Series);
+                return null;
+            default:
+                SizeValue large = values.Get(PinFields.LargeEnd);
+                return (large, string.Create(CultureInfo.InvariantCulture, $"{large.Millimetres:0.###} × {length.Millimetres:0.###}"), large.Nominal, values.Get(PinFields.Taper));
+        }
+    }
+
+    private static FieldSpec SizeField(IFieldValues values) => values.Get(PinFields.Series) switch
+    {
+        PinFields.Inch => PinFields.Number,
+        PinFields.Metric => PinFields.SmallEnd,
+        _ => PinFields.LargeEnd,
+    };
+}
