@@ -17,7 +17,7 @@ internal static class FieldsCommand
         Option<bool> schema = new("--schema") { Description = "Print a JSON Schema for editors; needs KIND" };
         ExampleCommand command = new(
             "fields", "List the fields of a part kind: sign, range, default, meaning",
-            "fields adjusting-lever", "fields pivot-pin --units in", "fields adjusting-lever --schema")
+            "fields lever", "fields pin --units in", "fields lever --schema")
         {
             kind, units, json, schema,
         };

@@ -4,7 +4,7 @@ using LeverDraw.Parts;
 
 namespace LeverDraw.Cli.Reporting;
 
-/// <summary>One line about a profile: <c>middle.toml: adjusting-lever 'Middle', 1 warning</c>.</summary>
+/// <summary>One line about a profile: <c>middle.toml: lever 'Middle', 1 warning</c>.</summary>
 internal static class Summary
 {
     public static string Of(string file, Checked<BuiltPart> part)

@@ -15,4 +15,7 @@ public static class PartKinds
         new PartFields("pin", PinFields.All), profile => PinPart.Build(profile.Values));
 
     public static ImmutableArray<PartKind> All { get; } = [Lever, Pin];
+
+    /// <summary>What the profile reader needs to know of them.</summary>
+    public static ImmutableArray<PartFields> Fields { get; } = [.. All.Select(k => k.Fields)];
 }
