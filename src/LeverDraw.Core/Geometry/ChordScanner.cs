@@ -82,7 +82,7 @@ public sealed class ChordScanner
         Transform2D.Move(-origin.X, -origin.Y).Then(Transform2D.Turn(-direction.Angle));
 
     /// <summary>The sorted crossings of the line a hair above, or below, the height; a vertex within <see cref="Coincidence.Distance"/> counts as on it.</summary>
-    internal int Crossings(double y, bool above, Span<double> into, out bool vertex)
+    private int Crossings(double y, bool above, Span<double> into, out bool vertex)
     {
         vertex = false;
         int count = 0;

@@ -7,6 +7,7 @@ public static class ContourClip
 {
     /// <summary>The part of the area to the left of the directed line, as contours running the way the given one does. What only touches the line doesn't count.</summary>
     /// <exception cref="ArgumentException">The direction is the zero vector.</exception>
+    /// <exception cref="InvalidOperationException">The contour crosses itself, so its parts don't close.</exception>
     public static ImmutableArray<Contour> ByLine(Contour contour, Point2D on, Vector2D direction)
     {
         if (direction.Length == 0)
@@ -30,7 +31,7 @@ public static class ContourClip
             return [];
         if (pieces.Count == all && all == contour.Edges.Length)
             return [contour];
-        AddClosing(contour, line, pieces);
+        AddClosing(line, pieces);
         return PieceChains.Close(pieces);
     }
 
@@ -47,16 +48,36 @@ public static class ContourClip
         return [.. parts.SelectMany(c => ByLine(c, low, new Vector2D(0, -1)))];
     }
 
-    // The chords a hair to the left of the line bound the part from below, travelling with the line.
-    private static void AddClosing(Contour contour, LineCut line, List<Edge> pieces)
+    // Along the line, what is kept ends (comes down to the line) and starts again (goes up from it) in turn; each end is joined to the start after it.
+    // Taking the pieces' own ends, and not chords found separately, keeps both sides of the bookkeeping alike however close the line grazes.
+    private static void AddClosing(LineCut line, List<Edge> pieces)
     {
-        ChordScanner scanner = ChordScanner.Along(line.On, line.Along, contour);
-        double[] ends = new double[scanner.MaxIntervals];
-        int count = scanner.Crossings(0, true, ends, out _);
-        for (int i = 0; i + 1 < count; i += 2)
+        List<(double At, bool IsEnd, Point2D Point)> open = [];
+        foreach (Edge piece in pieces)
         {
-            if (ends[i + 1] - ends[i] > Coincidence.Distance)
-                pieces.Add(new LineEdge(line.On + (line.Along * ends[i]), line.On + (line.Along * ends[i + 1])));
+            if (Math.Abs(line.Height(piece.Start)) <= PieceChains.Reach)
+                open.Add((line.Along.Dot(piece.Start - line.On), false, piece.Start));
+            if (Math.Abs(line.Height(piece.End)) <= PieceChains.Reach)
+                open.Add((line.Along.Dot(piece.End - line.On), true, piece.End));
         }
+
+        open.Sort((p, q) => p.At.CompareTo(q.At));
+        while (open.Count > 0)
+        {
+            Point2D from = Take(open, true), to = Take(open, false);
+            if (from.DistanceTo(to) > Coincidence.Distance)
+                pieces.Add(new LineEdge(from, to));
+        }
+    }
+
+    // At one place on the line, starts and ends stand in no order of their own: the kind wanted is taken.
+    private static Point2D Take(List<(double At, bool IsEnd, Point2D Point)> open, bool end)
+    {
+        int i = open.FindIndex(e => e.IsEnd == end);
+        if (i < 0 || open[i].At - open[0].At > PieceChains.Reach)
+            throw new InvalidOperationException("The pieces of an outline don't alternate along the line that cuts it.");
+        Point2D point = open[i].Point;
+        open.RemoveAt(i);
+        return point;
     }
 }

@@ -11,16 +11,21 @@ namespace LeverDraw.Geometry;
 /// </remarks>
 public static class ContourOffset
 {
+    /// <summary>Smaller moves, a thousandth of a micrometre, give back the outline itself: they drown in the thresholds.</summary>
+    public const double Least = 1000 * Coincidence.Distance;
+
     /// <summary>Moved by <paramref name="distance"/> millimetres to the right of travel: outward when positive and the contour runs counter-clockwise; a clockwise one (a hole) shrinks.</summary>
+    /// <exception cref="InvalidOperationException">The pieces left don't close: the outline crosses itself, or the kernel failed; never a wrong outline instead.</exception>
     /// <returns>No contour when nothing is left; a clockwise one beside others is a hole that the offset closed off.</returns>
     public static ImmutableArray<Contour> By(Contour contour, double distance)
     {
-        if (Math.Abs(distance) <= Coincidence.Distance)
+        if (Math.Abs(distance) <= Least)
             return [contour];
         List<Edge> pieces = Cut(Parallels(contour, distance));
         double nearest = Math.Abs(distance) - (10 * Coincidence.Distance);
         pieces.RemoveAll(p => p.Length <= PieceChains.Reach || NearerThan(contour, p.PointAt(0.5), nearest));
         DropDoubles(pieces);
+        PieceChains.DropDeadEnds(pieces, (0.1 * Math.Abs(distance)) + PieceChains.Reach);
         return PieceChains.Close(pieces);
     }
 

@@ -20,6 +20,9 @@ public static class EdgeIntersection
             return new Overlap(shared, [.. meetings]);
         }
 
+        // An edge shrunk to a point has no direction to speak of.
+        if (Math.Min(a.Length, b.Length) <= Coincidence.Distance)
+            return IntersectionResult.Of([.. meetings]);
         CarrierHits hits = a is LineEdge p && b is LineEdge q ? LineLineIntersection.Bounded(p, q) : CarrierIntersection.Hits(a, b);
         int ends = meetings.Count;
         for (int i = 0; i < hits.Count; i++)

@@ -40,6 +40,16 @@ internal static class PieceChains
         return found.DrainToImmutable();
     }
 
+    /// <summary>Takes away short pieces that nothing follows or nothing leads to, again and again: the tails beyond a corner so shallow that the two sides can't be told apart by distance.</summary>
+    /// <param name="longest">Longer ones stay, so that <see cref="Close"/> complains of them.</param>
+    public static void DropDeadEnds(List<Edge> pieces, double longest)
+    {
+        while (pieces.RemoveAll(p => p.Length <= longest
+            && (!pieces.Exists(q => q.Start.DistanceTo(p.End) <= Reach) || !pieces.Exists(q => q.End.DistanceTo(p.Start) <= Reach))) > 0)
+        {
+        }
+    }
+
     private static int Next(List<Edge> pieces, bool[] used, int at)
     {
         int best = -1;

@@ -8,18 +8,33 @@ namespace LeverDraw.Profiles;
 internal static class SyntaxFaults
 {
     private const int LongestQuoted = 60;
+    private const int MostRead = 10_000;
+
+    /// <summary>How many lines further a fault may still come of an unclosed quote.</summary>
+    private const int Wake = 3;
+
+    private const string UnclosedQuote = "the text is not closed with a quote";
 
     /// <summary>Tells the faults and gives the lines that have one.</summary>
     public static HashSet<int> Tell(SourceMap source, IEnumerable<(TextSpan Span, string Message)> messages, FileFaults faults)
     {
         HashSet<int> lines = [];
-        foreach ((TextSpan span, string message) in messages)
+        int unclosed = -Wake;
+        // The package tells the faults of its lexer apart from those of its parser; noise may have a million.
+        foreach ((TextSpan span, string message) in messages.Take(MostRead).OrderBy(m => m.Span.Start))
         {
             int line = source.LineAt(span.Start);
             if (!lines.Add(line))
                 continue;
-            if (faults.IsFull || !TellSlip(source, source.Line(line), faults))
-                faults.Add(DiagnosticCatalogue.BadSyntax, span, null, Reason(message));
+            if (!faults.IsFull && TellSlip(source, source.Line(line), faults))
+                continue;
+            string reason = Reason(message);
+            // A quote never closed throws the lines after it too; only the first is the user's doing.
+            bool follows = line - unclosed <= Wake;
+            if (follows || reason == UnclosedQuote)
+                unclosed = line;
+            if (!follows)
+                faults.Add(DiagnosticCatalogue.BadSyntax, span, null, reason);
         }
         return lines;
     }
@@ -88,7 +103,7 @@ internal static class SyntaxFaults
         _ when Says(message, "inline table") => "the braces hold something else than 'key = value' pairs, or are not closed",
         _ when Says(message, "for a value") => "the value is missing or not readable",
         _ when Says(message, "token `newline`") => "something stands after the value",
-        _ when Says(message, "end of file") || Says(message, "string") => "the text is not closed with a quote",
+        _ when Says(message, "end of file") || Says(message, "string") => UnclosedQuote,
         _ when Says(message, "close") || Says(message, "bracket") => "a bracket is not closed",
         _ => "there is a character that does not belong here",
     };

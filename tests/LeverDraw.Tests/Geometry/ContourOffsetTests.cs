@@ -60,17 +60,43 @@ public class ContourOffsetTests
         Assert.InRange(-hole, 9, 10.5);
     }
 
-    [Fact]
-    public void By_ConcaveFilletOfTheSameRadius_LeavesASharpCorner()
+    // The fillet's own parallel has just vanished, or is just about to: the corner must still close.
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1e-9)]
+    [InlineData(-1e-9)]
+    [InlineData(1e-8)]
+    [InlineData(-1e-8)]
+    [InlineData(1e-7)]
+    [InlineData(-1e-7)]
+    [InlineData(1e-3)]
+    public void By_ConcaveFilletOfNearlyTheSameRadius_LeavesASharpCorner(double off)
     {
         Point2D o = new(0, 0);
         Contour ell = ContourChordsTests.Polygon((0, 0), (20, 0), (20, 10), (10, 10), (10, 20), (0, 20));
         Filleted f = Assert.IsType<Filleted>(TangentFillet.AtCorner(ell.Edges[2], ell.Edges[3], 3));
         Contour smooth = Contour.Of([ell.Edges[0], ell.Edges[1], f.TrimmedIn, f.Arc, f.TrimmedOut, .. ell.Edges[4..]]);
-        Contour grown = Assert.Single(ContourOffset.By(smooth, 3));
+        Contour grown = Assert.Single(ContourOffset.By(smooth, 3 + off));
         // 26 × 26 less the 10 × 10 corner cut (from 13 to 23 both ways) less four… five rounded corners of radius 3.
-        Assert.Equal((26 * 26) - 100 - (5 * 9 * (1 - (Math.PI / 4))), ContourMeasure.Area(grown), 1e-7);
+        Assert.Equal((26 * 26) - 100 - (5 * 9 * (1 - (Math.PI / 4))), ContourMeasure.Area(grown), 1e-6 + (110 * Math.Abs(off)));
     }
+
+    // A nearly straight inner corner: its two parallels cross at so small an angle that the tails beyond hardly come nearer to the outline.
+    [Fact]
+    public void By_ShallowInnerCorner_Closes() => Gen.Select(Gen.Double[-10, -1], Gen.Double[-6, 0.5]).Sample(
+        (angle, size) =>
+        {
+            double d = Math.Pow(10, size), dip = 10 * Math.Tan(Math.Pow(10, angle) / 2);
+            if (d <= ContourOffset.Least)
+                return;
+            Contour roof = ContourChordsTests.Polygon((0, 0), (20, 0), (20, 10), (10, 10 - dip), (0, 10));
+            Contour grown = Assert.Single(ContourOffset.By(roof, d));
+            // As for a convex outline, less the kite counted twice at the inner corner and the wedge taken off: d²(tan(θ/2) − θ/2), doubled sides.
+            double half = Math.Atan(dip / 10);
+            double area = ContourMeasure.Area(roof) + (ContourMeasure.Length(roof) * d) + (Math.PI * d * d) - (d * d * (Math.Tan(half) - half));
+            Assert.Equal(area, ContourMeasure.Area(grown), 1e-6);
+        },
+        iter: 3000);
 
     // Steiner's formula for convex outlines: A + Ld + πd², L + 2πd.
     [Fact]
@@ -98,6 +124,8 @@ public class ContourOffsetTests
     public void By_Anything_KeepsTheDistanceAndIsSound() => Gen.Select(ContourGen.Any, Gen.Double[-8, 8]).Sample(
         (c, d) =>
         {
+            if (Math.Abs(d) <= ContourOffset.Least)
+                return;
             foreach (Contour part in ContourOffset.By(c, d))
             {
                 Assert.Empty(ContourSelfCheck.Find(part));

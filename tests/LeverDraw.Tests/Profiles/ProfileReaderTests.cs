@@ -140,6 +140,7 @@ public class ProfileReaderTests
     [InlineData("left.thickness = 1", "LD222 9:1")]
     [InlineData("width 3", "LD108 9:7")]
     [InlineData("web = yes", "LD109 9:7")]
+    [InlineData("form = \"curved\n[tongue]\nsweep = \"40\"\n[hole]\n", "LD108 9:15")]
     public void Read_OneFault_IsToldWithItsPlace(string added, string expected) =>
         Assert.Equal([expected], TestKind.Places(TestKind.Read(TestKind.Good + added + "\n")));
 

@@ -29,15 +29,16 @@ public sealed class LabelBox
     /// <summary>From the last line's baseline (or the box's lower side) to the first line's top.</summary>
     public double Height { get; }
 
-    /// <summary>Lines centred one above the other in the box whose lower left corner is given.</summary>
-    public IEnumerable<PlotItem> Ink(Point2D corner, double angle, LineRole role, string owner, string view)
+    /// <summary>Lines one above the other in the box whose lower left corner is given.</summary>
+    /// <param name="align">Where shorter lines stand: 0 left, 0.5 in the middle, 1 right.</param>
+    public IEnumerable<PlotItem> Ink(Point2D corner, double angle, LineRole role, string owner, string view, double align = 0.5)
     {
         Vector2D u = Vector2D.FromAngle(angle);
         double pad = Label.Boxed ? _height * 0.4 : 0;
         for (int i = 0; i < _widths.Length; i++)
         {
             double up = pad + (_pitch * (_widths.Length - 1 - i));
-            Point2D anchor = corner + (u * ((Width - _widths[i]) / 2)) + (u.Left * up);
+            Point2D anchor = corner + (u * ((Width - _widths[i]) * align)) + (u.Left * up);
             yield return StrokeLettering.Compose(Label.Lines[i], anchor, _height, angle, owner, view);
         }
 

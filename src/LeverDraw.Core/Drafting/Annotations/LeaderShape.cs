@@ -15,6 +15,7 @@ internal sealed class LeaderShape
     private readonly Point2D _end;
     private readonly Point2D _corner;
     private readonly Vector2D _direction;
+    private readonly bool _toRight;
 
     /// <param name="direction">From the tip to the elbow, length one.</param>
     /// <param name="length">From the tip to the elbow, millimetres.</param>
@@ -25,24 +26,21 @@ internal sealed class LeaderShape
         _tip = tip;
         _direction = direction;
         _elbow = tip + (direction * length);
-        double shoulder = label.Width + 1.5;
-        _end = _elbow + new Vector2D(toRight ? shoulder : -shoulder, 0);
-        double left = toRight ? _elbow.X + 1 : _end.X + 0.5;
-        // The first line stands on the shoulder, further lines hang below it.
-        double below = label.Height - style.LetteringHeight;
-        _corner = new Point2D(left, _elbow.Y + style.TextGap - (below > 0 ? below + style.TextGap : 0));
-        if (label.Label.Lines.Length > 1 || label.Label.Boxed)
-            _corner = new Point2D(left, _elbow.Y - (label.Height / 2));
-        HasShoulderUnderText = label.Label.Lines.Length == 1 && !label.Label.Boxed;
-        if (!HasShoulderUnderText)
+        _toRight = toRight;
+        double way = toRight ? 1 : -1;
+        if (label.Label.Lines.Length == 1 && !label.Label.Boxed)
         {
-            _end = _elbow + new Vector2D(toRight ? 2 : -2, 0);
+            // One line stands on the shoulder.
+            _end = _elbow + new Vector2D(way * (label.Width + 1.5), 0);
+            _corner = new Point2D(toRight ? _elbow.X + 1 : _end.X + 0.5, _elbow.Y + style.TextGap);
+        }
+        else
+        {
+            // Several lines stand beside the end of a short shoulder.
+            _end = _elbow + new Vector2D(way * 2, 0);
             _corner = new Point2D(toRight ? _end.X + 0.8 : _end.X - 0.8 - label.Width, _elbow.Y - (label.Height / 2));
         }
     }
-
-    /// <summary>One line stands on the shoulder; several lines stand at its end.</summary>
-    private bool HasShoulderUnderText { get; }
 
     public Point2D TextMiddle => _corner + new Vector2D(_label.Width / 2, _label.Height / 2);
 
@@ -56,7 +54,7 @@ internal sealed class LeaderShape
         items.Add(new PlotStroke(LineRole.Dimension, new LineEdge(_tip, _elbow), id, view));
         items.Add(new PlotStroke(LineRole.Dimension, new LineEdge(_elbow, _end), id, view));
         items.Add(dot ? Arrowhead.Dot(_tip, _style, id, view) : Arrowhead.At(_tip, -_direction, _style, id, view));
-        items.AddRange(_label.Ink(_corner, 0, LineRole.Dimension, id, view));
+        items.AddRange(_label.Ink(_corner, 0, LineRole.Dimension, id, view, _toRight ? 0 : 1));
         return items.DrainToImmutable();
     }
 }

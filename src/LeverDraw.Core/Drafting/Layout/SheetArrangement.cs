@@ -11,7 +11,7 @@ internal static class SheetArrangement
     public static List<PlacedBlock>? Best(Box2D field, Box2D title, IReadOnlyList<PaperBlock> projected, IReadOnlyList<PaperBlock> others, IReadOnlyList<PaperBlock> texts)
     {
         List<PlacedBlock>? best = null;
-        double bestSpread = -1;
+        double bestSpread = double.NegativeInfinity;
         foreach ((Box2D Area, Cell Cell)[] division in Divisions(field, title, projected, others, texts))
         {
             if (division.Any(part => Room(part.Area, part.Cell) < 0))
@@ -33,16 +33,12 @@ internal static class SheetArrangement
     private static double Room(Box2D area, Cell cell) =>
         Math.Min(area.Width - cell.MinWidth, area.Height - cell.MinHeight) - (2 * Cell.Gap);
 
-    /// <summary>How evenly the sheet is filled: the share of a coarse grid of the free field that blocks touch, less how far their common middle lies off the field's.</summary>
+    /// <summary>How evenly the sheet is filled: the largest empty square left is small, and the blocks' common middle lies near the field's.</summary>
     private static double Spread(Box2D field, Box2D title, List<PlacedBlock> placed)
     {
-        const int Columns = 8;
-        const int Rows = 8;
-        int free = 0;
-        int touched = 0;
+        Box2D[] boxes = [title, .. placed.Select(p => p.Block.Bounds.Moved(p.Shift))];
         double area = 0;
         Vector2D pull = default;
-        Box2D[] boxes = [title, .. placed.Select(p => p.Block.Bounds.Moved(p.Shift))];
         foreach (Box2D box in boxes)
         {
             double own = box.Width * box.Height;
@@ -50,21 +46,45 @@ internal static class SheetArrangement
             pull += (box.Centre - field.Centre) * own;
         }
 
-        for (int c = 0; c < Columns; c++)
+        double off = (Math.Abs(pull.X) / field.Width) + (Math.Abs(pull.Y) / field.Height);
+        return -(LargestEmptySquare(field, boxes) / Math.Min(field.Width, field.Height)) - (0.5 * off / area);
+    }
+
+    /// <summary>Side of the largest square of the field that no box touches, to the pitch of a coarse grid; the usual dynamic programme over its cells.</summary>
+    private static double LargestEmptySquare(Box2D field, Box2D[] boxes)
+    {
+        double pitch = Math.Max(field.Width, field.Height) / 40;
+        int columns = (int)(field.Width / pitch);
+        int rows = (int)(field.Height / pitch);
+        var taken = new bool[columns * rows];
+        foreach (Box2D box in boxes)
         {
-            for (int r = 0; r < Rows; r++)
+            int c0 = Math.Max(0, (int)((box.MinX - field.MinX) / pitch));
+            int c1 = Math.Min(columns - 1, (int)((box.MaxX - field.MinX) / pitch));
+            int r0 = Math.Max(0, (int)((box.MinY - field.MinY) / pitch));
+            int r1 = Math.Min(rows - 1, (int)((box.MaxY - field.MinY) / pitch));
+            for (int r = r0; r <= r1; r++)
             {
-                var cell = new Box2D(
-                    field.MinX + (field.Width * c / Columns), field.MinY + (field.Height * r / Rows),
-                    field.MinX + (field.Width * (c + 1) / Columns), field.MinY + (field.Height * (r + 1) / Rows));
-                free++;
-                if (boxes.Any(b => b.Overlaps(cell)))
-                    touched++;
+                for (int c = c0; c <= c1; c++)
+                    taken[(r * columns) + c] = true;
             }
         }
 
-        double off = (Math.Abs(pull.X) / field.Width) + (Math.Abs(pull.Y) / field.Height);
-        return ((double)touched / free) - (off / area);
+        var side = new int[columns + 1];
+        int largest = 0;
+        for (int r = 0; r < rows; r++)
+        {
+            int diagonal = 0;
+            for (int c = 1; c <= columns; c++)
+            {
+                int above = side[c];
+                side[c] = taken[(r * columns) + c - 1] ? 0 : 1 + Math.Min(diagonal, Math.Min(above, side[c - 1]));
+                largest = Math.Max(largest, side[c]);
+                diagonal = above;
+            }
+        }
+
+        return largest * pitch;
     }
 
     private static IEnumerable<(Box2D Area, Cell Cell)[]> Divisions(Box2D field, Box2D title, IReadOnlyList<PaperBlock> projected, IReadOnlyList<PaperBlock> others, IReadOnlyList<PaperBlock> texts)

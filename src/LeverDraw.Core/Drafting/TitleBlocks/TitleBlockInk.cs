@@ -17,6 +17,9 @@ public static class TitleBlockInk
 
     private const double CaptionHeight = 1.8;
 
+    /// <summary>From line to line where an entry takes two.</summary>
+    private const double TightPitch = 2.5;
+
     /// <summary>Where the projection symbol's cell begins, in the fourth row from below.</summary>
     private const double SymbolX = 156;
 
@@ -24,7 +27,7 @@ public static class TitleBlockInk
 
     /// <summary>Entries that are too long for their cells even in the smallest lettering.</summary>
     public static IEnumerable<string> TooLong(TitleBlock block, double width) =>
-        Cells(block, "50:1", "tabloid").Where(c => FittingHeight(c.Entry, c.Width * width / FullWidth, c.Largest) is null).Select(c => c.Caption);
+        Cells(block, "50:1", "tabloid").Where(c => Lines(c.Entry, c.Width * width / FullWidth, c.Largest) is null).Select(c => c.Caption);
 
     /// <param name="box">As wide as the block is to be and <see cref="Rows"/> rows high.</param>
     public static ImmutableArray<PlotItem> Draw(TitleBlock block, string scale, string paper, ProjectionMethod projection, Box2D box)
@@ -49,8 +52,10 @@ public static class TitleBlockInk
             items.Add(StrokeLettering.Compose(cell.Caption, new Point2D(x0 + 1, y1 - 0.9 - CaptionHeight), CaptionHeight));
             if (cell.Entry.Length == 0)
                 continue;
-            double height = FittingHeight(cell.Entry, width, cell.Largest) ?? EntryHeights[^1];
-            items.Add(StrokeLettering.Compose(cell.Entry, new Point2D(x0 + 1.5, y0 + 1.4), height));
+            (string[] lines, double height) = Lines(cell.Entry, width, cell.Largest) ?? ([cell.Entry], EntryHeights[^1]);
+            double foot = lines.Length > 1 ? 0.8 : 1.4;
+            for (int i = 0; i < lines.Length; i++)
+                items.Add(StrokeLettering.Compose(lines[i], new Point2D(x0 + 1.5, y0 + foot + ((lines.Length - 1 - i) * TightPitch)), height));
         }
 
         var room = new Box2D(box.MinX + (SymbolX * stretch), box.MinY + (3 * RowHeight), box.MaxX, box.MinY + (4 * RowHeight));
@@ -80,12 +85,21 @@ public static class TitleBlockInk
         yield return new(0, 1, 156, 24, "SHEET", b.Sheet, 3.5);
     }
 
-    private static double? FittingHeight(string entry, double width, double largest)
+    /// <summary>The entry on one line in the largest lettering that fits, or on two in the smallest; null when even that is too long.</summary>
+    private static (string[] Lines, double Height)? Lines(string entry, double width, double largest)
     {
+        double room = width - 2.5;
         foreach (double height in EntryHeights)
         {
-            if (height <= largest && (entry.Length == 0 || StrokeLettering.WidthOf(entry, height) <= width - 2.5))
-                return height;
+            if (height <= largest && (entry.Length == 0 || StrokeLettering.WidthOf(entry, height, stackFractions: false) <= room))
+                return ([entry], height);
+        }
+
+        double smallest = EntryHeights[^1];
+        for (int at = entry.LastIndexOf(' '); at > 0; at = entry.LastIndexOf(' ', at - 1))
+        {
+            if (StrokeLettering.WidthOf(entry[..at], smallest) <= room)
+                return StrokeLettering.WidthOf(entry[(at + 1)..], smallest) <= room ? ([entry[..at], entry[(at + 1)..]], smallest) : null;
         }
 
         return null;

@@ -15,6 +15,9 @@ internal static class LeverNoseDetail
     public static double CircleRadius(Lever lever) =>
         Math.Max(lever.Sizes[LeverFields.TongueThickness].Millimetres, 2 * (lever.Side.NoseTip - lever.Side.NoseCentre).Length) * 0.85;
 
+    /// <summary>The thin circle round the nose in the side view.</summary>
+    public static ViewEdge Mark(Lever lever) => new(LineRole.Dimension, ArcEdge.FullCircle(lever.Side.NoseCentre, CircleRadius(lever)));
+
     public static ViewSource Of(Lever lever, DimensionText text)
     {
         SideFeatures side = lever.Side;

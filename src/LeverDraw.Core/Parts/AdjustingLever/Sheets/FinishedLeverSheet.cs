@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using LeverDraw.Drafting.Annotations;
+using LeverDraw.Drafting.Dimensions;
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Drafting.Sheets;
+using LeverDraw.Drafting.Views;
+using LeverDraw.Geometry;
+using LeverDraw.Profiles;
+
+namespace LeverDraw.Parts.AdjustingLever.Sheets;
+
+/// <summary>The machinist's sheet of the finished lever: fork view in front, side view from the right, section through the pin's axis, the nose enlarged.</summary>
+public static class FinishedLeverSheet
+{
+    public const string Kind = "finished";
+
+    public static SheetContent Content(Lever lever, Profile profile, SheetOptions options)
+    {
+        var text = new DimensionText(options.Units);
+        double half = lever.Hole.HalfLength.Millimetres;
+        ViewSource fork = Of("fork", null, LeverViews.Fork(lever), LeverForkAnnotations.Of(lever, text)) with
+        {
+            SectionMarks = [new SectionMark("A", new Point2D(-half, 0), new Point2D(half, 0), new Vector2D(0, -1))],
+        };
+        ViewSource side = Of("side", null, LeverViews.Side(lever), LeverSideAnnotations.Of(lever, text));
+        side = side with { Edges = side.Edges.Add(LeverNoseDetail.Mark(lever)) };
+        return new SheetContent(
+            Kind,
+            PartState.Finished,
+            fork,
+            [side],
+            [],
+            [Section(lever, text), LeverNoseDetail.Of(lever, text)],
+            LeverNotes.Finished(lever, profile, text),
+            SheetTitle.Of(profile, "ADJUSTING LEVER", "PART DRAWING, FINISHED PART", LeverNotes.GeneralTolerance, options.Units));
+    }
+
+    /// <summary>The cut face is no outline to cut along: its loops go out as edges.</summary>
+    private static ViewSource Section(Lever lever, DimensionText text)
+    {
+        ViewGeometry cut = LeverViews.SectionThroughPin(lever);
+        ImmutableArray<ViewEdge> faces = [.. cut.Outlines.SelectMany(o => o.Contour.Edges).Select(e => new ViewEdge(LineRole.Section, e))];
+        return Of("section", "A–A", cut with { Outlines = [], Edges = [.. faces, .. cut.Edges] }, LeverSection.Annotations(lever, text)) with { IsMain = false };
+    }
+
+    private static ViewSource Of(string id, string? title, ViewGeometry seen, ImmutableArray<Annotation> annotations) =>
+        new(id, title) { Outlines = seen.Outlines, Edges = seen.Edges, Hatching = seen.Hatching, Annotations = annotations };
+}
