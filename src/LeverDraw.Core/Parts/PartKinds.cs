@@ -1,18 +1,29 @@
 using System.Collections.Immutable;
+using LeverDraw.Diagnostics;
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Drafting.Sheets;
 using LeverDraw.Parts.AdjustingLever;
+using LeverDraw.Parts.AdjustingLever.Sheets;
 using LeverDraw.Parts.PivotPin;
+using LeverDraw.Parts.PivotPin.Sheets;
 using LeverDraw.Profiles;
 
 namespace LeverDraw.Parts;
 
-/// <summary>The kinds of part there are. A new one is a folder beside this file and a line here.</summary>
+/// <summary>The kinds of part there are. A new one is a folder beside this file and an entry here.</summary>
 public static class PartKinds
 {
-    public static PartKind Lever { get; } = PartKind.Of<Lever>(
-        new PartFields("lever", LeverFields.All), profile => LeverPart.Build(profile.Values));
+    public static PartKind Lever { get; } = PartKind.Of(
+        new PartFields("lever", LeverFields.All),
+        profile => LeverPart.Build(profile.Values),
+        new PartSheet<Lever>("finished", PartState.Finished, (lever, profile, options) =>
+            Checked<SheetContent>.Good(FinishedLeverSheet.Content(lever, profile, options))));
 
-    public static PartKind Pin { get; } = PartKind.Of<Pin>(
-        new PartFields("pin", PinFields.All), profile => PinPart.Build(profile.Values));
+    public static PartKind Pin { get; } = PartKind.Of(
+        new PartFields("pin", PinFields.All),
+        profile => PinPart.Build(profile.Values),
+        new PartSheet<Pin>("pin", PartState.Pin, (pin, profile, options) =>
+            Checked<SheetContent>.Good(PinSheet.Content(pin, profile, options))));
 
     public static ImmutableArray<PartKind> All { get; } = [Lever, Pin];
 
