@@ -28,6 +28,9 @@ public readonly record struct Vector2D(double X, double Y)
     /// <summary>Positive when <paramref name="other"/> lies to the left.</summary>
     public double Cross(Vector2D other) => (X * other.Y) - (Y * other.X);
 
+    // The made-up text of a record would print Left, and its Left, without end.
+    public override string ToString() => FormattableString.Invariant($"({X}, {Y})");
+
     /// <summary>The same direction with length one; the zero vector stays zero.</summary>
     public Vector2D Unit()
     {

@@ -30,7 +30,7 @@ internal static class DemoLevers
 
     public static ValueBag Rare() => Early()
         .With(ArmForm, Curved).With(ArmSagitta, 0.9).With(TongueForm, Bulb).With(NeckThickness, 3.3).With(TongueThickness, 4.2).With(FlankTaper, 5)
-        .With(HoleTaper, Taper.Parallel).With(HoleDiameter, 3.5).With(ShoulderForm, Concave).With(ShoulderRadius, 14)
+        .With(HoleTaper, Taper.Parallel).With(HoleDiameter, 3.5).With(ShoulderForm, Concave).With(ShoulderRadius, 12)
         .With(BossSides, Both).With(BossDiameter, 8).With(BossHeight, 0.5).With(ArmEnd, Round).With(PadEnd, Round).With(CrownRadius, 8).With(CrotchRadius, 7).With(Fillet, 1);
 
     public static ValueBag Named(string name) => name switch

@@ -28,7 +28,7 @@ internal static class Discs
                 {
                     Over(from, to, x =>
                     {
-                        double r = hole.DiameterAt(side * x) / 2, level = ShoulderHeight.At(lever, x);
+                        double r = hole.DiameterAt(side * x) / 2, level = ShoulderHeight.At(lever.Fork, x);
                         (double area, double moment) = Below(r, level);
                         return (area, moment, r * ArcBelow(r, level) * slant);
                     }, side, -1, sum);
@@ -48,14 +48,14 @@ internal static class Discs
             {
                 Over(a, b, x =>
                 {
-                    double level = ShoulderHeight.At(lever, x);
+                    double level = ShoulderHeight.At(lever.Fork, x);
                     (double area, double moment) = Below(r, level);
                     return ((Math.PI * r * r) - area, -moment, r * ((2 * Math.PI) - ArcBelow(r, level)));
                 }, side, 1, sum);
             }
 
             // The boss's face, less the piece of shoulder and head's side it covers.
-            double top = ShoulderHeight.At(lever, face);
+            double top = ShoulderHeight.At(lever.Fork, face);
             sum.Surface += (Math.PI * r * r) - Below(r, top).Area;
             sum.Surface -= Covered(lever, r, Math.Max(-r, top), r);
         }
@@ -80,7 +80,7 @@ internal static class Discs
         // On a boss the face is flat; below it, and without one, the mouth lies on head's side and shoulder.
         if (lever.Boss is null)
             return Covered(lever, r, -r, r);
-        double top = ShoulderHeight.At(lever, face);
+        double top = ShoulderHeight.At(lever.Fork, face);
         return (Math.PI * r * r) - Below(r, top).Area + (top > -r ? Covered(lever, r, -r, top) : 0);
     }
 

@@ -47,7 +47,7 @@ internal static class ForkView
             return x;
         // The shoulder falls away faster than any pin tapers, so the two lines meet once.
         double low = x, high = lever.Fork.ShoulderCorner.X;
-        double Above(double at) => ShoulderHeight.At(lever, at) + (lever.Hole.DiameterAt(side * at) / 2);
+        double Above(double at) => ShoulderHeight.At(lever.Fork, at) + (lever.Hole.DiameterAt(side * at) / 2);
         if (Above(low) <= 0)
             return x;
         for (int i = 0; i < 60; i++)
@@ -66,7 +66,7 @@ internal static class ForkView
     private static Contour WithBosses(Lever lever, Boss boss)
     {
         double r = boss.Diameter.Millimetres / 2, face = lever.Hole.HalfLength.Millimetres, side = lever.Fork.ShoulderStart.X;
-        double foot = Math.Max(ShoulderHeight.At(lever, face), -r);
+        double foot = Math.Max(ShoulderHeight.At(lever.Fork, face), -r);
         List<Edge> right = [];
         bool above = false;
         foreach (NamedEdge piece in lever.Fork.Edges)

@@ -107,7 +107,7 @@ internal static class LeverChecks
             "Make the head deeper, or the flank taper or the tongue's thickness smaller.", LeverFields.TongueThickness, LeverFields.FlankTaper, LeverFields.HeadDepth);
         findings.OddsIf(m.TongueForm == LeverFields.Bulb && m.NeckThickness >= m.TongueThickness, () => $"the neck ({Mm(m.NeckThickness)}) is as thick as the bulb ({Mm(m.TongueThickness)}) or thicker",
             "Make the neck thinner or the bulb thicker.", LeverFields.NeckThickness, LeverFields.TongueThickness);
-        findings.OddsIf(m.TongueForm == LeverFields.Bulb && m.Fillet * (m.TongueThickness - m.NeckThickness) >= m.NeckThickness * m.NeckThickness / 4,
+        findings.OddsIf(m.TongueForm == LeverFields.Bulb && m.NeckThickness < m.TongueThickness && NeckFilletReach(m) > m.TongueThickness / 2,
             () => $"the fillet of {Mm(m.Fillet)} behind the bulb covers the place where the neck ({Mm(m.NeckThickness)}) is measured",
             "Make the fillet smaller or the neck thicker.", LeverFields.Fillet, LeverFields.NeckThickness, LeverFields.TongueThickness);
         findings.OddsIf(m.TongueForm == LeverFields.Cam && m.CamRadius <= m.TongueThickness, () => $"a cam flank of radius {Mm(m.CamRadius)} is no flank on a tongue {Mm(m.TongueThickness)} thick",
@@ -127,6 +127,17 @@ internal static class LeverChecks
             "Make the boss or the edge round smaller, or the head higher.", LeverFields.BossDiameter, LeverFields.HeadHeight, LeverFields.EdgeRound);
         if (m.BossDiameter <= m.Hole + (2 * 0.2))
             findings.NoWall((m.BossDiameter - m.Hole) / 2, "round the hole in the boss", LeverFields.BossDiameter, LeverFields.HoleDiameter);
+    }
+
+    /// <summary>How far behind the nose centre the fillet to the bulb touches the flank, along the mid-line.</summary>
+    private static double NeckFilletReach(LeverMeasures m)
+    {
+        (double sin, double cos) = Math.SinCos(m.FlankTaper);
+        double bulb = m.TongueThickness / 2;
+        // The flank's distance from the nose centre, square to the flank.
+        double aside = ((m.NeckThickness / 2) - (bulb * sin / cos)) * cos;
+        double centre = bulb + m.Fillet, along = Math.Sqrt(Math.Max(0, (centre * centre) - ((aside + m.Fillet) * (aside + m.Fillet))));
+        return (along * cos) - (aside * sin);
     }
 
     /// <summary>Metal between the crotch arc and the shoulder, millimetres; negative when they cross.</summary>

@@ -15,8 +15,13 @@ internal sealed class LeverFindings(IFieldValues values)
 
     public static string Mm(double millimetres) => string.Create(CultureInfo.InvariantCulture, $"{Math.Round(millimetres, 3) + 0.0:0.###} mm");
 
-    public void Odds(string what, string hint, params ReadOnlySpan<FieldSpec> fields) =>
-        _all.Add(DiagnosticCatalogue.FieldsAtOdds.AtWithHint(Place(fields), fields[0].Name, hint, Names(fields), what));
+    public void Odds(string what, string hint, params ReadOnlySpan<FieldSpec> fields)
+    {
+        Diagnostic finding = DiagnosticCatalogue.FieldsAtOdds.AtWithHint(Place(fields), fields[0].Name, hint, Names(fields), what);
+        // The two sides of a symmetric part fail alike.
+        if (!_all.Contains(finding))
+            _all.Add(finding);
+    }
 
     /// <summary>Error when <paramref name="broken"/>; the text is only made then.</summary>
     public void OddsIf(bool broken, Func<string> what, string hint, params ReadOnlySpan<FieldSpec> fields)

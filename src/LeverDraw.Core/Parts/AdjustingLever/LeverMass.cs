@@ -95,7 +95,7 @@ public static class LeverMass
     /// <summary>The letters count as their strokes' length times stroke width times height; their walls as twice the length times the height.</summary>
     private static void AddMark(MassSum sum, Lever lever, RaisedMark mark)
     {
-        MarkSeat seat = MarkSeat.On(mark.Place, lever.Fork, lever.Side, lever.Hole);
+        MarkSeat seat = MarkSeat.On(mark, lever.Fork, lever.Side, lever.Hole);
         double height = mark.Height.Millimetres, stroke = 0;
         foreach (PlotGlyph glyph in seat.Letters(mark).Glyphs)
             stroke += glyph.Scale * glyph.Shape.Strokes.Sum(chain => chain.Sum(edge => edge.Length));

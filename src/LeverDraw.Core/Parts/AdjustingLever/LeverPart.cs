@@ -40,7 +40,7 @@ public static class LeverPart
         SideFeatures sideFeatures = SideFeatures.Of(m, sideEdges, top);
         ForkFeatures forkFeatures = ForkFeatures.Of(m, forkEdges, top);
         if (mark is not null)
-            MarkRoom(mark, MarkSeat.On(mark.Place, forkFeatures, sideFeatures, hole), boss, findings);
+            MarkRoom(mark, MarkSeat.On(mark, forkFeatures, sideFeatures, hole), boss, findings);
         return Checked<Lever>.From(findings.All, () => new Lever(
             new LeverSizes(values),
             new LeverForms(

@@ -9,7 +9,7 @@ internal static class MarkInk
 {
     public static IEnumerable<ViewEdge> Of(Lever lever, RaisedMark mark)
     {
-        PlotText text = MarkSeat.On(mark.Place, lever.Fork, lever.Side, lever.Hole).Letters(mark);
+        PlotText text = MarkSeat.On(mark, lever.Fork, lever.Side, lever.Hole).Letters(mark);
         Transform2D place = Transform2D.Turn(text.Angle).Then(Transform2D.Move(text.Anchor.X, text.Anchor.Y));
         foreach (PlotGlyph glyph in text.Glyphs)
         {

@@ -15,14 +15,16 @@ internal readonly record struct MarkSeat(Point2D Middle, double Angle, double Ro
 
     public bool OnArm => Angle != 0;
 
-    public static MarkSeat On(string place, ForkFeatures fork, SideFeatures side, PivotHole hole)
+    public static MarkSeat On(RaisedMark mark, ForkFeatures fork, SideFeatures side, PivotHole hole)
     {
-        if (place == LeverFields.ArmBack)
+        if (mark.Place == LeverFields.ArmBack)
         {
-            // Only where face and arm are both plain: between the step at the pad and the crotch, shoulder or head fillet.
+            // Between the step at the pad and the fillet at the head, and no higher than the shoulder leaves room beside the letters.
+            double inner = fork.GapSide.Start.X, outer = fork.ArmOuter.Start.X;
             double low = Math.Max(side.ArmFaceLeft.End.Y, fork.ArmOuter.Start.Y);
-            double high = Math.Min(side.ArmFaceLeft.Start.Y, Math.Min(fork.GapSide.Start.Y, fork.ArmOuter.End.Y));
-            double inner = fork.GapSide.Start.X, outer = fork.ArmOuter.Start.X, z = (low + high) / 2;
+            double edge = Math.Min(outer, ((inner + outer) / 2) + (mark.LetterHeight.Millimetres / 2) + Margin);
+            double high = Math.Min(side.ArmFaceLeft.Start.Y, Math.Max(fork.ArmOuter.End.Y, ShoulderHeight.At(fork, edge)));
+            double z = (low + high) / 2;
             Point2D face = side.ArmFaceLeft.PointAt(Math.Clamp((side.ArmFaceLeft.Start.Y - z) / (side.ArmFaceLeft.Start.Y - side.ArmFaceLeft.End.Y), 0, 1));
             return new MarkSeat(new((inner + outer) / 2, z), Math.PI / 2, high - low - (2 * Margin), outer - inner - (2 * Margin), face.X);
         }

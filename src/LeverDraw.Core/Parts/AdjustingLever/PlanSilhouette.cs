@@ -8,7 +8,8 @@ namespace LeverDraw.Parts.AdjustingLever;
 /// <remarks>At one n the side profile spans some heights; the body there is as wide as the fork profile is anywhere within them. Where a fillet of one outline meets a shoulder of the other this is an ellipse, followed by arcs to <see cref="ArcFit.Error"/>.</remarks>
 internal sealed class PlanSilhouette
 {
-    private const double Hair = 1e-9;
+    // Far enough from a break for a chord to be found there; near enough that a root start is missed by less than the fit's error.
+    private const double Hair = 1e-7;
     private readonly ChordScanner _columns;
     private readonly ChordScanner _fork;
     private readonly double[] _levels;
@@ -30,7 +31,7 @@ internal sealed class PlanSilhouette
         double inner = double.PositiveInfinity, outer = 0;
         foreach (Interval column in _columns.At(-n))
         {
-            foreach (double z in _levels.Where(l => l > column.From && l < column.To).Append(column.From + Hair).Append(column.To - Hair))
+            foreach (double z in _levels.Where(l => l > column.From && l < column.To).Append(column.From + (Hair / 10)).Append(column.To - (Hair / 10)))
             {
                 ImmutableArray<Interval> chords = _fork.At(z);
                 if (chords.IsEmpty)
@@ -88,31 +89,23 @@ internal sealed class PlanSilhouette
         {
             double a = Breaks[i], b = Breaks[i + 1], hair = Math.Min(Hair, (b - a) / 4);
             List<Edge> piece = [];
-            ArcFit.Add(piece, t => new Point2D(f(Math.Clamp(t, a + hair, b - hair)), t), a, b);
+            // Steps shrink toward the ends, where the widths may change like a square root.
+            ArcFit.Add(
+                piece,
+                t =>
+                {
+                    double n = t <= 0 ? a : t >= 1 ? b : ((a + b) / 2) - ((b - a) / 2 * Math.Cos(t * Math.PI));
+                    return new Point2D(f(Math.Clamp(n, a + hair, b - hair)), n);
+                },
+                0,
+                1);
+            // Also closes the step of some 1e-4 mm that a hair leaves where the curve starts like a square root.
             if (edges.Count > 0 && piece.Count > 0)
-            {
-                // A square-root start makes a hair's step of some 1e-4 mm; the next piece is drawn from where the last ended.
-                Point2D at = edges[^1].End;
-                if (at.DistanceTo(piece[0].Start) <= ArcFit.Error)
-                    piece[0] = Restarted(piece[0], at);
-                else
-                    Join(edges, at, piece[0].Start);
-            }
-
+                Join(edges, edges[^1].End, piece[0].Start);
             edges.AddRange(piece);
         }
 
         return edges;
-    }
-
-    private static Edge Restarted(Edge edge, Point2D at)
-    {
-        if (edge is LineEdge || edge.Start.DistanceTo(at) <= Coincidence.Distance)
-            return edge is LineEdge ? new LineEdge(at, edge.End) : edge;
-        List<Edge> again = [];
-        Point2D middle = edge.PointAt(0.5);
-        ArcFit.Add(again, t => t <= 0 ? at : t >= 1 ? edge.End : t == 0.5 ? middle : edge.PointAt(t), 0, 1);
-        return again.Count == 1 ? again[0] : new LineEdge(at, edge.End);
     }
 
     private static void Join(List<Edge> path, Point2D from, Point2D to)

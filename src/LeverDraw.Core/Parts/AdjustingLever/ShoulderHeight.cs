@@ -9,11 +9,11 @@ internal static class ShoulderHeight
     public static bool IsPiece(string name) => name is "shoulder-right" or "shoulder-fillet-right" or "shoulder-round-right";
 
     /// <summary>z of the shoulder at a distance x from the mid-plane; at or inside the head's side, the level where the shoulder starts; −∞ beyond the arms.</summary>
-    public static double At(Lever lever, double x)
+    public static double At(ForkFeatures fork, double x)
     {
-        if (x <= lever.Fork.ShoulderStart.X)
-            return lever.Fork.ShoulderStart.Y;
-        foreach (NamedEdge piece in lever.Fork.Edges)
+        if (x <= fork.ShoulderStart.X)
+            return fork.ShoulderStart.Y;
+        foreach (NamedEdge piece in fork.Edges)
         {
             if (!IsPiece(piece.Name))
                 continue;

@@ -30,6 +30,8 @@ internal static class ArcFit
 
     private static bool Follows(Edge fit, Func<double, Point2D> curve, double from, double to)
     {
+        if (fit is ArcEdge { Sweep: > 1.5 or < -1.5 })
+            return false;
         for (int i = 1; i < 8; i++)
         {
             if (i != 4 && EdgeProjection.Nearest(fit, curve(from + ((to - from) * i / 8))).Distance > Error / 2)

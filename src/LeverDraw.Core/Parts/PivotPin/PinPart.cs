@@ -72,14 +72,19 @@ public static class PinPart
             case PinFields.Inch:
                 string number = values.Get(PinFields.Number);
                 Answer<InchTaperPin> pin = InchTaperPins.Numbered(number);
-                if (pin.Value is { } inch)
+                if (pin.IsGiven)
+                {
+                    InchTaperPin inch = pin.Value;
                     return (new SizeValue(inch.LargeEnd), number, inch.LargeEnd, Taper.InchPins);
+                }
+
                 findings.Odds($"there is no inch pin \"{number}\"", "The numbers run from 7/0 to 2/0 and from 0 to 14.", PinFields.Number, PinFields.Series);
                 return null;
             case PinFields.Metric:
                 SizeValue small = values.Get(PinFields.SmallEnd);
-                if (MetricTaperPins.WithSmallEnd(small.Nominal).Value is { } metric)
-                    return (small, string.Create(CultureInfo.InvariantCulture, $"{metric.SmallEnd.Millimetres:0.###} × {length.Millimetres:0.###}"), metric.LargeEnd(length), Taper.MetricPins);
+                Answer<MetricTaperPin> metric = MetricTaperPins.WithSmallEnd(small.Nominal);
+                if (metric.IsGiven)
+                    return (small, string.Create(CultureInfo.InvariantCulture, $"{small.Millimetres:0.###} × {length.Millimetres:0.###}"), metric.Value.LargeEnd(length), Taper.MetricPins);
                 findings.Odds($"there is no metric pin with a small end of {PinFindings.Mm(small.Nominal)}", "Take a size of the series, or series = \"free\".", PinFields.SmallEnd, PinFields.Series);
                 return null;
             default:
