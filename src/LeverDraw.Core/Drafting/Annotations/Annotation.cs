@@ -67,3 +67,10 @@ public sealed record LeaderNote(string Name, double Value, Label Label, Immutabl
     /// <summary>The leader ends in a dot inside a face, not in an arrow on an edge.</summary>
     public bool OnFace { get; init; }
 }
+
+/// <summary>One end of a cutting plane: a thick stroke outside the feature, an arrow the way one looks, a letter.</summary>
+/// <param name="At">Where the feature ends on the plane's line.</param>
+/// <param name="Outward">Along the line, away from the feature, length one.</param>
+/// <param name="Looking">Direction one looks, length one.</param>
+public sealed record SectionEnd(string Name, string Letter, Point2D At, Vector2D Outward, Vector2D Looking)
+    : Annotation(Name, 0, Label.Of(Letter));

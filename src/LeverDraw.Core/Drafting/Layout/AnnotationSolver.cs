@@ -139,11 +139,15 @@ public static class AnnotationSolver
                     continue;
                 if (s.Crosses(t))
                     cost += PlacingCosts.CrossingOther(s.Kind, t.Kind);
-                else if (s.Kind != StrokeKind.ExtensionLine && t.Kind != StrokeKind.ExtensionLine && s.RunsAlong(t, 0.8))
+                else if (MayNotRunAlong(s.Kind, t.Kind) && s.RunsAlong(t, 0.8))
                     cost += PlacingCosts.AlongOther;
             }
         }
 
         return cost;
     }
+
+    /// <summary>Extension lines may share a line with others; anything else may not.</summary>
+    private static bool MayNotRunAlong(StrokeKind a, StrokeKind b) =>
+        a == StrokeKind.Mark || b == StrokeKind.Mark || (a != StrokeKind.ExtensionLine && b != StrokeKind.ExtensionLine);
 }

@@ -31,7 +31,10 @@ public sealed class Candidate
     public Box2D Bounds { get; }
 
     /// <summary>Length, tier, an unusual text place: what it costs whatever stands round it.</summary>
-    public double Cost { get; }
+    public double Cost { get; private set; }
+
+    /// <summary>Adds what depends on the finished box.</summary>
+    internal void Surcharge(double more) => Cost += more;
 
     /// <summary>What it costs among the view's own ink: worked out when first asked for, since most candidates are never looked at.</summary>
     public double CostIn(ViewField field)

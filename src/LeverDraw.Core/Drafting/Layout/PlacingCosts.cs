@@ -21,6 +21,7 @@ internal static class PlacingCosts
 
     public static double CrossingOther(StrokeKind a, StrokeKind b) => (a, b) switch
     {
+        (StrokeKind.Mark, _) or (_, StrokeKind.Mark) => 70,
         (StrokeKind.ExtensionLine, StrokeKind.ExtensionLine) => 4,
         (StrokeKind.DimensionLine, StrokeKind.DimensionLine) => 40,
         (StrokeKind.Leader, StrokeKind.Leader) => 60,

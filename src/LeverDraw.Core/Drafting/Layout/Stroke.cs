@@ -13,6 +13,9 @@ public enum StrokeKind : byte
     DimensionLine,
     ExtensionLine,
     Leader,
+
+    /// <summary>A cutting plane's end: nothing may run along it or through it.</summary>
+    Mark,
 }
 
 /// <summary>A straight piece of ink, for collision tests. Arcs come as short chords. Box and direction are worked out once: the tests run by the ten thousand.</summary>

@@ -16,10 +16,9 @@ public sealed class ViewField
     private readonly List<int> _near = [];
     private int _stamp;
 
-    public ViewField(IEnumerable<Stroke> strokes, IReadOnlyList<OrientedBox> keepOut)
+    public ViewField(IEnumerable<Stroke> strokes)
     {
         _strokes = [.. strokes];
-        KeepOut = keepOut;
         _box = _strokes.Aggregate(Box2D.Empty, (b, s) => b.Union(s.Bounds));
         if (_box.IsEmpty)
             _box = new Box2D(0, 0, 0, 0);
@@ -37,9 +36,6 @@ public sealed class ViewField
             }
         }
     }
-
-    /// <summary>Boxes where no lettering may go (captions, section letters).</summary>
-    public IReadOnlyList<OrientedBox> KeepOut { get; }
 
     public Box2D Bounds => _box;
 
@@ -62,12 +58,6 @@ public sealed class ViewField
 
     private bool StrikesText(in OrientedBox text)
     {
-        foreach (OrientedBox box in KeepOut)
-        {
-            if (box.Overlaps(text))
-                return true;
-        }
-
         foreach (int i in Near(text.Bounds))
         {
             if (text.Meets(_strokes[i].A, _strokes[i].B))
@@ -79,12 +69,6 @@ public sealed class ViewField
 
     private double CostOf(in Stroke stroke)
     {
-        foreach (OrientedBox box in KeepOut)
-        {
-            if (box.Meets(stroke.A, stroke.B))
-                return PlacingCosts.Broken;
-        }
-
         double cost = 0;
         foreach (int i in Near(stroke.Bounds))
         {
@@ -93,7 +77,7 @@ public sealed class ViewField
                 continue;
             if (other.Kind != StrokeKind.Light && stroke.Crosses(other))
                 cost += PlacingCosts.CrossingFeature(stroke.Kind);
-            else if ((other.Kind != StrokeKind.Light || stroke.Kind == StrokeKind.DimensionLine) && stroke.RunsAlong(other, 0.4))
+            else if ((other.Kind != StrokeKind.Light || stroke.Kind is StrokeKind.DimensionLine) && stroke.RunsAlong(other, 0.4))
                 return cost + PlacingCosts.AlongFeature;
         }
 

@@ -16,6 +16,14 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
 
     private const double NotesLettering = 2.5;
 
+    /// <summary>Where nothing else fits: the smallest height of ISO 3098.</summary>
+    private const double SmallestNotes = 1.8;
+
+    /// <summary>Prices of width: the usual one, and the one for paper that is too narrow for that.</summary>
+    private const double Generous = 0.25;
+
+    private const double Thrifty = 2;
+
     private SheetUnit FirstUnit => options.Units is ShownUnits.Millimetres or ShownUnits.MillimetresAndInches ? SheetUnit.Millimetre : SheetUnit.Inch;
 
     /// <summary>The finished sheet, or null with the reason when it does not go on this paper at this scale.</summary>
@@ -36,39 +44,42 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
             : [.. content.FromRight, content.Front, .. content.FromLeft];
         if (CannotFit(projected, title))
             return null;
-        if (Projected(projected) is not { } main)
-            return null;
         double[] noteWidths = titleWidth < _field.Width ? [_field.Width - titleWidth - 14, titleWidth - 14, 100, 75] : [_field.Width - 14, 85, 75];
-        foreach (DrawingScale detailScale in DetailScales())
+        foreach (double thrift in (double[])[Generous, Thrifty])
         {
-            PaperBlock[] others = [.. content.Others.Select(v => Detail(v, detailScale))];
-            foreach (double width in noteWidths)
+            if (Projected(projected, thrift) is not { } main)
+                continue;
+            foreach (DrawingScale detailScale in DetailScales())
             {
-                PaperBlock notes = NotesBlock.Build(content.Notes, width, NotesLettering, FirstUnit);
-                List<PlacedBlock>? placed = SheetArrangement.Best(_field, title, main, others, [notes]);
-                if (placed is null)
-                    continue;
-                string[] unplaced = [.. placed.SelectMany(p => p.Block.View?.Unplaced ?? [])];
-                if (unplaced.Length == 0)
-                    return Assemble(placed, title);
-                reason = "no clear place for " + string.Join(", ", unplaced);
-            }
+                PaperBlock[] others = [.. content.Others.Select(v => Detail(v, detailScale, thrift))];
+                foreach ((double width, double lettering) in noteWidths.Select(w => (w, NotesLettering)).Concat(noteWidths.Select(w => (w, SmallestNotes))))
+                {
+                    PaperBlock notes = NotesBlock.Build(content.Notes, width, lettering, FirstUnit);
+                    List<PlacedBlock>? placed = SheetArrangement.Best(_field, title, main, others, [notes]);
+                    if (placed is null)
+                        continue;
+                    string[] unplaced = [.. placed.SelectMany(p => p.Block.View?.Unplaced ?? [])];
+                    if (unplaced.Length == 0)
+                        return Assemble(placed, title);
+                    reason = "no clear place for " + string.Join(", ", unplaced);
+                }
 
-            if (content.Others.IsEmpty)
-                break;
+                if (content.Others.IsEmpty)
+                    break;
+            }
         }
 
         return null;
     }
 
     /// <summary>The projected views annotated, or null as soon as they are wider than the field.</summary>
-    private PaperBlock[]? Projected(ImmutableArray<ViewSource> views)
+    private PaperBlock[]? Projected(ImmutableArray<ViewSource> views, double thrift)
     {
         var blocks = new List<PaperBlock>(views.Length);
         double width = 0;
         foreach (ViewSource view in views)
         {
-            PaperBlock block = PaperBlock.Of(ViewBlockBuilder.Build(view, scale.Factor, null, _style));
+            PaperBlock block = PaperBlock.Of(ViewBlockBuilder.Build(view, scale.Factor, null, _style, thrift));
             width += block.Bounds.Width + Cell.Gap;
             if (width > _field.Width || block.Bounds.Height > _field.Height)
                 return null;
@@ -105,11 +116,11 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
         return width > _field.Width || height > _field.Height || (height > _field.Height - title.Height && width > title.MinX - _field.MinX + 1 && title.Width >= _field.Width);
     }
 
-    private PaperBlock Detail(ViewSource view, DrawingScale detailScale)
+    private PaperBlock Detail(ViewSource view, DrawingScale detailScale, double thrift)
     {
         DrawingScale own = view.IsMain ? scale : detailScale;
         string? caption = view.Title is null ? null : own == scale ? view.Title : view.Title + "  (" + own.Text + ")";
-        return PaperBlock.Of(ViewBlockBuilder.Build(view, own.Factor, caption, _style));
+        return PaperBlock.Of(ViewBlockBuilder.Build(view, own.Factor, caption, _style, thrift));
     }
 
     private PlotSheet Assemble(List<PlacedBlock> placed, Box2D title)

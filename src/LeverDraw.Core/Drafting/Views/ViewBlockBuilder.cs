@@ -11,12 +11,13 @@ namespace LeverDraw.Drafting.Views;
 /// <summary>Draws one view at one scale and places its annotations.</summary>
 public static class ViewBlockBuilder
 {
-    public static ViewBlock Build(ViewSource view, double scale, string? caption, DraftingStyle style)
+    /// <param name="thrift">Price of width; see <see cref="PlacingContext"/>.</param>
+    public static ViewBlock Build(ViewSource view, double scale, string? caption, DraftingStyle style, double thrift)
     {
         Transform2D toBlock = view.Orientation with { Scale = scale };
         var ink = new ViewInk(view, toBlock, style);
-        var field = new ViewField(ink.Strokes, ink.KeepOut);
-        var context = new PlacingContext(view.Id, toBlock, ink.Core, style);
+        var field = new ViewField(ink.Strokes);
+        var context = new PlacingContext(view.Id, toBlock, ink.Core, style, thrift);
 
         string[] ids = [.. view.Annotations.Select((a, i) => string.Create(CultureInfo.InvariantCulture, $"{view.Id}-{i + 1}"))];
         int[] order = [.. Enumerable.Range(0, view.Annotations.Length).OrderBy(i => Rank(view.Annotations[i])).ThenBy(i => Reach(view.Annotations[i], scale))];
@@ -52,6 +53,7 @@ public static class ViewBlockBuilder
     {
         LinearDimension => 0,
         AngleDimension => 1,
+        SectionEnd => 3,
         _ => 2,
     };
 

@@ -13,7 +13,6 @@ internal sealed class ViewInk
 
     private readonly ImmutableArray<PlotItem>.Builder _items = ImmutableArray.CreateBuilder<PlotItem>();
     private readonly List<Stroke> _strokes = [];
-    private readonly List<OrientedBox> _keepOut = [];
     private readonly string _view;
 
     public ViewInk(ViewSource view, Transform2D toBlock, DraftingStyle style)
@@ -33,21 +32,11 @@ internal sealed class ViewInk
             AddEdge(edge.Role, edge.Edge.Transformed(toBlock));
         Core = _strokes.Where(s => s.Kind == StrokeKind.Feature).Aggregate(Box2D.Empty, (box, s) => box.Union(s.Bounds));
         Bounds = _strokes.Aggregate(Box2D.Empty, (box, s) => box.Union(s.Bounds));
-        foreach (SectionMark mark in view.SectionMarks)
-        {
-            SectionMarkInk ink = SectionMarkInk.Draw(mark, toBlock, style, _view);
-            _items.AddRange(ink.Items);
-            _strokes.AddRange(ink.Strokes);
-            _keepOut.AddRange(ink.Letters);
-            Bounds = Bounds.Union(ink.Bounds);
-        }
     }
 
     public ImmutableArray<PlotItem> Items => _items.ToImmutable();
 
     public IReadOnlyList<Stroke> Strokes => _strokes;
-
-    public IReadOnlyList<OrientedBox> KeepOut => _keepOut;
 
     /// <summary>Of outlines and edges: what dimension tiers are counted from.</summary>
     public Box2D Core { get; }

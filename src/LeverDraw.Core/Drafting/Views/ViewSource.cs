@@ -18,8 +18,6 @@ public sealed record ViewSource(string Id, string? Title)
 
     public ImmutableArray<HatchedRegion> Hatching { get; init; } = [];
 
-    public ImmutableArray<SectionMark> SectionMarks { get; init; } = [];
-
     public ImmutableArray<Annotation> Annotations { get; init; } = [];
 
     /// <summary>Turn (and mirror) of the view on the sheet; scale 1, no shift.</summary>
@@ -33,8 +31,3 @@ public sealed record ViewEdge(LineRole Role, Edge Edge);
 
 /// <summary>A cut face. Outer loop counter-clockwise, holes clockwise.</summary>
 public sealed record HatchedRegion(ImmutableArray<Contour> Loops);
-
-/// <summary>Where a section is taken: thick ends outside the feature, arrows the way one looks, a letter at each.</summary>
-/// <param name="From">Where the feature ends on the line, view millimetres.</param>
-/// <param name="Looking">Direction one looks, length one.</param>
-public sealed record SectionMark(string Letter, Point2D From, Point2D To, Vector2D Looking);

@@ -18,10 +18,12 @@ public static class FinishedLeverSheet
     {
         var text = new DimensionText(options.Units);
         double half = lever.Hole.HalfLength.Millimetres;
-        ViewSource fork = Of("fork", null, LeverViews.Fork(lever), LeverForkAnnotations.Of(lever, text)) with
-        {
-            SectionMarks = [new SectionMark("A", new Point2D(-half, 0), new Point2D(half, 0), new Vector2D(0, -1))],
-        };
+        ImmutableArray<Annotation> cut =
+        [
+            new SectionEnd("section.left", "A", new Point2D(-half, 0), new Vector2D(-1, 0), new Vector2D(0, -1)),
+            new SectionEnd("section.right", "A", new Point2D(half, 0), new Vector2D(1, 0), new Vector2D(0, -1)),
+        ];
+        ViewSource fork = Of("fork", null, LeverViews.Fork(lever), [.. LeverForkAnnotations.Of(lever, text), .. cut]);
         ViewSource side = Of("side", null, LeverViews.Side(lever), LeverSideAnnotations.Of(lever, text));
         side = side with { Edges = side.Edges.Add(LeverNoseDetail.Mark(lever)) };
         return new SheetContent(

@@ -40,7 +40,7 @@ internal static class LeverSideAnnotations
         if (lever.Forms.Arms == LeverFields.Tapered)
         {
             SizeValue pad = lever.Sizes[LeverFields.PadThickness];
-            Label label = new([text.Size(thickness).Lines[0] + " AT HEAD,", "STRAIGHT TO " + text.Size(pad.Nominal).Lines[0] + " AT PAD"]);
+            Label label = new([text.Size(thickness).Lines[0] + " AT HEAD,", "STRAIGHT TO", text.Size(pad.Nominal).Lines[0] + " AT PAD"]);
             yield return new LeaderNote(LeverFields.ArmThickness.Name, thickness.Millimetres, label, [side.ArmFaceRight.PointAt(0.45), side.ArmFaceRight.PointAt(0.7), side.ArmFaceLeft.PointAt(0.4)]);
             yield break;
         }
@@ -126,7 +126,7 @@ internal static class LeverSideAnnotations
         double sweep = Upright - along;
         yield return new AngleDimension(LeverFields.Sweep.Name, sweep, DimensionText.Degrees(Angle.FromRadians(sweep)), Point2D.Origin, along, Upright, tip + 1.5, lever.Sizes[LeverFields.HeadDepth].Millimetres / 2)
         {
-            Reach = (tip + 2, tip + 14),
+            Reach = (tip + 2, tip + 24),
         };
         yield return new DetailLetter("detail.nose", "B", side.NoseCentre, LeverNoseDetail.CircleRadius(lever));
     }
