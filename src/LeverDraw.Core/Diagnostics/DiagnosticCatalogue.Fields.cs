@@ -8,17 +8,17 @@ public static partial class DiagnosticCatalogue
     public static DiagnosticKind UnknownKind { get; } = new("LD201", Severity.Error, "unknown kind",
         "There is no part kind '{0}'; known: {1}.",
         "Take one of: {1}.",
-        "kind = \"adjusting-leaver\"", ["adjusting-leaver", "adjusting-lever, pivot-pin"]);
+        "kind = \"leever\"", ["leever", "lever, pin"]);
 
     public static DiagnosticKind UnknownTable { get; } = new("LD202", Severity.Error, "unknown table",
         "A profile of kind '{1}' has no table [{0}].",
         "The tables are: {2}.",
-        "[arm]", ["arm", "adjusting-lever", "arms, head"]);
+        "[arm]", ["arm", "lever", "arms, head"]);
 
     public static DiagnosticKind UnknownField { get; } = new("LD203", Severity.Error, "unknown field",
         "A profile of kind '{1}' has no field '{0}'.",
         "The command 'fields {1}' lists them all.",
-        "[arms]\nthikness = 3.6", ["arms.thikness", "adjusting-lever"]);
+        "[arms]\nthikness = 3.6", ["arms.thikness", "lever"]);
 
     public static DiagnosticKind MissingField { get; } = new("LD204", Severity.Error, "field missing",
         "The field '{0}' is missing: {1}",

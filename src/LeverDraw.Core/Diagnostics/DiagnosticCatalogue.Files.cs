@@ -68,7 +68,7 @@ public static partial class DiagnosticCatalogue
     public static DiagnosticKind ExtendsOtherKind { get; } = new("LD113", Severity.Error, "extends a profile of another kind",
         "This profile is of kind '{0}', but '{1}', which it extends, is of kind '{2}'.",
         "Extend a profile of the same kind.",
-        "kind = \"pivot-pin\"\nextends = \"../levers/middle.toml\"", ["pivot-pin", "../levers/middle.toml", "adjusting-lever"]);
+        "kind = \"pin\"\nextends = \"../levers/middle.toml\"", ["pin", "../levers/middle.toml", "lever"]);
 
     public static DiagnosticKind ExtendsNotRelative { get; } = new("LD114", Severity.Error, "extends is not a relative path",
         "'{0}' is not a path relative to this file.",

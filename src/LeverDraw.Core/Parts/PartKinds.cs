@@ -1,18 +1,32 @@
 using System.Collections.Immutable;
+using LeverDraw.Diagnostics;
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Drafting.Sheets;
 using LeverDraw.Parts.AdjustingLever;
+using LeverDraw.Parts.AdjustingLever.Sheets;
 using LeverDraw.Parts.PivotPin;
+using LeverDraw.Parts.PivotPin.Sheets;
 using LeverDraw.Profiles;
 
 namespace LeverDraw.Parts;
 
-/// <summary>The kinds of part there are. A new one is a folder beside this file and a line here.</summary>
+/// <summary>The kinds of part there are. A new one is a folder beside this file and an entry here.</summary>
 public static class PartKinds
 {
-    public const string LeverKind = "lever", PinKind = "pin";
+    public static PartKind Lever { get; } = PartKind.Of(
+        new PartFields("lever", LeverFields.All),
+        profile => LeverPart.Build(profile.Values),
+        new PartSheet<Lever>("finished", PartState.Finished, (lever, profile, options) =>
+            Checked<SheetContent>.Good(FinishedLeverSheet.Content(lever, profile, options))));
 
-    public static PartFields Lever { get; } = new(LeverKind, LeverFields.All);
+    public static PartKind Pin { get; } = PartKind.Of(
+        new PartFields("pin", PinFields.All),
+        profile => PinPart.Build(profile.Values),
+        new PartSheet<Pin>("pin", PartState.Pin, (pin, profile, options) =>
+            Checked<SheetContent>.Good(PinSheet.Content(pin, profile, options))));
 
-    public static PartFields Pin { get; } = new(PinKind, PinFields.All);
+    public static ImmutableArray<PartKind> All { get; } = [Lever, Pin];
 
-    public static ImmutableArray<PartFields> All { get; } = [Lever, Pin];
+    /// <summary>What the profile reader needs to know of them.</summary>
+    public static ImmutableArray<PartFields> Fields { get; } = [.. All.Select(k => k.Fields)];
 }

@@ -9,7 +9,18 @@ namespace LeverDraw.Profiles;
 /// <summary>A kind's fields as JSON, for programs: numbers in millimetres and degrees.</summary>
 public static class FieldsJson
 {
-    public static string For(PartFields kind) => Write(json =>
+    public static string For(PartFields kind) => Write(json => WriteKind(json, kind));
+
+    /// <summary>Several kinds, as a list.</summary>
+    public static string For(IEnumerable<PartFields> kinds) => Write(json =>
+    {
+        json.WriteStartArray();
+        foreach (PartFields kind in kinds)
+            WriteKind(json, kind);
+        json.WriteEndArray();
+    });
+
+    private static void WriteKind(Utf8JsonWriter json, PartFields kind)
     {
         json.WriteStartObject();
         json.WriteString("kind", kind.Kind);
@@ -18,7 +29,7 @@ public static class FieldsJson
             WriteField(json, field);
         json.WriteEndArray();
         json.WriteEndObject();
-    });
+    }
 
     /// <summary>Indented by two, '\n' line ends, letters beyond ASCII as they are: the same bytes on every system.</summary>
     internal static string Write(Action<Utf8JsonWriter> content)

@@ -9,7 +9,7 @@ internal static class ShippedProfiles
 {
     public static readonly string[] Names = ["early", "middle", "late", "smallest", "rare"];
 
-    public static Checked<Profile> Read(string relative) => ProfileReader.Read(Root() + "/profiles/" + relative, new Files(), PartKinds.All);
+    public static Checked<Profile> Read(string relative) => ProfileReader.Read(Root() + "/profiles/" + relative, new Files(), PartKinds.Fields);
 
     private static string Root()
     {

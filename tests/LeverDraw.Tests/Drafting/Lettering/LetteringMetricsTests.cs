@@ -28,7 +28,7 @@ public class LetteringMetricsTests
     {
         LetteringMetrics metrics = new(10);
         const string Upright = "ABCDEFGHIJKLMNOPRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789";
-        LeverDraw.Geometry.Box2D box = InkBox.Local(StrokeLettering.Compose(Upright, default, 10));
+        global::LeverDraw.Geometry.Box2D box = InkBox.Local(StrokeLettering.Compose(Upright, default, 10));
         Assert.Equal(10.5, metrics.Ascender, 9);
         Assert.Equal(3.5, metrics.Descender, 9);
         Assert.Equal(10.5, box.MaxY, 9);

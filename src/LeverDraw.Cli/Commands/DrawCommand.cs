@@ -1,0 +1,100 @@
+using System.CommandLine;
+using LeverDraw.Cli.Drawing;
+using LeverDraw.Cli.Json;
+using LeverDraw.Cli.Reporting;
+using LeverDraw.Diagnostics;
+using LeverDraw.Parts;
+using LeverDraw.Pipeline;
+
+namespace LeverDraw.Cli.Commands;
+
+/// <summary><c>draw FILE…</c>: the sheets of each profile, in each format; all of them or none.</summary>
+internal static class DrawCommand
+{
+    public static Command Build(Surroundings surroundings, CancellationToken stop)
+    {
+        Argument<string[]> files = Arguments.Files();
+        DrawOptions options = new();
+        Option<bool> json = Arguments.Json();
+        ExampleCommand command = new(
+            "draw", "Draw the sheets of profiles as SVG, DXF, PDF and PNG",
+            "draw profiles/levers/middle.toml profiles/pins/middle.toml --out drawings",
+            "draw profiles/levers/early.toml --format dxf --dxf outline --units in")
+        {
+            files,
+        };
+        options.AddTo(command);
+        command.Options.Add(json);
+        command.SetAction(parse =>
+        {
+            List<UsageFault> faults = [];
+            return options.Read(parse, faults) is { } choices
+                ? Run(surroundings, command, parse.GetRequiredValue(files), choices, parse.GetValue(json), stop)
+                : UsageReport.Tell(surroundings, faults, command);
+        });
+        return command;
+    }
+
+    private static int Run(Surroundings surroundings, Command command, string[] paths, DrawChoices choices, bool json, CancellationToken stop)
+    {
+        List<Diagnostic> told = [];
+        DrawingRoad road = new(surroundings.Files, PartKinds.All);
+        List<(string Path, BuiltPart Part)> parts = [];
+        foreach (string path in paths)
+        {
+            Checked<BuiltPart> part = road.Part(path);
+            told.AddRange(part.Diagnostics);
+            if (part.Ok)
+                parts.Add((path, part.Value));
+        }
+
+        if (parts.Count < paths.Length)
+            return Report(surroundings, told, null, json);
+
+        List<UsageFault> faults = [];
+        IReadOnlyList<DrawJob> jobs = DrawPlan.Make(parts, choices, surroundings.Files, faults);
+        if (faults.Count > 0)
+            return UsageReport.Tell(surroundings, faults, command);
+
+        Progress progress = new(surroundings.Error, surroundings.ErrorIsTerminal, surroundings.Clock, jobs.Sum(j => j.Files.Count));
+        IReadOnlyList<RenderedFile>? rendered = null;
+        try
+        {
+            SheetRenderer renderer = new(progress, stop);
+            Checked<Sheets> sheets = renderer.Compose(jobs);
+            told.AddRange(sheets.Diagnostics);
+            if (sheets.Ok)
+                rendered = renderer.Render(jobs, sheets.Value, choices.DotsPerInch);
+        }
+        finally
+        {
+            progress.End();
+        }
+
+        if (rendered is not null)
+            new OutputBatch(surroundings.Files, stop).Write(choices.Folder, rendered);
+        return Report(surroundings, told, rendered, json);
+    }
+
+    private static int Report(Surroundings surroundings, List<Diagnostic> told, IReadOnlyList<RenderedFile>? written, bool json)
+    {
+        if (json)
+        {
+            DrawShape shape = new(
+                written is not null,
+                [.. (written ?? []).Select(f => new WrittenShape(f.Path, f.Profile, f.Sheet, f.Format, f.Bytes.Length))],
+                [.. told.Select(ShapesJson.Of)]);
+            ShapesJson.Print(surroundings.Out, shape, ShapesJson.Plain.DrawShape);
+        }
+        else
+        {
+            new DiagnosticPrinter(surroundings.Files, surroundings.Error, surroundings.ColourError).Print(told);
+            foreach (RenderedFile file in written ?? [])
+                surroundings.Out.WriteLine(file.Path);
+            if (written is null)
+                surroundings.Error.WriteLine("Nothing was written.");
+        }
+
+        return written is null ? ExitCode.InputFaults : ExitCode.Done;
+    }
+}

@@ -1,0 +1,56 @@
+using LeverDraw.Cli.Files;
+using LeverDraw.Parts;
+
+namespace LeverDraw.Cli.Drawing;
+
+/// <summary>What will be drawn into which files, settled before anything is drawn.</summary>
+internal static class DrawPlan
+{
+    public static IReadOnlyList<DrawJob> Make(IEnumerable<(string Path, BuiltPart Part)> parts, DrawChoices choices, IFileSystem files, List<UsageFault> faults)
+    {
+        List<DrawJob> jobs = [];
+        HashSet<string> inputs = new(StringComparer.OrdinalIgnoreCase);
+        foreach ((string path, BuiltPart part) in parts)
+        {
+            inputs.UnionWith(part.Profile.Files.Select(files.Canonical));
+            BuiltSheet[] sheets = [.. part.Sheets.Where(s => choices.Sheets.IsEmpty || choices.Sheets.Contains(s.Name))];
+            if (sheets.Length == 0)
+            {
+                faults.Add(new UsageFault(
+                    $"'{path}' is of kind {part.Kind.Name} and has no sheet {string.Join(" or ", choices.Sheets)}.",
+                    $"Its sheets: {string.Join(", ", part.Kind.SheetNames)}."));
+            }
+
+            jobs.AddRange(sheets.Select(s => JobOf(path, part, s, choices)));
+        }
+
+        Check(jobs, inputs, files, faults);
+        return jobs;
+    }
+
+    private static DrawJob JobOf(string path, BuiltPart part, BuiltSheet sheet, DrawChoices choices)
+    {
+        var options = choices.SheetFor(part.Profile);
+        return new DrawJob(path, sheet, options, [.. choices.Writers.Select(w => new PlannedFile(
+            Join(choices.Folder, OutputName.Of(path, sheet.Name, w.Extension, DrawChoices.FileUnit(options.Units), choices.OutlinesOnly)), w))]);
+    }
+
+    // Case is left out of account: what differs only in it is one file on other systems.
+    private static void Check(IEnumerable<DrawJob> jobs, HashSet<string> inputs, IFileSystem files, List<UsageFault> faults)
+    {
+        Dictionary<string, string> taken = new(StringComparer.OrdinalIgnoreCase);
+        foreach (DrawJob job in jobs)
+        {
+            foreach (PlannedFile file in job.Files)
+            {
+                string target = files.Canonical(file.Path);
+                if (inputs.Contains(target))
+                    faults.Add(new UsageFault($"'{file.Path}' would overwrite a profile.", "Take another folder with --out."));
+                else if (!taken.TryAdd(target, job.Profile))
+                    faults.Add(new UsageFault($"'{taken[target]}' and '{job.Profile}' would both be written to '{file.Path}'.", "Draw them into different folders."));
+            }
+        }
+    }
+
+    private static string Join(string folder, string name) => folder == "." ? name : Path.Combine(folder, name);
+}

@@ -1,0 +1,21 @@
+namespace LeverDraw.Cli.Json;
+
+/// <summary>A finding as <c>--json</c> shows it; line and column count from 1, 0 means the whole file.</summary>
+internal sealed record DiagnosticShape(
+    string Code, string Severity, string? File, int Line, int Column, int Width, string? Field, string Message, string Suggestion);
+
+/// <summary>What <c>check --json</c> prints.</summary>
+internal sealed record CheckShape(bool Ok, IReadOnlyList<CheckedFileShape> Files);
+
+internal sealed record CheckedFileShape(string File, bool Ok, string? Kind, string? Name, IReadOnlyList<DiagnosticShape> Diagnostics);
+
+/// <summary>What <c>draw --json</c> prints.</summary>
+internal sealed record DrawShape(bool Ok, IReadOnlyList<WrittenShape> Written, IReadOnlyList<DiagnosticShape> Diagnostics);
+
+internal sealed record WrittenShape(string Path, string Profile, string Sheet, string Format, int Bytes);
+
+/// <summary>What <c>explain CODE --json</c> prints.</summary>
+internal sealed record CodeShape(string Code, string Severity, string Title, string Message, string WhatToDo, string Example);
+
+/// <summary>What <c>explain FIELD --json</c> prints, one for every kind that has it.</summary>
+internal sealed record FieldShape(string Kind, string Name, string? Symbol, string Help, string Allowed, string? Default, bool Required, string? AppliesWhen);
