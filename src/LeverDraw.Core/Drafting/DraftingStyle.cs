@@ -23,10 +23,10 @@ public sealed record DraftingStyle(
     double HatchSpacing)
 {
     /// <summary>For A4 and letter sheets: lettering 2.5.</summary>
-    public static DraftingStyle Small { get; } = new(2.5, 2.5, 7, 6, 1.5, 0.8, 1.2, 0.5, 2);
+    public static DraftingStyle Small { get; } = new(2.5, 2.5, 7, 6, 1.5, 0.8, 1.2, 0.6, 2);
 
     /// <summary>For A3 and larger: lettering 3.5.</summary>
-    public static DraftingStyle Large { get; } = new(3.5, 3.5, 10, 8.5, 2, 1, 1.65, 0.6, 2.5);
+    public static DraftingStyle Large { get; } = new(3.5, 3.5, 10, 8.5, 2, 1, 1.65, 0.8, 2.5);
 
     public double ArrowHalfWidth => ArrowLength / 6;
 

@@ -16,8 +16,8 @@ internal static class AnnotationCandidates
     private static List<Candidate> Places(Annotation annotation, string id, PlacingContext context) => annotation switch
     {
         LinearDimension linear => LinearCandidates.For(linear, id, context),
-        DiameterDimension diameter => RadialCandidates.For(diameter, id, context),
-        RadiusDimension radius => RadialCandidates.For(radius, id, context),
+        DiameterDimension diameter => RadialCandidates.For(diameter with { Label = diameter.Label.Stacked() }, id, context),
+        RadiusDimension radius => RadialCandidates.For(radius with { Label = radius.Label.Stacked() }, id, context),
         AngleDimension angle => AngleCandidates.For(angle, id, context),
         SectionEnd end => SectionEndCandidates.For(end, context),
         DetailLetter letter => RadialCandidates.For(letter, id, context),

@@ -9,5 +9,13 @@ public sealed record Label(ImmutableArray<string> Lines, int Decimals = 3, bool 
 {
     public static Label Of(params ReadOnlySpan<string> lines) => new([.. lines]);
 
+    /// <summary>The second unit's bracket under the first unit instead of beside it: half as wide, for labels at the end of a leader.</summary>
+    public Label Stacked()
+    {
+        if (Lines is not [{ } only] || !only.EndsWith(']') || only.IndexOf(" [", StringComparison.Ordinal) is not (> 0 and var at))
+            return this;
+        return this with { Lines = [only[..at], only[(at + 1)..]] };
+    }
+
     public override string ToString() => string.Join('\n', Lines);
 }

@@ -19,10 +19,12 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
     /// <summary>Where nothing else fits: the smallest height of ISO 3098.</summary>
     private const double SmallestNotes = 1.8;
 
-    /// <summary>Prices of width: the usual one, and the one for paper that is too narrow for that.</summary>
+    /// <summary>Prices of width: the usual one, and those for paper that is too narrow for that.</summary>
     private const double Generous = 0.25;
 
     private const double Thrifty = 2;
+
+    private const double Stingy = 8;
 
     private SheetUnit FirstUnit => options.Units is ShownUnits.Millimetres or ShownUnits.MillimetresAndInches ? SheetUnit.Millimetre : SheetUnit.Inch;
 
@@ -45,7 +47,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
         if (CannotFit(projected, title))
             return null;
         double[] noteWidths = titleWidth < _field.Width ? [_field.Width - titleWidth - 14, titleWidth - 14, 100, 75] : [_field.Width - 14, 85, 75];
-        foreach (double thrift in (double[])[Generous, Thrifty])
+        foreach (double thrift in (double[])[Generous, Thrifty, Stingy])
         {
             if (Projected(projected, thrift) is not { } main)
                 continue;

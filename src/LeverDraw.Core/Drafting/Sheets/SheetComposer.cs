@@ -14,6 +14,9 @@ public static class SheetComposer
 {
     private static readonly ImmutableArray<SheetFormat> AutomaticSheets = [IsoSheets.A4, IsoSheets.A3, IsoSheets.A2, IsoSheets.A1];
 
+    /// <summary>Below half size these small parts can no longer be read; a smaller scale has to be asked for.</summary>
+    private const double SmallestAutomatic = 0.5;
+
     public static Checked<PlotSheet> Compose(SheetContent content, SheetOptions options)
     {
         ImmutableArray<SheetFormat> sheets = options.Paper is { } asked ? [asked] : AutomaticSheets;
@@ -23,7 +26,7 @@ public static class SheetComposer
             double least = options.Paper is null && options.Scale is null && sheet != sheets[^1] ? 2 : 0;
             foreach (DrawingScale scale in Scales(options))
             {
-                if (scale.Factor < least || scale.Factor < 0.2)
+                if (scale.Factor < least || (scale.Factor < SmallestAutomatic && options.Scale is null))
                     break;
                 if (new SheetAttempt(content, options, sheet, scale).Run(out string? reason) is { } plot)
                     return Checked<PlotSheet>.Good(plot);
