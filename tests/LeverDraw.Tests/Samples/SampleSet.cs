@@ -1,0 +1,32 @@
+using LeverDraw.Cli;
+using LeverDraw.Tests.Architecture;
+using LeverDraw.Tests.Cli;
+using LeverDraw.Tests.Support;
+
+namespace LeverDraw.Tests.Samples;
+
+/// <summary>What the shipped profiles make, by the same command a user gives, with its default choices.</summary>
+internal static class SampleSet
+{
+    public const string Folder = "out-samples";
+
+    /// <summary>With <c>LEVERDRAW_ACCEPT=1</c> the samples are written anew instead of compared.</summary>
+    public static bool Accept => Environment.GetEnvironmentVariable("LEVERDRAW_ACCEPT") == "1";
+
+    /// <summary>The profiles that can be drawn, relative to the root.</summary>
+    public static IReadOnlyList<string> Profiles { get; } =
+        [.. SourceFiles.Under("profiles/levers", ".toml"), .. SourceFiles.Under("profiles/pins", ".toml")];
+
+    /// <summary>Draws a profile in memory.</summary>
+    /// <returns>File names without folder, and contents.</returns>
+    public static IReadOnlyDictionary<string, byte[]> Draw(string profile, params string[] options)
+    {
+        MemoryFiles files = new();
+        foreach (string path in Profiles)
+            files.With(path, File.ReadAllBytes(Path.Combine(RepositoryFile.Root, path)));
+        CliRun run = CliRun.Of(files, ["draw", profile, "--out", "drawn", .. options]);
+        Assert.True(run.Exit == ExitCode.Done, run.Error);
+        return files.Names.Where(n => n.StartsWith("drawn/", StringComparison.Ordinal))
+            .ToDictionary(n => n["drawn/".Length..], n => files[n], StringComparer.Ordinal);
+    }
+}
