@@ -49,12 +49,11 @@ public sealed class LabelBox
             yield return new PlotStroke(role, new LineEdge(corners[i], corners[(i + 1) % 4]), owner, view);
     }
 
-    /// <summary>The room it takes, with the clearance all round; what hangs below the baseline or rises over the capitals (brackets) is inside.</summary>
+    /// <summary>The room it takes, with the clearance all round; what hangs below the baseline (brackets, commas) is inside.</summary>
     public OrientedBox Box(Point2D corner, double angle, double clearance)
     {
         Vector2D u = Vector2D.FromAngle(angle);
         double below = 0.25 * _height;
-        double above = 0.15 * _height;
-        return OrientedBox.FromCorner(corner - (u.Left * below), Width, Height + below + above, angle).Inflated(clearance);
+        return OrientedBox.FromCorner(corner - (u.Left * below), Width, Height + below + (0.05 * _height), angle).Inflated(clearance);
     }
 }
