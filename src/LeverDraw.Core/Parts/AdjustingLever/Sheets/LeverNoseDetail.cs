@@ -52,7 +52,7 @@ internal static class LeverNoseDetail
             yield return new RadiusDimension("blends.fillet.neck", neckFillet.Radius, text.Size(Length.FromMillimetres(neckFillet.Radius), "2× R"), [neckFillet]);
         if (lever.Sizes.Find(LeverFields.NeckThickness) is { } neck)
         {
-            yield return new LeaderNote(LeverFields.NeckThickness.Name, neck.Millimetres, new Label(["NECK " + text.Size(neck).Lines[0]]), [side.FlankUpper.PointAt(0.1)]);
+            yield return new LeaderNote(LeverFields.NeckThickness.Name, neck.Millimetres, new Label(["NECK " + text.Size(neck).Lines[0]], text.Size(neck).Decimals), [side.FlankUpper.PointAt(0.1)]);
         }
 
         double slope = Math.Abs((side.FlankUpper.To - side.FlankUpper.From).Unit().Cross((side.NoseCentre - Point2D.Origin).Unit()));
