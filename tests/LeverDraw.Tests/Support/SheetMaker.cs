@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using LeverDraw.Diagnostics;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Drafting.Sheets;
@@ -17,6 +18,9 @@ namespace LeverDraw.Tests.Support;
 /// <summary>Sheets of shipped profiles and of bare values, without files in between.</summary>
 internal static class SheetMaker
 {
+    /// <summary>Many tests look at the same few sheets.</summary>
+    private static readonly ConcurrentDictionary<(string, SheetOptions), PlotSheet> Drawn = [];
+
     /// <summary>Profile paths under profiles/, without the ending.</summary>
     public static IReadOnlyList<string> Profiles { get; } =
         [.. ShippedProfiles.Names.Select(n => "levers/" + n), .. ShippedProfiles.Names.Select(n => "pins/" + n)];
@@ -41,7 +45,9 @@ internal static class SheetMaker
 
     public static Checked<PlotSheet> TryDraw(string name, SheetOptions options) => SheetComposer.Compose(Content(name, options), options);
 
-    public static PlotSheet Draw(string name, SheetOptions options)
+    public static PlotSheet Draw(string name, SheetOptions options) => Drawn.GetOrAdd((name, options), key => DrawAnew(key.Item1, key.Item2));
+
+    public static PlotSheet DrawAnew(string name, SheetOptions options)
     {
         Checked<PlotSheet> drawn = TryDraw(name, options);
         Assert.True(drawn.Ok, name + ": " + string.Join("; ", drawn.Diagnostics.Select(d => d.Message)));

@@ -50,8 +50,8 @@ public class SheetComposerTests
     [Fact]
     public void Compose_Twice_IsTheSameInk()
     {
-        PlotSheet a = SheetMaker.Draw("levers/rare", SheetMaker.Options("A4", ShownUnits.InchesAndMillimetres));
-        PlotSheet b = SheetMaker.Draw("levers/rare", SheetMaker.Options("A4", ShownUnits.InchesAndMillimetres));
+        PlotSheet a = SheetMaker.DrawAnew("levers/rare", SheetMaker.Options("A4", ShownUnits.InchesAndMillimetres));
+        PlotSheet b = SheetMaker.DrawAnew("levers/rare", SheetMaker.Options("A4", ShownUnits.InchesAndMillimetres));
         Assert.Equal(a.Items.Select(Legibility.BoxOf), b.Items.Select(Legibility.BoxOf));
         Assert.Equal(a.Dimensions.Select(d => (d.Id, d.TextMiddle)), b.Dimensions.Select(d => (d.Id, d.TextMiddle)));
     }
