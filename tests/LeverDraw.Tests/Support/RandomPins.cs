@@ -17,7 +17,7 @@ internal static class RandomPins
 
     public static Gen<Pin> Pins { get; } = Values.Select(v => PinPart.Build(v).Value!);
 
-    private static ValueBag Draw(Dice dice)
+    public static ValueBag Draw(Dice dice)
     {
         double large = dice.Between(1.5, 6);
         return new ValueBag()

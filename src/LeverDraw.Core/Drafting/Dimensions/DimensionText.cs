@@ -94,7 +94,7 @@ public sealed class DimensionText(ShownUnits units)
         null => Plain(size.Nominal, unit),
         ZoneTolerance zone => Fine(size.Nominal, unit) + " " + zone.Code + " (" + LimitsText(StatedLimits.Of(size)!.Value, unit) + ")",
         DeviationTolerance deviations when unit == LengthUnit.Millimetre => Plain(size.Nominal, unit) + " " + DeviationText(deviations),
-        DeviationTolerance => Fine(size.Nominal, unit) + " (" + LimitsText(StatedLimits.Of(size)!.Value, unit) + ")",
+        DeviationTolerance => InchDeviations(size),
         _ => throw new ArgumentOutOfRangeException(nameof(size), size, "Unknown kind of tolerance."),
     };
 
@@ -113,6 +113,22 @@ public sealed class DimensionText(ShownUnits units)
         InchLimits inch = InchRounding.FewestDecimals(limits, FineInchDecimals).Value;
         string format = "." + new string('0', inch.Decimals);
         return inch.MinInches.ToString(format, CultureInfo.InvariantCulture) + " / " + inch.MaxInches.ToString(format, CultureInfo.InvariantCulture);
+    }
+
+    /// <summary>Nominal and deviations in inches: together they give exactly the limits rounded inwards, never wider than the millimetre ones.</summary>
+    private static string InchDeviations(SizeValue size)
+    {
+        InchLimits limits = InchRounding.FewestDecimals(StatedLimits.Of(size)!.Value, FineInchDecimals).Value;
+        string text = LengthText.InchDecimal(size.Nominal, limits.Decimals, leadingZero: false);
+        decimal nominal = decimal.Parse(text, CultureInfo.InvariantCulture);
+        (decimal upper, decimal lower) = (limits.MaxInches - nominal, limits.MinInches - nominal);
+        string format = "." + new string('0', limits.Decimals);
+        string Signed(decimal deviation) => deviation == 0
+            ? "0"
+            : (deviation > 0 ? "+" : "−") + Math.Abs(deviation).ToString(format, CultureInfo.InvariantCulture);
+        return upper == -lower
+            ? text + " ±" + upper.ToString(format, CultureInfo.InvariantCulture)
+            : text + " " + Signed(upper) + "/" + Signed(lower);
     }
 
     private static string DeviationText(DeviationTolerance deviations)

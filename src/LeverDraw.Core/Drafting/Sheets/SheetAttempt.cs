@@ -26,6 +26,9 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
 
     private const double Stingy = 8;
 
+    /// <summary>A row this many times too wide is not made to fit by thrift (seen on random levers: it saves a third at most).</summary>
+    private const double Hopeless = 1.5;
+
     private SheetUnit FirstUnit => options.Units is ShownUnits.Millimetres or ShownUnits.MillimetresAndInches ? SheetUnit.Millimetre : SheetUnit.Inch;
 
     /// <summary>The finished sheet, or null with the reason when it does not go on this paper at this scale.</summary>
@@ -49,46 +52,41 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
         double[] noteWidths = titleWidth < _field.Width ? [_field.Width - titleWidth - 14, titleWidth - 14, 100, 75] : [_field.Width - 14, 85, 75];
         foreach (double thrift in (double[])[Generous, Thrifty, Stingy])
         {
-            if (Projected(projected, thrift) is not { } main)
+            PaperBlock[] main = [.. projected.Select(v => PaperBlock.Of(ViewBlockBuilder.Build(v, scale.Factor, null, _style, thrift)))];
+            double width = main.Sum(b => b.Bounds.Width) + ((main.Length + 1) * Cell.Gap);
+            if (width > _field.Width * Hopeless || main.Any(b => b.Bounds.Height > _field.Height))
+                return null;
+            if (width > _field.Width)
                 continue;
-            foreach (DrawingScale detailScale in DetailScales())
-            {
-                PaperBlock[] others = [.. content.Others.Select(v => Detail(v, detailScale, thrift))];
-                foreach ((double width, double lettering) in noteWidths.Select(w => (w, NotesLettering)).Concat(noteWidths.Select(w => (w, SmallestNotes))))
-                {
-                    PaperBlock notes = NotesBlock.Build(content.Notes, width, lettering, FirstUnit);
-                    List<PlacedBlock>? placed = SheetArrangement.Best(_field, title, main, others, [notes]);
-                    if (placed is null)
-                        continue;
-                    string[] unplaced = [.. placed.SelectMany(p => p.Block.View?.Unplaced ?? [])];
-                    if (unplaced.Length == 0)
-                        return Assemble(placed, title);
-                    reason = "no clear place for " + string.Join(", ", unplaced);
-                }
-
-                if (content.Others.IsEmpty)
-                    break;
-            }
+            if (WithDetails(title, noteWidths, main, thrift == Stingy ? Thrifty : Generous, ref reason) is { } plot)
+                return plot;
         }
 
         return null;
     }
 
-    /// <summary>The projected views annotated, or null as soon as they are wider than the field.</summary>
-    private PaperBlock[]? Projected(ImmutableArray<ViewSource> views, double thrift)
+    private PlotSheet? WithDetails(Box2D title, double[] noteWidths, PaperBlock[] main, double thrift, ref string? reason)
     {
-        var blocks = new List<PaperBlock>(views.Length);
-        double width = 0;
-        foreach (ViewSource view in views)
+        foreach (DrawingScale detailScale in DetailScales())
         {
-            PaperBlock block = PaperBlock.Of(ViewBlockBuilder.Build(view, scale.Factor, null, _style, thrift));
-            width += block.Bounds.Width + Cell.Gap;
-            if (width > _field.Width || block.Bounds.Height > _field.Height)
-                return null;
-            blocks.Add(block);
+            PaperBlock[] others = [.. content.Others.Select(v => Detail(v, detailScale, thrift))];
+            foreach ((double width, double lettering) in noteWidths.Select(w => (w, NotesLettering)).Concat(noteWidths.Select(w => (w, SmallestNotes))))
+            {
+                PaperBlock notes = NotesBlock.Build(content.Notes, width, lettering, FirstUnit);
+                List<PlacedBlock>? placed = SheetArrangement.Best(_field, title, main, others, [notes]);
+                if (placed is null)
+                    continue;
+                string[] unplaced = [.. placed.SelectMany(p => p.Block.View?.Unplaced ?? [])];
+                if (unplaced.Length == 0)
+                    return Assemble(placed, title);
+                reason = "no clear place for " + string.Join(", ", unplaced);
+            }
+
+            if (content.Others.IsEmpty)
+                break;
         }
 
-        return [.. blocks];
+        return null;
     }
 
     /// <summary>Scales for details: the next preferred one, twice the main scale, or the main scale itself.</summary>

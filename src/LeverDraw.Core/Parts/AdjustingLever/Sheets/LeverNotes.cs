@@ -24,7 +24,7 @@ internal static class LeverNotes
             notes.Add("TAPERED HOLE IS HANDED: MARK THE SIDE OF ITS LARGE END BEFORE FITTING.");
         notes.Add("(SIZES IN ROUND BRACKETS) FOLLOW FROM OTHERS AND ARE NOT TO BE CHECKED.");
         if (lever.Mark is { } mark)
-            notes.Add("RAISED MARK \"" + mark.Text + "\" ON " + (mark.Place == LeverFields.ArmBack ? "BACK OF WEB" : "RIGHT HEAD FACE") + ", LETTERS " + text.Number(mark.LetterHeight) + " HIGH, " + text.Number(mark.Height) + " PROUD.");
+            notes.Add("RAISED MARK \"" + mark.Text + "\" ON " + (mark.Place == LeverFields.ArmBack ? "BACK OF RIGHT ARM" : "RIGHT HEAD FACE") + ", LETTERS " + text.Number(mark.LetterHeight) + " HIGH, " + text.Number(mark.Height) + " PROUD.");
         if (profile.Values.Get(CommonFields.Reproduction))
             notes.Add("REPRODUCTION PART: SELL AND MARK IT AS SUCH.");
         notes.Add("SAFETY: HOLD IN A NEST, NOT IN THE HAND, TO DRILL AND REAM. EYE PROTECTION. ALLOY MAY HOLD LEAD: NO DUST, WASH HANDS. FOLLOW LOCAL RULES.");
