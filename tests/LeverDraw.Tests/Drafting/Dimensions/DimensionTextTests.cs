@@ -1,0 +1,114 @@
+using LeverDraw.Drafting.Annotations;
+using LeverDraw.Drafting.Dimensions;
+using LeverDraw.Drafting.Sheets;
+using LeverDraw.Profiles;
+using LeverDraw.Units;
+
+namespace LeverDraw.Tests.Drafting.Dimensions;
+
+/// <summary>What a size reads like, typed by hand: reference 10h for zeros (millimetres without trailing ones, inches fixed and none before the point), ISO 286-1 table 1 for the zones.</summary>
+public class DimensionTextTests
+{
+    private const ShownUnits Mm = ShownUnits.Millimetres, In = ShownUnits.Inches, MmIn = ShownUnits.MillimetresAndInches, InMm = ShownUnits.InchesAndMillimetres;
+
+    [Theory]
+    [InlineData(Mm, 4.2, "4.2", 1)]
+    [InlineData(Mm, 10, "10", 0)]
+    [InlineData(Mm, 3.05, "3.05", 2)]
+    [InlineData(Mm, 0.5, "0.5", 1)]
+    [InlineData(Mm, 10.75634, "10.756", 3)]
+    [InlineData(In, 25.4, "1.000", 3)]
+    [InlineData(In, 4.2, ".165", 3)]
+    [InlineData(In, 31.75, "1.250", 3)]
+    [InlineData(In, 0.5, ".020", 3)]
+    [InlineData(MmIn, 4.2, "4.2 [.165]", 1)]
+    [InlineData(InMm, 4.2, ".165 [4.2]", 3)]
+    public void Size_WithoutTolerance_ReadsAs(ShownUnits units, double millimetres, string text, int decimals)
+    {
+        Label label = new DimensionText(units).Size(Length.FromMillimetres(millimetres));
+        Assert.Equal(text, label.ToString());
+        Assert.Equal(decimals, label.Decimals);
+    }
+
+    // Inches: the lower limit rounded up, the upper down.
+    [Theory]
+    [InlineData(Mm, 3.423, "H7", "3.423 H7 (3.423 / 3.435)")]
+    [InlineData(Mm, 2.8, "H9", "2.8 H9 (2.800 / 2.825)")]
+    [InlineData(Mm, 20, "g6", "20 g6 (19.980 / 19.993)")]
+    [InlineData(In, 3.5, "H8", ".1378 H8 (.1378 / .1385)")]
+    [InlineData(In, 3.423, "H7", ".1348 H7 (.13477 / .13523)")]
+    [InlineData(MmIn, 3.5, "H8", "3.5 H8 (3.500 / 3.518)\n[.1378 H8 (.1378 / .1385)]")]
+    [InlineData(InMm, 3.5, "H8", ".1378 H8 (.1378 / .1385)\n[3.5 H8 (3.500 / 3.518)]")]
+    public void Size_WithZone_GivesCodeAndLimits(ShownUnits units, double millimetres, string zone, string text) =>
+        Assert.Equal(text, new DimensionText(units).Size(new SizeValue(Length.FromMillimetres(millimetres), new ZoneTolerance(zone))).ToString());
+
+    [Theory]
+    [InlineData(Mm, 4.1, 0.05, -0.05, "4.1 ±0.05")]
+    [InlineData(Mm, 9.5, 0, -0.1, "9.5 0/−0.1")]
+    [InlineData(Mm, 14, 0.3, 0, "14 +0.3/0")]
+    [InlineData(Mm, 10, 0.2, -0.1, "10 +0.2/−0.1")]
+    [InlineData(Mm, 10, -0.1, -0.3, "10 −0.1/−0.3")]
+    [InlineData(Mm, 10, 0.3, 0.1, "10 +0.3/+0.1")]
+    [InlineData(In, 9.5, 0, -0.1, ".3740 (.3701 / .3740)")]
+    [InlineData(In, 4.1, 0.05, -0.05, ".1614 (.1595 / .1633)")]
+    [InlineData(MmIn, 4.1, 0.05, -0.05, "4.1 ±0.05\n[.1614 (.1595 / .1633)]")]
+    [InlineData(InMm, 4.1, 0.05, -0.05, ".1614 (.1595 / .1633)\n[4.1 ±0.05]")]
+    public void Size_WithDeviations_GivesThemOrInchLimits(ShownUnits units, double millimetres, double upper, double lower, string text)
+    {
+        SizeValue size = new(Length.FromMillimetres(millimetres), new DeviationTolerance(Length.FromMillimetres(upper), Length.FromMillimetres(lower)));
+        Label label = new DimensionText(units).Size(size);
+        Assert.Equal(text, label.ToString());
+        if (units is In or InMm)
+            Assert.Equal(4, label.Decimals);
+    }
+
+    [Theory]
+    [InlineData(Mm, "(25)")]
+    [InlineData(In, "(.984)")]
+    [InlineData(MmIn, "(25) [.984]")]
+    [InlineData(InMm, "(.984) [25]")]
+    public void Reference_Size_StandsInRoundBrackets(ShownUnits units, string text) =>
+        Assert.Equal(text, new DimensionText(units).Reference(Length.FromMillimetres(25)).ToString());
+
+    [Fact]
+    public void Sign_AndWordsAfter_StandAboutTheFirstNumber()
+    {
+        Assert.Equal("2× R1.5", new DimensionText(Mm).Size(Length.FromMillimetres(1.5), "2× R").ToString());
+        Assert.Equal("(⌀3.4)", new DimensionText(Mm).Reference(Length.FromMillimetres(3.4), "⌀").ToString());
+        Assert.Equal("2× 0.4 × 45° [.016]", new DimensionText(MmIn).Size(Length.FromMillimetres(0.4), "2× ", " × 45°").ToString());
+    }
+
+    [Theory]
+    [InlineData(Mm, "0.4 mm", "0.4")]
+    [InlineData(In, ".016 in", ".016")]
+    [InlineData(MmIn, "0.4 mm [.016 in]", "0.4")]
+    [InlineData(InMm, ".016 in [0.4 mm]", ".016")]
+    public void InSentence_NamesItsUnits(ShownUnits units, string sentence, string number)
+    {
+        Assert.Equal(sentence, new DimensionText(units).InSentence(Length.FromMillimetres(0.4)));
+        Assert.Equal(number, new DimensionText(units).Number(Length.FromMillimetres(0.4)));
+    }
+
+    [Theory]
+    [InlineData(40, "40°")]
+    [InlineData(7.5, "7.5°")]
+    [InlineData(33.333, "33.33°")]
+    [InlineData(0.05, "0.05°")]
+    public void DegreesText_AtMostTwoDecimals(double degrees, string text) => Assert.Equal(text, DimensionText.DegreesText(Angle.FromDegrees(degrees)));
+
+    [Fact]
+    public void TaperRatio_Series_IsOneInSoMuch()
+    {
+        Assert.Equal("1:48", DimensionText.TaperRatio(Taper.InchPins));
+        Assert.Equal("1:50", DimensionText.TaperRatio(Taper.MetricPins));
+    }
+
+    [Theory]
+    [InlineData("R2.5 [.098]", "R2.5\n[.098]")]
+    [InlineData("(R2.1) [.083]", "(R2.1)\n[.083]")]
+    [InlineData("R2.5", "R2.5")]
+    [InlineData("4.1 ±0.05\n[.1614]", "4.1 ±0.05\n[.1614]")]
+    [InlineData("[2.5]", "[2.5]")]
+    public void Stacked_SecondUnit_GoesUnderTheFirst(string label, string stacked) =>
+        Assert.Equal(stacked, new Label([.. label.Split('\n')]).Stacked().ToString());
+}

@@ -1,0 +1,99 @@
+using CsCheck;
+using LeverDraw.Drafting.Layout;
+using LeverDraw.Geometry;
+
+namespace LeverDraw.Tests.Drafting.Layout;
+
+public class AnnotationSolverTests
+{
+    private static readonly ViewField Nothing = new([]);
+
+    private static readonly Gen<Candidate> Crowded =
+        Gen.Select(Gen.Double[0, 30], Gen.Double[0, 20], Gen.Double[1, 5], Gen.Double[0, 20], (x, y, half, cost) => Text(x, y, half, cost));
+
+    /// <summary>Up to six annotations with up to six places each, all in one small area.</summary>
+    private static readonly Gen<Candidate[][]> Crowds = Crowded.Array[1, 6].Array[1, 6];
+
+    [Fact]
+    public void Solve_WhereEachHasAClearPlaceOfItsOwn_LeavesNoneOverAnother() =>
+        Crowds.Sample(crowd =>
+        {
+            // A dear place far out that nobody else wants.
+            Candidate[][] all = [.. crowd.Select((places, i) => (Candidate[])[.. places, Text(100 + (20 * i), 0, 5, 500)])];
+            (Candidate[] chosen, int[] unplaced) = AnnotationSolver.Solve(Nothing, all);
+            Assert.Empty(unplaced);
+            Assert.Equal(0, Overlaps(chosen));
+        }, iter: 500);
+
+    [Fact]
+    public void Solve_AnyCrowd_IsNeverDearerThanTakingThemInTurn() =>
+        Crowds.Sample(crowd =>
+        {
+            (Candidate[] chosen, _) = AnnotationSolver.Solve(Nothing, crowd);
+            Assert.True(Total(chosen) <= Total(InTurn(crowd)) + 1e-6);
+        }, iter: 2000);
+
+    [Fact]
+    public void Solve_AnyCrowd_TellsExactlyThoseThatOverlap() =>
+        Crowds.Sample(crowd =>
+        {
+            (Candidate[] chosen, int[] unplaced) = AnnotationSolver.Solve(Nothing, crowd);
+            int[] overlapping = [.. Enumerable.Range(0, chosen.Length).Where(i => chosen.Where((_, j) => j != i).Any(c => c.Texts[0].Overlaps(chosen[i].Texts[0])))];
+            Assert.Equal(overlapping, unplaced);
+        }, iter: 1000);
+
+    [Fact]
+    public void Solve_Twice_ChoosesTheSame() =>
+        Crowds.Sample(crowd => Assert.True(AnnotationSolver.Solve(Nothing, crowd).Chosen.SequenceEqual(AnnotationSolver.Solve(Nothing, crowd).Chosen)));
+
+    [Fact]
+    public void Solve_PlacesOfOnePrice_TakesTheFirst()
+    {
+        Candidate[] places = [.. Enumerable.Range(0, 40).Select(i => Text(20 * i, 0, 5, 3))];
+        Assert.Same(places[0], AnnotationSolver.Solve(Nothing, [places]).Chosen[0]);
+        Assert.Same(places[39], AnnotationSolver.Solve(Nothing, [places.Reverse().ToArray()]).Chosen[0]);
+    }
+
+    [Fact]
+    public void Solve_CheapPlaceTakenByAnother_MovesTheOneThatCan()
+    {
+        Candidate shared = Text(0, 0, 5, 0), sharedToo = Text(1, 0, 5, 0), away = Text(50, 0, 5, 9);
+        // The first could go elsewhere, the second could not: both orders end the same.
+        Assert.Equal([away, sharedToo], AnnotationSolver.Solve(Nothing, [[shared, away], [sharedToo]]).Chosen);
+        Assert.Equal([sharedToo, away], AnnotationSolver.Solve(Nothing, [[sharedToo], [shared, away]]).Chosen);
+    }
+
+    [Fact]
+    public void Solve_LineOfTheViewThroughThePlace_ChoosesAnother()
+    {
+        ViewField field = new([new Stroke(new Point2D(-20, 0), new Point2D(20, 0), StrokeKind.Feature)]);
+        Candidate struck = Text(0, 0, 5, 0), clear = Text(0, 10, 5, 40);
+        Assert.Same(clear, AnnotationSolver.Solve(field, [[struck, clear]]).Chosen[0]);
+        Assert.Equal([0], AnnotationSolver.Solve(field, [[struck]]).Unplaced);
+    }
+
+    [Fact]
+    public void Solve_LeaderOfOneThroughTextOfAnother_IsAvoided()
+    {
+        Stroke leader = new(new Point2D(-20, 0), new Point2D(20, 0), StrokeKind.Leader);
+        Candidate line = new([new OrientedBox(new Point2D(-30, 0), 4, 2, 0)], [leader], 0, null!);
+        Candidate under = Text(0, 0, 5, 0), beside = Text(0, 12, 5, 30);
+        Assert.Same(beside, AnnotationSolver.Solve(Nothing, [[line], [under, beside]]).Chosen[1]);
+    }
+
+    private static Candidate Text(double x, double y, double half, double cost) => new([new OrientedBox(new Point2D(x, y), half, 2, 0)], [], cost, null!);
+
+    private static int Overlaps(Candidate[] chosen) =>
+        Enumerable.Range(0, chosen.Length).Sum(i => Enumerable.Range(0, i).Count(j => chosen[i].Texts[0].Overlaps(chosen[j].Texts[0])));
+
+    private static double Total(Candidate[] chosen) => chosen.Sum(c => c.Cost) + (PlacingCosts.Broken * Overlaps(chosen));
+
+    /// <summary>Each takes the cheapest place that those before it leave.</summary>
+    private static Candidate[] InTurn(Candidate[][] crowd)
+    {
+        var taken = new List<Candidate>();
+        foreach (Candidate[] places in crowd)
+            taken.Add(places.MinBy(p => p.Cost + (PlacingCosts.Broken * taken.Count(t => t.Texts[0].Overlaps(p.Texts[0]))))!);
+        return [.. taken];
+    }
+}

@@ -1,0 +1,38 @@
+using CsCheck;
+using LeverDraw.Drafting.Layout;
+using LeverDraw.Geometry;
+
+namespace LeverDraw.Tests.Drafting.Layout;
+
+/// <summary>The grid is only there for speed: nothing near is ever missed.</summary>
+public class ViewFieldProperties
+{
+    private static readonly Gen<Point2D> Points = Gen.Select(Gen.Double[-60, 60], Gen.Double[-60, 60], (x, y) => new Point2D(x, y));
+
+    private static readonly Gen<Stroke[]> Strokes = Gen.Select(Points, Points, Gen.Enum<StrokeKind>(), (a, b, kind) => new Stroke(a, b, kind)).Array[1, 30];
+
+    [Fact]
+    public void CostOf_Text_IsBrokenExactlyWhereSomeStrokeStrikesIt() =>
+        Gen.Select(Strokes, Points, Gen.Double[0.5, 20], Gen.Double[-3, 3]).Sample((strokes, at, half, angle) =>
+        {
+            OrientedBox text = new(at, half, 2, angle);
+            double cost = new ViewField(strokes).CostOf(new Candidate([text], [], 0, null!));
+            Assert.Equal(strokes.Any(s => text.Meets(s.A, s.B)), cost >= PlacingCosts.Broken);
+        }, iter: 1000);
+
+    [Fact]
+    public void CostOf_Leader_IsTheSumOfItsCrossings() =>
+        Gen.Select(Strokes, Points, Points).Sample((strokes, a, b) =>
+        {
+            Stroke leader = new(a, b, StrokeKind.Leader);
+            int crossings = strokes.Count(s => s.Kind != StrokeKind.Light && leader.Crosses(s));
+            double cost = new ViewField(strokes).CostOf(new Candidate([], [leader], 0, null!));
+            // Random strokes hardly ever run along each other; where they do, the price is another.
+            if (!strokes.Any(s => leader.RunsAlong(s, 0.4)))
+                Assert.Equal(crossings * PlacingCosts.CrossingFeature(StrokeKind.Leader), cost, 9);
+        }, iter: 1000);
+
+    [Fact]
+    public void CostOf_EmptyView_IsNothing() =>
+        Assert.Equal(0, new ViewField([]).CostOf(new Candidate([new OrientedBox(Point2D.Origin, 5, 5, 0)], [], 0, null!)));
+}
