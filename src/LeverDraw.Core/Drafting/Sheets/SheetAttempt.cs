@@ -9,9 +9,8 @@ using LeverDraw.Standards;
 namespace LeverDraw.Drafting.Sheets;
 
 /// <summary>One try at a sheet: a paper size and a main scale. Details take their preferred enlargement, or the next smaller one that fits.</summary>
-internal sealed class SheetAttempt(SheetContent content, SheetOptions options, SheetFormat sheet, DrawingScale scale)
+internal sealed class SheetAttempt(SheetContent content, SheetOptions options, SheetFormat sheet, DrawingScale scale, DraftingStyle style)
 {
-    private readonly DraftingStyle _style = sheet.Width.Millimetres * sheet.Height.Millimetres > 70_000 ? DraftingStyle.Large : DraftingStyle.Small;
     private readonly Box2D _field = SheetFrame.Field(sheet);
 
     private const double NotesLettering = 2.5;
@@ -52,7 +51,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
         double[] noteWidths = titleWidth < _field.Width ? [_field.Width - titleWidth - 14, titleWidth - 14, 100, 75] : [_field.Width - 14, 85, 75];
         foreach (double thrift in (double[])[Generous, Thrifty, Stingy])
         {
-            PaperBlock[] main = [.. projected.Select(v => PaperBlock.Of(ViewBlockBuilder.Build(v, scale.Factor, null, _style, thrift)))];
+            PaperBlock[] main = [.. projected.Select(v => PaperBlock.Of(ViewBlockBuilder.Build(v, scale.Factor, null, style, thrift)))];
             double width = main.Sum(b => b.Bounds.Width) + ((main.Length + 1) * Cell.Gap);
             if (width > _field.Width * Hopeless || main.Any(b => b.Bounds.Height > _field.Height))
                 return null;
@@ -103,7 +102,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
     /// <summary>Bare views plus one tier all round: cheap to know before anything is placed.</summary>
     private bool CannotFit(ImmutableArray<ViewSource> views, Box2D title)
     {
-        double ring = _style.FirstTier + 4;
+        double ring = style.FirstTier + 4;
         double width = 0;
         double height = 0;
         foreach (ViewSource view in views)
@@ -120,7 +119,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
     {
         DrawingScale own = view.IsMain ? scale : detailScale;
         string? caption = view.Title is null ? null : own == scale ? view.Title : view.Title + "  (" + own.Text + ")";
-        return PaperBlock.Of(ViewBlockBuilder.Build(view, own.Factor, caption, _style, thrift));
+        return PaperBlock.Of(ViewBlockBuilder.Build(view, own.Factor, caption, style, thrift));
     }
 
     private PlotSheet Assemble(List<PlacedBlock> placed, Box2D title)
@@ -147,8 +146,8 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
             content.State,
             FirstUnit,
             scale.Factor,
-            _style.LetteringHeight,
-            _style.ArrowLength,
+            style.LetteringHeight,
+            style.ArrowLength,
             items.ToImmutable(),
             views.ToImmutable(),
             dimensions.ToImmutable());
