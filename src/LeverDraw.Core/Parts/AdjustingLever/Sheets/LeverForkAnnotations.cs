@@ -62,6 +62,15 @@ internal static class LeverForkAnnotations
             yield return new RadiusDimension(LeverFields.ShoulderRadius.Name, radius.Millimetres, text.Size(radius, "2× R"), Pair(shoulder));
         }
 
+        // Unstated, it is one of the fillets the sheet's note covers.
+        if (lever.Sizes.Find(LeverFields.FootFillet) is { } foot)
+        {
+            if (fork.TongueFillet is { } fillet)
+                yield return new RadiusDimension(LeverFields.FootFillet.Name, foot.Millimetres, text.Size(foot, "2× R"), Pair(fillet));
+            else if (fork.HeadTop is not null)
+                yield return new LeaderNote(LeverFields.FootFillet.Name, foot.Millimetres, new Label(["2× SHARP"]), [fork.TongueFoot, fork.TongueFoot with { X = -fork.TongueFoot.X }]);
+        }
+
         if (fork.ArmCorner is { } corner)
             yield return new RadiusDimension(LeverFields.ArmEndCorner.Name, corner.Radius, text.Size(Length.FromMillimetres(corner.Radius), "4× R"), Pair(corner));
     }
