@@ -63,6 +63,15 @@ internal static class LeverForkAnnotations
             yield return new RadiusDimension(LeverFields.ShoulderRadius.Name, radius.Millimetres, text.Size(radius, "2× R"), Pair(shoulder));
         }
 
+        // Unstated, it is one of the fillets the sheet's note covers.
+        if (lever.Sizes.Find(LeverFields.FootFillet) is { } foot)
+        {
+            if (fork.TongueFillet is { } fillet)
+                yield return new RadiusDimension(LeverFields.FootFillet.Name, foot.Millimetres, text.Size(foot, "2× R"), Pair(fillet));
+            else if (fork.HeadTop is not null)
+                yield return new LeaderNote(LeverFields.FootFillet.Name, foot.Millimetres, new Label(["2× SHARP"]), [fork.TongueFoot, fork.TongueFoot with { X = -fork.TongueFoot.X }]);
+        }
+
         if (fork.ArmCorner is { } end && lever.Forms.ArmEnds == LeverFields.Round)
             yield return new RadiusDimension("arms.end_radius", end.Radius, text.Reference(Length.FromMillimetres(end.Radius), "2× R"), Pair(end));
         else if (fork.ArmCorner is { } corner)
