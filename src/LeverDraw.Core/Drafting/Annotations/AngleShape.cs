@@ -37,7 +37,7 @@ internal sealed class AngleShape(LabelBox label, DraftingStyle style, Point2D ve
         if (two is not null)
             strokes.Add(new Stroke(two.From, two.To, StrokeKind.ExtensionLine));
         OrientedBox box = label.Box(corner, 0, style.Clearance);
-        return new Candidate([box], [.. strokes], cost + (before || after ? 1.5 : Math.Abs(along - 0.5)), () => Ink(dimension, id, view, arc, one, two, corner, middle));
+        return new Candidate([box], [.. strokes], cost + (before || after ? 1.5 : Math.Abs(along - 0.5)), () => Ink(dimension, id, view, arc, one, two, corner, middle), ArrowBack(first, ArrowsInside ? -1 : 1), ArrowBack(first + sweep, ArrowsInside ? 1 : -1));
     }
 
     private LineEdge? Extension(double direction, double? from)
@@ -71,8 +71,20 @@ internal sealed class AngleShape(LabelBox label, DraftingStyle style, Point2D ve
     /// <param name="turn">+1 when it points counter-clockwise.</param>
     private PlotFill ArcArrow(double at, int turn, string id, string view)
     {
+        (Point2D tip, Vector2D direction) = ArrowOn(at, turn);
+        return Arrowhead.At(tip, direction, style, id, view);
+    }
+
+    private Stroke ArrowBack(double at, int turn)
+    {
+        (Point2D tip, Vector2D direction) = ArrowOn(at, turn);
+        return Arrowhead.Back(tip, direction, style);
+    }
+
+    private (Point2D Tip, Vector2D Direction) ArrowOn(double at, int turn)
+    {
         Point2D tip = vertex + (Vector2D.FromAngle(at) * radius);
         Point2D back = vertex + (Vector2D.FromAngle(at - (turn * style.ArrowLength / radius)) * radius);
-        return Arrowhead.At(tip, (tip - back).Unit(), style, id, view);
+        return (tip, (tip - back).Unit());
     }
 }

@@ -1,3 +1,4 @@
+using LeverDraw.Drafting.Layout;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Geometry;
 
@@ -12,6 +13,14 @@ public static class Arrowhead
         Point2D back = tip - (direction * style.ArrowLength);
         Vector2D half = direction.Left * style.ArrowHalfWidth;
         return new PlotFill(LineRole.Dimension, [tip, back + half, back - half], owner, view);
+    }
+
+    /// <summary>Its widest place, for collision tests.</summary>
+    public static Stroke Back(Point2D tip, Vector2D direction, DraftingStyle style)
+    {
+        Point2D back = tip - (direction * style.ArrowLength);
+        Vector2D half = direction.Left * style.ArrowHalfWidth;
+        return new Stroke(back + half, back - half, StrokeKind.DimensionLine);
     }
 
     public static PlotFill Dot(Point2D at, DraftingStyle style, string? owner, string view)

@@ -75,7 +75,14 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
             strokes.Add(new Stroke(a.Item1, a.Item2, StrokeKind.ExtensionLine));
         if (second is { } b)
             strokes.Add(new Stroke(b.Item1, b.Item2, StrokeKind.ExtensionLine));
-        return new Candidate([box], [.. strokes], cost, () => Ink(level, reachP, reachQ, lineFrom, lineTo, corner, arrowsInside, first, second));
+        Vector2D outward = arrowsInside ? -u : u;
+        return new Candidate(
+            [box],
+            [.. strokes],
+            cost,
+            () => Ink(level, reachP, reachQ, lineFrom, lineTo, corner, arrowsInside, first, second),
+            Arrowhead.Back(At(_from, level), outward, _style),
+            Arrowhead.Back(At(_to, level), -outward, _style));
     }
 
     private Point2D TextCorner(double level, double textAt)

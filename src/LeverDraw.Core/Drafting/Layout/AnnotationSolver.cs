@@ -115,21 +115,11 @@ public static class AnnotationSolver
                     cost += PlacingCosts.Broken;
             }
 
-            foreach (Stroke stroke in b.Strokes)
-            {
-                if (text.Meets(stroke.A, stroke.B))
-                    cost += PlacingCosts.Broken;
-            }
+            cost += Strikes(b.Strokes, text) + Strikes(b.Heads, text);
         }
 
         foreach (OrientedBox text in b.Texts)
-        {
-            foreach (Stroke stroke in a.Strokes)
-            {
-                if (text.Meets(stroke.A, stroke.B))
-                    cost += PlacingCosts.Broken;
-            }
-        }
+            cost += Strikes(a.Strokes, text) + Strikes(a.Heads, text);
 
         foreach (Stroke s in a.Strokes)
         {
@@ -142,6 +132,18 @@ public static class AnnotationSolver
                 else if (MayNotRunAlong(s.Kind, t.Kind) && s.RunsAlong(t, 0.8))
                     cost += PlacingCosts.AlongOther;
             }
+        }
+
+        return cost;
+    }
+
+    private static double Strikes(Stroke[] strokes, in OrientedBox text)
+    {
+        double cost = 0;
+        foreach (Stroke stroke in strokes)
+        {
+            if (text.Meets(stroke.A, stroke.B))
+                cost += PlacingCosts.Broken;
         }
 
         return cost;

@@ -8,8 +8,10 @@ public sealed class Candidate
 {
     private double _fieldCost = double.NaN;
 
-    public Candidate(OrientedBox[] texts, Stroke[] strokes, double cost, Func<AnnotationInk> ink)
+    /// <param name="heads">The backs of arrowheads, which are wider than their line: no other lettering may touch them.</param>
+    public Candidate(OrientedBox[] texts, Stroke[] strokes, double cost, Func<AnnotationInk> ink, params Stroke[] heads)
     {
+        Heads = heads;
         Texts = texts;
         Strokes = strokes;
         Cost = cost;
@@ -19,12 +21,16 @@ public sealed class Candidate
             box = box.Union(text.Bounds);
         foreach (Stroke stroke in strokes)
             box = box.Union(stroke.Bounds);
+        foreach (Stroke head in heads)
+            box = box.Union(head.Bounds);
         Bounds = box;
     }
 
     public OrientedBox[] Texts { get; }
 
     public Stroke[] Strokes { get; }
+
+    public Stroke[] Heads { get; }
 
     public Func<AnnotationInk> Ink { get; }
 

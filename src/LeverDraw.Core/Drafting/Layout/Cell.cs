@@ -39,19 +39,18 @@ internal sealed class ProjectedRow(IReadOnlyList<PaperBlock> blocks) : Cell
 
     public override void Place(Box2D area, List<PlacedBlock> placed)
     {
-        double spare = (area.Width - blocks.Sum(b => b.Bounds.Width)) / (blocks.Count + 1);
+        double spare = (area.Width - MinWidth) / (blocks.Count + 1);
         double level = area.Centre.Y - ((Low + High) / 2);
-        double x = area.MinX;
+        double x = area.MinX + spare;
         foreach (PaperBlock block in blocks)
         {
-            x += spare;
             placed.Add(new PlacedBlock(block, new Vector2D(x - block.Bounds.MinX, level)));
-            x += block.Bounds.Width;
+            x += block.Bounds.Width + Gap + spare;
         }
     }
 }
 
-/// <summary>Cells one below the other (first on top) or side by side; spare room is shared evenly between and around them.</summary>
+/// <summary>Cells one below the other (first on top) or side by side; room beyond the gaps is shared evenly between and around them.</summary>
 internal sealed class StackCell(bool vertical, IReadOnlyList<Cell> cells) : Cell
 {
     public override double MinWidth => cells.Count == 0 ? 0 : vertical ? cells.Max(c => c.MinWidth) : cells.Sum(c => c.MinWidth) + ((cells.Count - 1) * Gap);
@@ -60,21 +59,20 @@ internal sealed class StackCell(bool vertical, IReadOnlyList<Cell> cells) : Cell
 
     public override void Place(Box2D area, List<PlacedBlock> placed)
     {
-        double used = cells.Sum(c => vertical ? c.MinHeight : c.MinWidth);
-        double spare = ((vertical ? area.Height : area.Width) - used) / (cells.Count + 1);
-        double at = vertical ? area.MaxY : area.MinX;
+        double spare = (vertical ? area.Height - MinHeight : area.Width - MinWidth) / (cells.Count + 1);
+        double at = vertical ? area.MaxY - spare : area.MinX + spare;
         foreach (Cell cell in cells)
         {
             if (vertical)
             {
-                at -= spare + cell.MinHeight;
+                at -= cell.MinHeight;
                 cell.Place(new Box2D(area.MinX, at, area.MaxX, at + cell.MinHeight), placed);
+                at -= Gap + spare;
             }
             else
             {
-                at += spare;
                 cell.Place(new Box2D(at, area.MinY, at + cell.MinWidth, area.MaxY), placed);
-                at += cell.MinWidth;
+                at += cell.MinWidth + Gap + spare;
             }
         }
     }

@@ -18,7 +18,7 @@ internal static class SheetArrangement
                 continue;
             var placed = new List<PlacedBlock>();
             foreach ((Box2D area, Cell cell) in division)
-                cell.Place(area, placed);
+                cell.Place(area.Inflated(-Cell.Gap), placed);
             double spread = Spread(field, title, placed);
             if (spread <= bestSpread + 1e-9)
                 continue;

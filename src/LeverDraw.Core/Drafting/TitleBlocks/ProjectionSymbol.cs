@@ -23,10 +23,8 @@ public static class ProjectionSymbol
         foreach (LineEdge axis in Cross(circles, (LargeDiameter / 2) + 0.8))
             yield return new PlotStroke(LineRole.Centre, axis);
 
-        // The small end faces the circles in third angle: one sees it from there.
-        (double smallX, double largeX) = circlesLeft ? (coneFrom, coneTo) : (coneTo, coneFrom);
-        if (!circlesLeft)
-            (smallX, largeX) = (coneFrom, coneTo);
+        // The circles are the view on the small end: in both methods that is the left one.
+        (double smallX, double largeX) = (coneFrom, coneTo);
         Point2D[] corners =
         [
             new(smallX, centre.Y - (SmallDiameter / 2)), new(largeX, centre.Y - (LargeDiameter / 2)),

@@ -18,7 +18,7 @@ public static class TitleBlockInk
     private const double CaptionHeight = 1.8;
 
     /// <summary>From line to line where an entry takes two.</summary>
-    private const double TightPitch = 2.9;
+    private const double TightPitch = 2.95;
 
     /// <summary>Where the projection symbol's cell begins, in the fourth row from below.</summary>
     private const double SymbolX = 156;
@@ -49,11 +49,11 @@ public static class TitleBlockInk
                 Line(x0, y0, x0, y1);
             if (cell.Row > 0)
                 Line(x0, y0, x0 + width, y0);
-            items.Add(StrokeLettering.Compose(cell.Caption, new Point2D(x0 + 1, y1 - 0.9 - CaptionHeight), CaptionHeight));
+            items.Add(StrokeLettering.Compose(cell.Caption, new Point2D(x0 + 1, y1 - 0.6 - CaptionHeight), CaptionHeight));
             if (cell.Entry.Length == 0)
                 continue;
             (string[] lines, double height) = Lines(cell.Entry, width, cell.Largest) ?? ([cell.Entry], EntryHeights[^1]);
-            double foot = lines.Length > 1 ? 0.7 : 1.4;
+            double foot = lines.Length > 1 ? 0.8 : 1.4;
             for (int i = 0; i < lines.Length; i++)
                 items.Add(StrokeLettering.Compose(lines[i], new Point2D(x0 + 1.5, y0 + foot + ((lines.Length - 1 - i) * TightPitch)), height));
         }

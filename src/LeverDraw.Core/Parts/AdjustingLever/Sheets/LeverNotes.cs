@@ -24,6 +24,7 @@ internal static class LeverNotes
         notes.Add("BREAK MACHINED EDGES " + text.Number(Length.FromMillimetres(0.2)) + " TO " + text.Number(Length.FromMillimetres(0.4)) + ". NO BURR IN THE HOLE.");
         if (!lever.Hole.Taper.IsParallel)
             notes.Add("TAPERED HOLE IS HANDED: MARK THE SIDE OF ITS LARGE END (INK OR DOT) BEFORE FITTING.");
+        notes.Add("ONE PAD MAY STAND BEFORE THE OTHER BY AT MOST " + text.Number(lever.Sizes[LeverFields.PadOffset].Nominal) + ".");
         notes.Add("(SIZES IN ROUND BRACKETS) FOLLOW FROM OTHERS AND ARE NOT TO BE CHECKED.");
         if (lever.Mark is { } mark)
             notes.Add("RAISED MARK \"" + mark.Text + "\" ON " + (mark.Place == LeverFields.ArmBack ? "BACK OF RIGHT ARM" : "RIGHT HEAD FACE") + ", LETTERS " + text.Number(mark.LetterHeight) + " HIGH, " + text.Number(mark.Height) + " PROUD.");

@@ -40,7 +40,7 @@ internal static class LeverSideAnnotations
         if (lever.Forms.Arms == LeverFields.Tapered)
         {
             SizeValue pad = lever.Sizes[LeverFields.PadThickness];
-            Label label = new([text.Size(thickness).Lines[0] + " AT HEAD,", "STRAIGHT TO", text.Size(pad.Nominal).Lines[0] + " AT PAD"]);
+            Label label = new([text.Size(thickness).Lines[0] + " AT HEAD,", "STRAIGHT TO", text.Size(pad.Nominal).Lines[0] + " AT PAD"], text.Size(thickness).Decimals);
             yield return new LeaderNote(LeverFields.ArmThickness.Name, thickness.Millimetres, label, [side.ArmFaceRight.PointAt(0.45), side.ArmFaceRight.PointAt(0.7), side.ArmFaceLeft.PointAt(0.4)]);
             yield break;
         }
@@ -54,7 +54,7 @@ internal static class LeverSideAnnotations
         if (side.ArmMidline is ArcEdge midline)
         {
             SizeValue sagitta = lever.Sizes[LeverFields.ArmSagitta];
-            Label label = new(["MID-LINE (R" + text.Number(Length.FromMillimetres(midline.Radius)) + "),", "TANGENT AT PADS,", "SAGITTA " + text.Size(sagitta).Lines[0]]);
+            Label label = new(["MID-LINE (R" + text.Number(Length.FromMillimetres(midline.Radius)) + "),", "TANGENT AT PADS,", "SAGITTA " + text.Size(sagitta).Lines[0]], text.Size(sagitta).Decimals);
             yield return new LeaderNote(LeverFields.ArmSagitta.Name, sagitta.Millimetres, label, [midline.PointAt(0.5), midline.PointAt(0.65)]) { OnFace = true };
         }
     }
