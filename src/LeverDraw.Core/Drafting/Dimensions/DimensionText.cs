@@ -82,7 +82,15 @@ public sealed class DimensionText(ShownUnits units)
     private static int DecimalsOf(SizeValue size, LengthUnit unit)
     {
         if (unit == LengthUnit.Inch)
-            return size.Tolerance is null ? InchDecimals : FineInchDecimals;
+        {
+            return size.Tolerance switch
+            {
+                null => InchDecimals,
+                DeviationTolerance => InchRounding.FewestDecimals(StatedLimits.Of(size)!.Value, FineInchDecimals).Value.Decimals,
+                _ => FineInchDecimals,
+            };
+        }
+
         string number = LengthText.Millimetres(size.Nominal, size.Tolerance is null ? MillimetreDecimals : FineMillimetreDecimals);
         int point = number.IndexOf('.', StringComparison.Ordinal);
         return point < 0 ? 0 : number.Length - point - 1;
