@@ -25,6 +25,9 @@ public sealed record DraftingStyle(
     /// <summary>For A4 and letter sheets: lettering 2.5.</summary>
     public static DraftingStyle Small { get; } = new(2.5, 2.5, 7, 6, 1.5, 0.8, 1.2, 0.6, 2);
 
+    /// <summary>For crowded small sheets: lettering 1.8, the smallest of ISO 3098.</summary>
+    public static DraftingStyle Tiny { get; } = new(1.8, 2, 6, 4.6, 1.25, 0.6, 0.9, 0.45, 1.6);
+
     /// <summary>For A3 and larger: lettering 3.5.</summary>
     public static DraftingStyle Large { get; } = new(3.5, 3.5, 10, 8.5, 2, 1, 1.65, 0.8, 2.5);
 

@@ -8,27 +8,31 @@ namespace LeverDraw.Tests.Cli;
 /// <summary>Input that is no profile: told with its place, never a stack trace.</summary>
 public sealed class CheckTests
 {
-    public static TheoryData<string, byte[], string> NoProfiles => new()
+    // Not theory data themselves: the runner would write every byte into each test's name.
+    private static readonly Dictionary<string, (byte[] Content, string Code)> Contents = new(StringComparer.Ordinal)
     {
-        { "empty", [], "LD204" },
-        { "not UTF-8", [.. "name = \""u8, 0xE9, .. "\"\n"u8], "LD105" },
-        { "UTF-16", Encoding.Unicode.GetPreamble().Concat(Encoding.Unicode.GetBytes("name = \"x\"\n")).ToArray(), "LD1" },
-        { "NUL", "name = \"a\0b\"\n"u8.ToArray(), "LD106" },
-        { "noise", Noise(50_000), "LD10" },
-        { "too large", Noise(10 << 20), "LD104" },
-        { "deep nesting", Encoding.UTF8.GetBytes("x = " + new string('[', 100_000)), "LD107" },
-        { "deep tables", Encoding.UTF8.GetBytes("[" + string.Join('.', Enumerable.Repeat("a", 20_000)) + "]\n"), "LD" },
-        { "deep inline tables", Encoding.UTF8.GetBytes("x = " + string.Concat(Enumerable.Repeat("{ x = ", 50_000))), "LD10" },
-        { "one long line", Encoding.UTF8.GetBytes("x = \"" + new string('a', 900_000)), "LD10" },
-        { "syntax", "kind = \"lever\nname"u8.ToArray(), "LD108" },
-        { "unknown field", "kind = \"lever\"\nname = \"x\"\nunits = \"mm\"\n[arms]\nthikness = 3\n"u8.ToArray(), "LD203" },
-        { "its own child", "extends = \"x.toml\"\n"u8.ToArray(), "LD111" },
+        ["empty"] = ([], "LD204"),
+        ["not UTF-8"] = ([.. "name = \""u8, 0xE9, .. "\"\n"u8], "LD105"),
+        ["UTF-16"] = ([.. Encoding.Unicode.GetPreamble(), .. Encoding.Unicode.GetBytes("name = \"x\"\n")], "LD1"),
+        ["NUL"] = ("name = \"a\0b\"\n"u8.ToArray(), "LD106"),
+        ["noise"] = (Noise(50_000), "LD10"),
+        ["too large"] = (Noise(10 << 20), "LD104"),
+        ["deep nesting"] = (Encoding.UTF8.GetBytes("x = " + new string('[', 100_000)), "LD107"),
+        ["deep tables"] = (Encoding.UTF8.GetBytes("[" + string.Join('.', Enumerable.Repeat("a", 20_000)) + "]\n"), "LD"),
+        ["deep inline tables"] = (Encoding.UTF8.GetBytes("x = " + string.Concat(Enumerable.Repeat("{ x = ", 50_000))), "LD10"),
+        ["one long line"] = (Encoding.UTF8.GetBytes("x = \"" + new string('a', 900_000)), "LD10"),
+        ["syntax"] = ("kind = \"lever\nname"u8.ToArray(), "LD108"),
+        ["unknown field"] = ("kind = \"lever\"\nname = \"x\"\nunits = \"mm\"\n[arms]\nthikness = 3\n"u8.ToArray(), "LD203"),
+        ["its own child"] = ("extends = \"x.toml\"\n"u8.ToArray(), "LD111"),
     };
+
+    public static TheoryData<string> NoProfiles => [.. Contents.Keys];
 
     [Theory]
     [MemberData(nameof(NoProfiles))]
-    public void Check_NoProfile_TellsWhereAndExitsWith1(string what, byte[] content, string code)
+    public void Check_NoProfile_TellsWhereAndExitsWith1(string what)
     {
+        (byte[] content, string code) = Contents[what];
         MemoryFiles files = new MemoryFiles().With("x.toml", content);
         CliRun run = CliRun.Of(files, "check", "x.toml");
         Assert.True(run.Exit == ExitCode.InputFaults, what);

@@ -5,10 +5,13 @@ using LeverDraw.Tests.Support;
 
 namespace LeverDraw.Tests.Samples;
 
-/// <summary>What the shipped profiles make, by the same command a user gives, with its default choices.</summary>
+/// <summary>What the shipped profiles make, by the same command a user gives.</summary>
 internal static class SampleSet
 {
     public const string Folder = "out-samples";
+
+    /// <summary>Half the usual resolution: the samples are kept in the repository, every version of them.</summary>
+    public const string DotsPerInch = "100";
 
     /// <summary>With <c>LEVERDRAW_ACCEPT=1</c> the samples are written anew instead of compared.</summary>
     public static bool Accept => Environment.GetEnvironmentVariable("LEVERDRAW_ACCEPT") == "1";

@@ -13,7 +13,7 @@ public sealed class SampleTests
     [MemberData(nameof(Profiles))]
     public void Draw_ShippedProfile_MakesTheShippedSample(string profile)
     {
-        foreach ((string name, byte[] made) in SampleSet.Draw(profile))
+        foreach ((string name, byte[] made) in SampleSet.Draw(profile, "--dpi", SampleSet.DotsPerInch))
         {
             string path = Path.Combine(RepositoryFile.Root, SampleSet.Folder, name);
             if (SampleSet.Accept)

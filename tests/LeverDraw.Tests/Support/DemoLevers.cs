@@ -11,7 +11,7 @@ internal static class DemoLevers
         .With(ArmWidth, 5.5).With(ForkGap, 14).With(ArmLength, 21).With(ArmForm, Stepped)
         .With(PadThickness, 3.3).With(PadLength, 6.5).With(CrownRadius, 6)
         .With(HoleDiameter, 3.423).With(HoleTaper, Taper.InchPins)
-        .With(TongueThickness, 4.1).With(TongueLength, 11.3).With(FlankTaper, 8).With(TongueWidth, 6.4)
+        .With(TongueThickness, 4.1).With(TongueLength, 11.3).With(FlankTaper, 8).With(TongueWidth, 6.4).With(FootFillet, 0.8)
         .With(Sweep, 40).With(HeadFillet, 5).With(CrotchRadius, 6.5).With(Fillet, 1.5).With(EdgeRound, 0.6);
 
     public static ValueBag Middle() => Early()
@@ -26,7 +26,7 @@ internal static class DemoLevers
     public static ValueBag Smallest() => Late()
         .With(ArmThickness, 2.8).With(HeadDepth, 6.4).With(HeadWidth, 7.6).With(HeadHeight, 7.5).With(ArmWidth, 4.2).With(ForkGap, 11.4)
         .With(ArmLength, 16).With(PadThickness, 2.45).With(PadLength, 5).With(HoleDiameter, 2.36)
-        .With(TongueThickness, 3.1).With(TongueLength, 8.8).With(TongueWidth, 4.8).With(HeadFillet, 4).With(CrotchRadius, 5).With(Fillet, 1);
+        .With(TongueThickness, 3.1).With(TongueLength, 8.8).With(TongueWidth, 4.8).With(FootFillet, 0.7).With(HeadFillet, 4).With(CrotchRadius, 5).With(Fillet, 1);
 
     public static ValueBag Rare() => Early()
         .With(ArmForm, Curved).With(ArmSagitta, 0.9).With(TongueForm, Bulb).With(NeckThickness, 3.3).With(TongueThickness, 4.2).With(FlankTaper, 5)

@@ -38,6 +38,8 @@ internal static class RandomLevers
             .With(HeadFillet, dice.Between(2, 5)).With(Fillet, dice.Of(0, dice.Between(0.6, 1.6))).With(EdgeRound, dice.Between(0.3, 0.9));
         if (dice.Between(0, 1) < 0.3)
             v.With(BossSides, Both).With(BossDiameter, depth * 0.9).With(BossHeight, dice.Between(0.3, 0.8));
+        if (dice.Between(0, 1) < 0.4)
+            v.With(FootFillet, dice.Of(0, dice.Between(0.3, 2)));
         return v;
     }
 }

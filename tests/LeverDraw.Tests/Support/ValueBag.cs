@@ -19,6 +19,12 @@ internal sealed class ValueBag : IFieldValues
 
     public ValueBag With(TextField field, string text) => Put(field, text);
 
+    public ValueBag Without(FieldSpec field)
+    {
+        _set.Remove(field.Name);
+        return this;
+    }
+
     public ValueBag Copy()
     {
         ValueBag copy = new();

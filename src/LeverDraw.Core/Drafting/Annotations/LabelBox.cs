@@ -8,6 +8,9 @@ namespace LeverDraw.Drafting.Annotations;
 /// <summary>A label measured: how much room its lines take, and how to ink them from a corner.</summary>
 public sealed class LabelBox
 {
+    /// <summary>How far brackets and descenders reach beyond baseline and capitals, in heights; a test compares it with the letters' own ink.</summary>
+    internal const double BracketsStandOut = 0.25;
+
     private readonly double _pitch;
     private readonly double _height;
     private readonly double[] _widths;
@@ -49,11 +52,11 @@ public sealed class LabelBox
             yield return new PlotStroke(role, new LineEdge(corners[i], corners[(i + 1) % 4]), owner, view);
     }
 
-    /// <summary>The room it takes, with the clearance all round; what hangs below the baseline (brackets, commas) is inside.</summary>
+    /// <summary>The room it takes, with the clearance all round; brackets, which stand out above and below the capitals, are inside.</summary>
     public OrientedBox Box(Point2D corner, double angle, double clearance)
     {
         Vector2D u = Vector2D.FromAngle(angle);
-        double below = 0.25 * _height;
-        return OrientedBox.FromCorner(corner - (u.Left * below), Width, Height + below + (0.05 * _height), angle).Inflated(clearance);
+        double out_ = BracketsStandOut * _height;
+        return OrientedBox.FromCorner(corner - (u.Left * out_), Width, Height + (2 * out_), angle).Inflated(clearance);
     }
 }

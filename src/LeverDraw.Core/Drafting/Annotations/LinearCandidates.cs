@@ -38,7 +38,7 @@ internal static class LinearCandidates
                 frame.AddTextPlaces(all, low - away, tier * 3.0);
         }
 
-        if (square)
+        if (square && dimension.Slide is null)
         {
             // Nearer to the feature than the view's own edge, where there is a hollow.
             double top = Math.Max(frame.ReachP, frame.ReachQ);
@@ -47,9 +47,9 @@ internal static class LinearCandidates
             {
                 double away = style.FirstTier + (step * style.TierSpacing);
                 if (dimension.Sides.HasFlag(left) && top + away < high - 1)
-                    frame.AddTextPlaces(all, top + away, 5 + (step * 3.0));
+                    frame.AddTextPlaces(all, top + away, 9 + (step * 3.0));
                 if (dimension.Sides.HasFlag(right) && bottom - away > low + 1)
-                    frame.AddTextPlaces(all, bottom - away, 5 + (step * 3.0));
+                    frame.AddTextPlaces(all, bottom - away, 9 + (step * 3.0));
             }
         }
 

@@ -14,6 +14,9 @@ public sealed class DimensionText(ShownUnits units)
     /// <summary>Of a millimetre size without a tolerance of its own.</summary>
     public const int MillimetreDecimals = 3;
 
+    /// <summary>Of a millimetre size with a tolerance of its own: a size taken over from inches keeps its tenth of a thousandth.</summary>
+    public const int FineMillimetreDecimals = 4;
+
     /// <summary>Of an inch size without a tolerance of its own.</summary>
     public const int InchDecimals = 3;
 
@@ -79,8 +82,16 @@ public sealed class DimensionText(ShownUnits units)
     private static int DecimalsOf(SizeValue size, LengthUnit unit)
     {
         if (unit == LengthUnit.Inch)
-            return size.Tolerance is null ? InchDecimals : FineInchDecimals;
-        string number = LengthText.Millimetres(size.Nominal, MillimetreDecimals);
+        {
+            return size.Tolerance switch
+            {
+                null => InchDecimals,
+                DeviationTolerance => InchRounding.FewestDecimals(StatedLimits.Of(size)!.Value, FineInchDecimals).Value.Decimals,
+                _ => FineInchDecimals,
+            };
+        }
+
+        string number = LengthText.Millimetres(size.Nominal, size.Tolerance is null ? MillimetreDecimals : FineMillimetreDecimals);
         int point = number.IndexOf('.', StringComparison.Ordinal);
         return point < 0 ? 0 : number.Length - point - 1;
     }
@@ -93,13 +104,13 @@ public sealed class DimensionText(ShownUnits units)
     {
         null => Plain(size.Nominal, unit),
         ZoneTolerance zone => Fine(size.Nominal, unit) + " " + zone.Code + " (" + LimitsText(StatedLimits.Of(size)!.Value, unit) + ")",
-        DeviationTolerance deviations when unit == LengthUnit.Millimetre => Plain(size.Nominal, unit) + " " + DeviationText(deviations),
-        DeviationTolerance => Fine(size.Nominal, unit) + " (" + LimitsText(StatedLimits.Of(size)!.Value, unit) + ")",
+        DeviationTolerance deviations when unit == LengthUnit.Millimetre => Fine(size.Nominal, unit) + " " + DeviationText(deviations),
+        DeviationTolerance => InchDeviations(size),
         _ => throw new ArgumentOutOfRangeException(nameof(size), size, "Unknown kind of tolerance."),
     };
 
     private static string Fine(Length size, LengthUnit unit) =>
-        unit == LengthUnit.Millimetre ? Plain(size, unit) : LengthText.InchDecimal(size, FineInchDecimals, leadingZero: false);
+        unit == LengthUnit.Millimetre ? LengthText.Millimetres(size, FineMillimetreDecimals) : LengthText.InchDecimal(size, FineInchDecimals, leadingZero: false);
 
     /// <summary>Both limits, the lower first; in inches rounded inwards, never wider.</summary>
     private static string LimitsText(SizeLimits limits, LengthUnit unit)
@@ -115,17 +126,33 @@ public sealed class DimensionText(ShownUnits units)
         return inch.MinInches.ToString(format, CultureInfo.InvariantCulture) + " / " + inch.MaxInches.ToString(format, CultureInfo.InvariantCulture);
     }
 
+    /// <summary>Nominal and deviations in inches: together they give exactly the limits rounded inwards, never wider than the millimetre ones.</summary>
+    private static string InchDeviations(SizeValue size)
+    {
+        InchLimits limits = InchRounding.FewestDecimals(StatedLimits.Of(size)!.Value, FineInchDecimals).Value;
+        string text = LengthText.InchDecimal(size.Nominal, limits.Decimals, leadingZero: false);
+        decimal nominal = decimal.Parse(text, CultureInfo.InvariantCulture);
+        (decimal upper, decimal lower) = (limits.MaxInches - nominal, limits.MinInches - nominal);
+        string format = "." + new string('0', limits.Decimals);
+        string Signed(decimal deviation) => deviation == 0
+            ? "0"
+            : (deviation > 0 ? "+" : "−") + Math.Abs(deviation).ToString(format, CultureInfo.InvariantCulture);
+        return upper == -lower
+            ? text + " ±" + upper.ToString(format, CultureInfo.InvariantCulture)
+            : text + " " + Signed(upper) + "/" + Signed(lower);
+    }
+
     private static string DeviationText(DeviationTolerance deviations)
     {
         if (Math.Abs((deviations.Upper + deviations.Lower).Millimetres) < 1e-9)
-            return "±" + Plain(deviations.Upper, LengthUnit.Millimetre);
+            return "±" + Fine(deviations.Upper, LengthUnit.Millimetre);
         return Signed(deviations.Upper) + "/" + Signed(deviations.Lower);
     }
 
     private static string Signed(Length deviation) => deviation.Millimetres switch
     {
-        > 0 => "+" + Plain(deviation, LengthUnit.Millimetre),
-        < 0 => "−" + Plain(-deviation, LengthUnit.Millimetre),
+        > 0 => "+" + Fine(deviation, LengthUnit.Millimetre),
+        < 0 => "−" + Fine(-deviation, LengthUnit.Millimetre),
         _ => "0",
     };
 }

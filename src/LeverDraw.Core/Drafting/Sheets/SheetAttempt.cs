@@ -9,9 +9,8 @@ using LeverDraw.Standards;
 namespace LeverDraw.Drafting.Sheets;
 
 /// <summary>One try at a sheet: a paper size and a main scale. Details take their preferred enlargement, or the next smaller one that fits.</summary>
-internal sealed class SheetAttempt(SheetContent content, SheetOptions options, SheetFormat sheet, DrawingScale scale)
+internal sealed class SheetAttempt(SheetContent content, SheetOptions options, SheetFormat sheet, DrawingScale scale, DraftingStyle style)
 {
-    private readonly DraftingStyle _style = sheet.Width.Millimetres * sheet.Height.Millimetres > 70_000 ? DraftingStyle.Large : DraftingStyle.Small;
     private readonly Box2D _field = SheetFrame.Field(sheet);
 
     private const double NotesLettering = 2.5;
@@ -25,6 +24,9 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
     private const double Thrifty = 2;
 
     private const double Stingy = 8;
+
+    /// <summary>A row this many times too wide is not made to fit by thrift (seen on random levers: it saves a third at most).</summary>
+    private const double Hopeless = 1.5;
 
     private SheetUnit FirstUnit => options.Units is ShownUnits.Millimetres or ShownUnits.MillimetresAndInches ? SheetUnit.Millimetre : SheetUnit.Inch;
 
@@ -49,46 +51,41 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
         double[] noteWidths = titleWidth < _field.Width ? [_field.Width - titleWidth - 14, titleWidth - 14, 100, 75] : [_field.Width - 14, 85, 75];
         foreach (double thrift in (double[])[Generous, Thrifty, Stingy])
         {
-            if (Projected(projected, thrift) is not { } main)
+            PaperBlock[] main = [.. projected.Select(v => PaperBlock.Of(ViewBlockBuilder.Build(v, scale.Factor, null, style, thrift)))];
+            double width = main.Sum(b => b.Bounds.Width) + ((main.Length + 1) * Cell.Gap);
+            if (width > _field.Width * Hopeless || main.Any(b => b.Bounds.Height > _field.Height))
+                return null;
+            if (width > _field.Width)
                 continue;
-            foreach (DrawingScale detailScale in DetailScales())
-            {
-                PaperBlock[] others = [.. content.Others.Select(v => Detail(v, detailScale, thrift))];
-                foreach ((double width, double lettering) in noteWidths.Select(w => (w, NotesLettering)).Concat(noteWidths.Select(w => (w, SmallestNotes))))
-                {
-                    PaperBlock notes = NotesBlock.Build(content.Notes, width, lettering, FirstUnit);
-                    List<PlacedBlock>? placed = SheetArrangement.Best(_field, title, main, others, [notes]);
-                    if (placed is null)
-                        continue;
-                    string[] unplaced = [.. placed.SelectMany(p => p.Block.View?.Unplaced ?? [])];
-                    if (unplaced.Length == 0)
-                        return Assemble(placed, title);
-                    reason = "no clear place for " + string.Join(", ", unplaced);
-                }
-
-                if (content.Others.IsEmpty)
-                    break;
-            }
+            if (WithDetails(title, noteWidths, main, thrift == Stingy ? Thrifty : Generous, ref reason) is { } plot)
+                return plot;
         }
 
         return null;
     }
 
-    /// <summary>The projected views annotated, or null as soon as they are wider than the field.</summary>
-    private PaperBlock[]? Projected(ImmutableArray<ViewSource> views, double thrift)
+    private PlotSheet? WithDetails(Box2D title, double[] noteWidths, PaperBlock[] main, double thrift, ref string? reason)
     {
-        var blocks = new List<PaperBlock>(views.Length);
-        double width = 0;
-        foreach (ViewSource view in views)
+        foreach (DrawingScale detailScale in DetailScales())
         {
-            PaperBlock block = PaperBlock.Of(ViewBlockBuilder.Build(view, scale.Factor, null, _style, thrift));
-            width += block.Bounds.Width + Cell.Gap;
-            if (width > _field.Width || block.Bounds.Height > _field.Height)
-                return null;
-            blocks.Add(block);
+            PaperBlock[] others = [.. content.Others.Select(v => Detail(v, detailScale, thrift))];
+            foreach ((double width, double lettering) in noteWidths.Select(w => (w, NotesLettering)).Concat(noteWidths.Select(w => (w, SmallestNotes))))
+            {
+                PaperBlock notes = NotesBlock.Build(content.Notes, width, lettering, FirstUnit);
+                List<PlacedBlock>? placed = SheetArrangement.Best(_field, title, main, others, [notes]);
+                if (placed is null)
+                    continue;
+                string[] unplaced = [.. placed.SelectMany(p => p.Block.View?.Unplaced ?? [])];
+                if (unplaced.Length == 0)
+                    return Assemble(placed, title);
+                reason = "no clear place for " + string.Join(", ", unplaced);
+            }
+
+            if (content.Others.IsEmpty)
+                break;
         }
 
-        return [.. blocks];
+        return null;
     }
 
     /// <summary>Scales for details: the next preferred one, twice the main scale, or the main scale itself.</summary>
@@ -105,7 +102,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
     /// <summary>Bare views plus one tier all round: cheap to know before anything is placed.</summary>
     private bool CannotFit(ImmutableArray<ViewSource> views, Box2D title)
     {
-        double ring = _style.FirstTier + 4;
+        double ring = style.FirstTier + 4;
         double width = 0;
         double height = 0;
         foreach (ViewSource view in views)
@@ -122,7 +119,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
     {
         DrawingScale own = view.IsMain ? scale : detailScale;
         string? caption = view.Title is null ? null : own == scale ? view.Title : view.Title + "  (" + own.Text + ")";
-        return PaperBlock.Of(ViewBlockBuilder.Build(view, own.Factor, caption, _style, thrift));
+        return PaperBlock.Of(ViewBlockBuilder.Build(view, own.Factor, caption, style, thrift));
     }
 
     private PlotSheet Assemble(List<PlacedBlock> placed, Box2D title)
@@ -149,8 +146,8 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
             content.State,
             FirstUnit,
             scale.Factor,
-            _style.LetteringHeight,
-            _style.ArrowLength,
+            style.LetteringHeight,
+            style.ArrowLength,
             items.ToImmutable(),
             views.ToImmutable(),
             dimensions.ToImmutable());

@@ -17,26 +17,49 @@ public static class SheetComposer
     /// <summary>Below half size these small parts can no longer be read; a smaller scale has to be asked for.</summary>
     private const double SmallestAutomatic = 0.5;
 
+    /// <summary>Twice full size shows these parts well.</summary>
+    private const double GoodScale = 2;
+
+    /// <summary>Sheets of more than this area, square millimetres, take the large lettering: A3 and tabloid, not A4 and letter.</summary>
+    private const double LargeSheet = 70_000;
+
     public static Checked<PlotSheet> Compose(SheetContent content, SheetOptions options)
     {
         ImmutableArray<SheetFormat> sheets = options.Paper is { } asked ? [asked] : AutomaticSheets;
         var tried = new List<string>();
         foreach (SheetFormat sheet in sheets)
         {
-            double least = options.Paper is null && options.Scale is null && sheet != sheets[^1] ? 2 : 0;
-            foreach (DrawingScale scale in Scales(options))
+            bool last = sheet == sheets[^1];
+            foreach ((DraftingStyle style, double least) in Passes(sheet, last, options))
             {
-                if (scale.Factor < least || (scale.Factor < SmallestAutomatic && options.Scale is null))
-                    break;
-                if (new SheetAttempt(content, options, sheet, scale).Run(out string? reason) is { } plot)
-                    return Checked<PlotSheet>.Good(plot);
-                if (reason is not null && !tried.Contains(reason))
-                    tried.Add(reason);
+                foreach (DrawingScale scale in Scales(options))
+                {
+                    if (scale.Factor < least)
+                        break;
+                    if (new SheetAttempt(content, options, sheet, scale, style).Run(out string? reason) is { } plot)
+                        return Checked<PlotSheet>.Good(plot);
+                    if (reason is not null && !tried.Contains(reason))
+                        tried.Add(reason);
+                }
             }
         }
 
         string paper = sheets[^1].Name;
         return Checked<PlotSheet>.Bad([Fault(content, paper, options.Scale, tried)]);
+    }
+
+    /// <summary>First the sheet's own lettering, then the next smaller one, both at a scale that shows small parts well; only then smaller scales.</summary>
+    private static IEnumerable<(DraftingStyle Style, double Least)> Passes(SheetFormat sheet, bool last, SheetOptions options)
+    {
+        bool large = sheet.Width.Millimetres * sheet.Height.Millimetres > LargeSheet;
+        (DraftingStyle usual, DraftingStyle smaller) = large ? (DraftingStyle.Large, DraftingStyle.Small) : (DraftingStyle.Small, DraftingStyle.Tiny);
+        double good = options.Scale is null ? GoodScale : 0;
+        yield return (usual, good);
+        yield return (smaller, good);
+        if (!last || options.Scale is not null)
+            yield break;
+        yield return (usual, SmallestAutomatic);
+        yield return (smaller, SmallestAutomatic);
     }
 
     private static Diagnostic Fault(SheetContent content, string paper, DrawingScale? scale, List<string> reasons)

@@ -5,7 +5,7 @@ namespace LeverDraw.Parts.AdjustingLever;
 /// <summary>What it means for the user when a piece of the fork profile has no room left.</summary>
 internal static class ForkFaults
 {
-    public static void Report(PathFault fault, LeverFindings findings)
+    public static void Report(PathFault fault, LeverMeasures m, LeverFindings findings)
     {
         string lacking = LeverFindings.Mm(fault.Short);
         switch (fault.Name)
@@ -32,7 +32,7 @@ internal static class ForkFaults
                 break;
             case "tongue-side-right" or "tongue-fillet-right" or "tongue-corner-right":
                 findings.Odds($"the tongue stands too little above the head: {lacking} short for the fillet at its foot and the corners at its top",
-                    "Make the tongue longer, the head lower, or fillet and edge round smaller.", LeverFields.TongueLength, LeverFields.HeadHeight, LeverFields.Fillet, LeverFields.Sweep);
+                    "Make the tongue longer, the head lower, or fillet and edge round smaller.", LeverFields.TongueLength, LeverFields.HeadHeight, m.FootFilletField, LeverFields.Sweep);
                 break;
             default:
                 findings.Odds($"the {fault.Name.Replace('-', ' ')} has {lacking} less room than it needs",

@@ -46,6 +46,7 @@ public sealed record ForkFeatures(
     /// <summary>The flat of the head's top; null when round and fillet run into each other.</summary>
     public LineEdge? HeadTop => Find("head-top-right") as LineEdge;
 
+    /// <summary>The fillet at the tongue's foot; null when it is zero or the tongue is as wide as the head.</summary>
     public ArcEdge? TongueFillet => Find("tongue-fillet-right") as ArcEdge;
 
     public LineEdge TongueSide => (LineEdge)Find("tongue-side-right")!;

@@ -19,7 +19,7 @@ internal static class ForkProfile
             return null;
         path.Along("tongue-top", Carriers.Line(new(0, top), new(-1, 0)), new(0, top));
         foreach (PathFault fault in path.Faults)
-            ForkFaults.Report(fault, findings);
+            ForkFaults.Report(fault, m, findings);
         return findings.HasErrors ? null : Whole(path.Edges);
     }
 
@@ -64,7 +64,7 @@ internal static class ForkProfile
     /// <remarks>Where the head's step is narrower than its round and fillet together, the two arcs meet in a double curve without a flat between.</remarks>
     private static bool FollowHeadAndTongue(OutlinePath path, LeverMeasures m, double top, LeverFindings findings)
     {
-        double side = m.HeadWidth / 2, half = m.TongueWidth / 2, crown = m.HeadHeight / 2, rf = m.Fillet, re = m.EdgeRound;
+        double side = m.HeadWidth / 2, half = m.TongueWidth / 2, crown = m.HeadHeight / 2, rf = m.FootFillet, re = m.EdgeRound;
         Edge headSide = Carriers.Line(new(side, 0), new(0, 1)), tongueSide = Carriers.Line(new(half, 0), new(0, 1));
         if (side - half > Coincidence.Distance)
         {

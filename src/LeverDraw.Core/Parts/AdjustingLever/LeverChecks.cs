@@ -98,10 +98,13 @@ internal static class LeverChecks
     {
         findings.OddsIf(m.TongueWidth > m.HeadWidth, () => $"the tongue ({Mm(m.TongueWidth)}) is wider than the head ({Mm(m.HeadWidth)})",
             "Make the tongue narrower or the head wider.", LeverFields.TongueWidth, LeverFields.HeadWidth);
-        findings.OddsIf(m.EdgeRound == 0 && m.Fillet > ((m.HeadWidth - m.TongueWidth) / 2) + 1e-9 && m.TongueWidth < m.HeadWidth, () => $"the fillet of {Mm(m.Fillet)} is wider than the step from tongue to head ({Mm((m.HeadWidth - m.TongueWidth) / 2)}) and there is no edge round to run into",
-            "Give an edge round, or make the fillet smaller.", LeverFields.Fillet, LeverFields.EdgeRound, LeverFields.HeadWidth, LeverFields.TongueWidth);
-        findings.OddsIf(m.Fillet == 0 && m.EdgeRound > ((m.HeadWidth - m.TongueWidth) / 2) + 1e-9 && m.TongueWidth < m.HeadWidth, () => $"the edge round of {Mm(m.EdgeRound)} is wider than the step from head to tongue ({Mm((m.HeadWidth - m.TongueWidth) / 2)}) and there is no fillet to run into",
-            "Give a fillet, or make the edge round smaller.", LeverFields.EdgeRound, LeverFields.Fillet, LeverFields.HeadWidth, LeverFields.TongueWidth);
+        double step = (m.HeadWidth - m.TongueWidth) / 2;
+        findings.OddsIf(m.EdgeRound == 0 && m.FootFillet > step + 1e-9 && m.TongueWidth < m.HeadWidth, () => $"the fillet of {Mm(m.FootFillet)} is wider than the step from tongue to head ({Mm(step)}) and there is no edge round to run into",
+            "Give an edge round, or make the fillet smaller.", m.FootFilletField, LeverFields.EdgeRound, LeverFields.HeadWidth, LeverFields.TongueWidth);
+        findings.OddsIf(m.FootFillet == 0 && m.EdgeRound > step + 1e-9 && m.TongueWidth < m.HeadWidth, () => $"the edge round of {Mm(m.EdgeRound)} is wider than the step from head to tongue ({Mm(step)}) and there is no fillet to run into",
+            "Give a fillet, or make the edge round smaller.", LeverFields.EdgeRound, m.FootFilletField, LeverFields.HeadWidth, LeverFields.TongueWidth);
+        findings.OddsIf(m.FootFilletField == LeverFields.FootFillet && m.FootFillet > 0 && Math.Abs(step) <= Geometry.Coincidence.Distance, () => $"the tongue is as wide as the head ({Mm(m.HeadWidth)}), so there is no corner for the foot fillet of {Mm(m.FootFillet)}",
+            "Make the tongue narrower, or the foot fillet zero.", LeverFields.FootFillet, LeverFields.TongueWidth, LeverFields.HeadWidth);
         findings.OddsIf(2 * m.EdgeRound > m.TongueWidth, () => $"two edge rounds of {Mm(m.EdgeRound)} do not fit the tongue's width ({Mm(m.TongueWidth)})",
             "Make the edge round smaller or the tongue wider.", LeverFields.EdgeRound, LeverFields.TongueWidth);
         double root = (m.TongueThickness / 2) + (m.TongueLength * Math.Tan(m.FlankTaper));

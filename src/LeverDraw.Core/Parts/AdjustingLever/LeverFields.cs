@@ -91,6 +91,8 @@ public static class LeverFields
 
     public static SizeField NoseRadius { get; } = new("tongue.nose_radius", "Rt", "Corner radius of a parallel tongue's end; the edge round when not given. The other forms' noses follow from the thickness.", 0, 3.5) { MayBeAbsent = true, OnlyWhen = new(TongueForm, [Parallel]) };
 
+    public static SizeField FootFillet { get; } = new("tongue.foot_fillet", null, "Fillet between the head's top and the tongue's side, seen square to the fork; blends.fillet when not given.", 0, 4) { MayBeAbsent = true };
+
     public static SizeField HeadFillet { get; } = new("blends.head_fillet", "Rb", "Fillet between the head and the arms and tongue, seen along the pin.", 0.5, 12);
 
     public static SizeField Fillet { get; } = new("blends.fillet", "rf", "All other fillets; zero leaves the corners sharp.", 0, 4, 1.5);
@@ -120,7 +122,7 @@ public static class LeverFields
         ArmForm, ArmThickness, ArmWidth, ArmLength, ArmSagitta, ArmEnd, ArmEndCorner,
         ForkGap, CrotchRadius, Web, ShoulderForm, ShoulderRadius, ShoulderStart, ShoulderEnd,
         PadThickness, PadLength, CrownRadius, PadEnd, PadEndCorner, PadOffset,
-        Sweep, TongueLength, TongueWidth, TongueThickness, TongueForm, FlankTaper, CamRadius, NeckThickness, NoseRadius,
+        Sweep, TongueLength, TongueWidth, TongueThickness, TongueForm, FlankTaper, CamRadius, NeckThickness, NoseRadius, FootFillet,
         HeadFillet, Fillet, EdgeRound,
         BossSides, BossDiameter, BossHeight,
         MarkPlace, MarkText, MarkHeight, MarkLetterHeight,

@@ -86,6 +86,11 @@ internal sealed class LeverMeasures(IFieldValues values)
 
     public double NoseCorner { get; } = values.Find(LeverFields.NoseRadius)?.Millimetres ?? Mm(values, LeverFields.EdgeRound);
 
+    public double FootFillet { get; } = values.Find(LeverFields.FootFillet)?.Millimetres ?? Mm(values, LeverFields.Fillet);
+
+    /// <summary>The field the foot fillet comes from, which a finding has to name.</summary>
+    public SizeField FootFilletField { get; } = values.Find(LeverFields.FootFillet) is null ? LeverFields.Fillet : LeverFields.FootFillet;
+
     public double HeadFillet { get; } = Mm(values, LeverFields.HeadFillet);
 
     public double Fillet { get; } = Mm(values, LeverFields.Fillet);

@@ -17,7 +17,7 @@ internal static class SideView
         foreach (double z in levels.Hidden)
             edges.AddRange(Across(lever, z, LineRole.Hidden));
         if (lever.Boss is { } boss)
-            edges.Add(new(LineRole.Edge, BossRim(lever, boss)));
+            AddBoss(lever, boss, edges);
         HoleRims(lever, edges);
         if (lever.Mark is { Place: LeverFields.HeadFace } mark)
             edges.AddRange(MarkInk.Of(lever, mark));
@@ -45,6 +45,15 @@ internal static class SideView
 
     /// <summary>The far rim of a tapered hole: seen through the hole when smaller, hidden when larger.</summary>
     /// <remarks>Two rims nearer to each other than a line's width at twice size would only blot, so of a slight taper the near one stands alone.</remarks>
+    /// <summary>The boss's rim; where the shoulder rises through the boss's face, the edge they make closes it.</summary>
+    private static void AddBoss(Lever lever, Boss boss, ImmutableArray<ViewEdge>.Builder edges)
+    {
+        Edge rim = BossRim(lever, boss);
+        edges.Add(new(LineRole.Edge, rim));
+        if (rim is ArcEdge { IsFullCircle: false })
+            edges.Add(new(LineRole.Edge, new LineEdge(rim.End, rim.Start)));
+    }
+
     private static void HoleRims(Lever lever, ImmutableArray<ViewEdge>.Builder edges)
     {
         const double LeastGap = 0.3;

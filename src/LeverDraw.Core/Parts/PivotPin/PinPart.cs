@@ -17,7 +17,7 @@ public static class PinPart
     public static Checked<Pin> Build(IFieldValues values)
     {
         PinFindings findings = new(values);
-        SizeValue length = values.Get(PinFields.Length);
+        SizeValue length = WithSeriesTolerance(values.Get(PinFields.Length), values.Get(PinFields.Series));
         if (Named(values, length.Nominal, findings) is not { } named)
             return Checked<Pin>.Bad(findings.All);
         (SizeValue size, string designation, Length large, Taper taper) = named;
@@ -75,7 +75,7 @@ public static class PinPart
                 if (pin.IsGiven)
                 {
                     InchTaperPin inch = pin.Value;
-                    return (new SizeValue(inch.LargeEnd), number, inch.LargeEnd, Taper.InchPins);
+                    return (new SizeValue(inch.LargeEnd, new DeviationTolerance(InchTaperPins.PrecisionOver, Units.Length.Zero)), number, inch.LargeEnd, Taper.InchPins);
                 }
 
                 findings.Odds($"there is no inch pin \"{number}\"", "The numbers run from 7/0 to 2/0 and from 0 to 14.", PinFields.Number, PinFields.Series);
@@ -84,7 +84,7 @@ public static class PinPart
                 SizeValue small = values.Get(PinFields.SmallEnd);
                 Answer<MetricTaperPin> metric = MetricTaperPins.WithSmallEnd(small.Nominal);
                 if (metric.IsGiven)
-                    return (small, string.Create(CultureInfo.InvariantCulture, $"{small.Millimetres:0.###} × {length.Millimetres:0.###}"), metric.Value.LargeEnd(length), Taper.MetricPins);
+                    return (small.Tolerance is null ? small with { Tolerance = new ZoneTolerance("h10") } : small, string.Create(CultureInfo.InvariantCulture, $"{small.Millimetres:0.###} × {length.Millimetres:0.###}"), metric.Value.LargeEnd(length), Taper.MetricPins);
                 findings.Odds($"there is no metric pin with a small end of {PinFindings.Mm(small.Nominal)}", "Take a size of the series, or series = \"free\".", PinFields.SmallEnd, PinFields.Series);
                 return null;
             default:
@@ -92,6 +92,12 @@ public static class PinPart
                 return (large, string.Create(CultureInfo.InvariantCulture, $"{large.Millimetres:0.###} × {length.Millimetres:0.###}"), large.Nominal, values.Get(PinFields.Taper));
         }
     }
+
+    /// <summary>The inch series gives its length a tolerance of its own (from memory, see the table).</summary>
+    private static SizeValue WithSeriesTolerance(SizeValue length, string series) =>
+        series == PinFields.Inch && length.Tolerance is null
+            ? length with { Tolerance = new DeviationTolerance(InchTaperPins.LengthPlusMinus, -InchTaperPins.LengthPlusMinus) }
+            : length;
 
     private static FieldSpec SizeField(IFieldValues values) => values.Get(PinFields.Series) switch
     {

@@ -9,7 +9,7 @@ namespace LeverDraw.Parts.PivotPin;
 public static class PinViews
 {
     /// <summary>Rims nearer to each other than this would only blot (own rule), millimetres.</summary>
-    private const double LeastGap = 0.3;
+    private const double LeastGap = 0.1;
 
     /// <summary>Square to the axis, as the pin lies in the plane: the large end on its own side.</summary>
     public static ViewGeometry Side(Pin pin)

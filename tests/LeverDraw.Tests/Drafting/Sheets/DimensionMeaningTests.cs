@@ -92,9 +92,11 @@ public partial class DimensionMeaningTests
         if (!number.Success)
             return false;
         string shown = number.Groups[1].Value;
-        return decimal.Parse(shown, CultureInfo.InvariantCulture) == Rounded(dimension.Value / (unit == SheetUnit.Inch ? 25.4 : 1), unit == SheetUnit.Inch ? DecimalsOf(shown) : 3)
+        // Only a size with deviations of its own may take a fourth decimal of a millimetre (sizes taken over from inches).
+        int most = text.Contains('/', StringComparison.Ordinal) || text.Contains('±', StringComparison.Ordinal) ? 4 : 3;
+        return decimal.Parse(shown, CultureInfo.InvariantCulture) == Rounded(dimension.Value / (unit == SheetUnit.Inch ? 25.4 : 1), unit == SheetUnit.Inch ? DecimalsOf(shown) : most)
             && DecimalsOf(shown) == dimension.Decimals
-            && (unit == SheetUnit.Inch ? DecimalsOf(shown) >= 3 : DecimalsOf(shown) <= 3);
+            && (unit == SheetUnit.Inch ? DecimalsOf(shown) >= 3 : DecimalsOf(shown) <= most);
     }
 
     // From the fifteen figures a double surely holds: 10.75 that came out a last bit short is still 10.75.

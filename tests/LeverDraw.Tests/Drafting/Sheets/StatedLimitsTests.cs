@@ -51,10 +51,7 @@ public partial class StatedLimitsTests
                 if (LeverFields.All.OfType<SizeField>().FirstOrDefault(f => f.Name == dimension.Name) is not { } field || sizes.Find(field) is not { Tolerance: not null } size)
                     continue;
                 (double min, double max) = Stated(size);
-                Match shown = InchLimits().Match(dimension.Text);
-                Assert.True(shown.Success, dimension.Name + " shows no inch limits: " + dimension.Text);
-                double low = double.Parse(shown.Groups[1].Value, CultureInfo.InvariantCulture) * 25.4;
-                double high = double.Parse(shown.Groups[2].Value, CultureInfo.InvariantCulture) * 25.4;
+                (double low, double high) = ShownInches(dimension);
                 Assert.True(low >= min - 1e-9 && high <= max + 1e-9 && low < high, dimension.Name + ": " + dimension.Text + " leaves the stated limits");
                 seen++;
             }
@@ -73,8 +70,26 @@ public partial class StatedLimitsTests
         _ => throw new InvalidOperationException("A zone this test does not know."),
     };
 
+    /// <summary>The inch limits that a text gives, in millimetres: both limits in brackets, or a nominal with deviations.</summary>
+    private static (double Low, double High) ShownInches(PlotDimension dimension)
+    {
+        if (InchLimits().Match(dimension.Text) is { Success: true } limits)
+            return (Number(limits.Groups[1].Value) * 25.4, Number(limits.Groups[2].Value) * 25.4);
+        Match shown = InchDeviations().Match(dimension.Text);
+        Assert.True(shown.Success, dimension.Name + " shows no inch limits: " + dimension.Text);
+        double nominal = Number(shown.Groups[1].Value);
+        return shown.Groups[2].Success
+            ? ((nominal - Number(shown.Groups[2].Value)) * 25.4, (nominal + Number(shown.Groups[2].Value)) * 25.4)
+            : ((nominal + Number(shown.Groups[4].Value)) * 25.4, (nominal + Number(shown.Groups[3].Value)) * 25.4);
+    }
+
+    private static double Number(string text) => double.Parse(text.Replace('−', '-'), CultureInfo.InvariantCulture);
+
     private static string Hole(PlotSheet sheet) => sheet.Dimensions.Single(d => d.Name == "hole.diameter").Text;
 
     [GeneratedRegex(@"\((\.\d{4,}) / (\.\d{4,})\)")]
     private static partial Regex InchLimits();
+
+    [GeneratedRegex(@"(\.\d{4,}) (?:±(\.\d{4,})|([+−]\.\d{4,}|0)/([+−]\.\d{4,}|0))")]
+    private static partial Regex InchDeviations();
 }

@@ -59,6 +59,8 @@ public class LeverProperties
             Assert.Equal(Size(ArmWidth), arms[0].Length, Nano);
             Assert.Equal(Size(HeadWidth), ContourChords.HorizontalAt(lever.ForkProfile, 0)[0].Length, Nano);
             Assert.Equal(Size(TongueWidth), 2 * lever.Fork.TongueSide.Start.X, Nano);
+            double foot = lever.Sizes.Find(FootFillet)?.Millimetres ?? Size(Fillet);
+            Assert.Equal(foot, lever.Fork.TongueFillet is { } footArc ? footArc.Centre.DistanceTo(footArc.PointAt(0.5)) : 0, Nano);
             Assert.Equal(-(Size(HeadHeight) / 2) - Size(Web), lever.Fork.GapTop, Nano);
             Assert.Equal(lever.SideProfile.Box.MaxY, lever.ForkProfile.Box.MaxY, Nano);
         },

@@ -25,7 +25,7 @@ public static class FinishedLeverSheet
         ];
         ViewSource fork = Of("fork", null, LeverViews.Fork(lever), [.. LeverForkAnnotations.Of(lever, text), .. cut]);
         ViewSource side = Of("side", null, LeverViews.Side(lever), LeverSideAnnotations.Of(lever, text));
-        side = side with { Edges = side.Edges.Add(LeverNoseDetail.Mark(lever)) };
+        side = side with { Edges = [.. side.Edges, LeverNoseDetail.Mark(lever), .. LeverStepLedge.Of(lever)] };
         return new SheetContent(
             Kind,
             PartState.Finished,

@@ -48,21 +48,33 @@ internal static class LeverForkAnnotations
         yield return Up("fork.gap_top_from_axis", text, new Point2D(-side, 0), new Point2D(0, fork.GapTop), DimensionSides.Left);
         if (Math.Abs(fork.ShoulderStart.Y) > Coincidence.Distance)
             yield return Up(LeverFields.ShoulderStart.Name, text, new Point2D(side, 0), fork.ShoulderStart, DimensionSides.Right);
-        yield return Up(LeverFields.ShoulderEnd.Name, text, new Point2D(side, 0), new Point2D(outer, fork.ShoulderCorner.Y), DimensionSides.Right);
+        // The end of a concave shoulder follows from its radius.
+        yield return Up(LeverFields.ShoulderEnd.Name, text, new Point2D(side, 0), new Point2D(outer, fork.ShoulderCorner.Y), DimensionSides.Right, reference: fork.Shoulder is ArcEdge);
     }
 
     private static IEnumerable<Annotation> Radii(Lever lever, DimensionText text)
     {
         ForkFeatures fork = lever.Fork;
         SizeValue crotch = lever.Sizes[LeverFields.CrotchRadius];
-        yield return new RadiusDimension(LeverFields.CrotchRadius.Name, crotch.Millimetres, text.Size(crotch, fork.GapTopFlat is null ? "R" : "2× R"), Pair(fork.Crotch));
+        yield return new RadiusDimension(LeverFields.CrotchRadius.Name, crotch.Millimetres, fork.GapTopFlat is null ? text.Reference(crotch.Nominal, "R") : text.Size(crotch, "2× R"), Pair(fork.Crotch));
         if (fork.Shoulder is ArcEdge shoulder)
         {
             SizeValue radius = lever.Sizes[LeverFields.ShoulderRadius];
             yield return new RadiusDimension(LeverFields.ShoulderRadius.Name, radius.Millimetres, text.Size(radius, "2× R"), Pair(shoulder));
         }
 
-        if (fork.ArmCorner is { } corner)
+        // Unstated, it is one of the fillets the sheet's note covers.
+        if (lever.Sizes.Find(LeverFields.FootFillet) is { } foot)
+        {
+            if (fork.TongueFillet is { } fillet)
+                yield return new RadiusDimension(LeverFields.FootFillet.Name, foot.Millimetres, text.Size(foot, "2× R"), Pair(fillet));
+            else if (fork.HeadTop is not null)
+                yield return new LeaderNote(LeverFields.FootFillet.Name, foot.Millimetres, new Label(["2× SHARP"]), [fork.TongueFoot, fork.TongueFoot with { X = -fork.TongueFoot.X }]);
+        }
+
+        if (fork.ArmCorner is { } end && lever.Forms.ArmEnds == LeverFields.Round)
+            yield return new RadiusDimension("arms.end_radius", end.Radius, text.Reference(Length.FromMillimetres(end.Radius), "2× R"), Pair(end));
+        else if (fork.ArmCorner is { } corner)
             yield return new RadiusDimension(LeverFields.ArmEndCorner.Name, corner.Radius, text.Size(Length.FromMillimetres(corner.Radius), "4× R"), Pair(corner));
     }
 

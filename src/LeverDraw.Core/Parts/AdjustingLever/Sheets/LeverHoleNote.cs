@@ -21,7 +21,7 @@ internal static class LeverHoleNote
         else
         {
             lines[^1] += " AT MID-PLANE";
-            lines.Add("TAPER " + DimensionText.TaperRatio(hole.Taper) + ", LARGE END AT " + (hole.LargeEndRight ? "RIGHT" : "LEFT"));
+            lines.Add("TAPER " + DimensionText.TaperRatio(hole.Taper) + ", LARGE END AT USER'S " + (hole.LargeEndRight ? "RIGHT" : "LEFT"));
             lines.Add("REAM LEVER ALONE, RUNNING FIT");
         }
 

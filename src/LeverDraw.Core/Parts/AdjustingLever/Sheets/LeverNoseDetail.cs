@@ -52,7 +52,12 @@ internal static class LeverNoseDetail
             yield return new RadiusDimension("blends.fillet.neck", neckFillet.Radius, text.Size(Length.FromMillimetres(neckFillet.Radius), "2× R"), [neckFillet]);
         if (lever.Sizes.Find(LeverFields.NeckThickness) is { } neck)
         {
-            yield return new LeaderNote(LeverFields.NeckThickness.Name, neck.Millimetres, new Label(["NECK " + text.Size(neck).Lines[0]], text.Size(neck).Decimals), [side.FlankUpper.PointAt(0.1)]);
+            // Stated half the bulb's diameter behind its centre, between the flanks' own lines (the fillets cover that place).
+            Vector2D back = (side.NoseCentre - Point2D.Origin).Unit() * (thickness.Millimetres / 2);
+            Vector2D across = (side.NoseLower - side.NoseUpper).Unit() * (neck.Millimetres / 2);
+            Point2D middle = side.NoseCentre - back;
+            yield return new LinearDimension(LeverFields.NeckThickness.Name, neck.Millimetres, text.Size(neck), middle - across, middle + across, across.Angle);
+            yield return new LinearDimension("tongue.neck_station", back.Length, text.Reference(Length.FromMillimetres(back.Length)), middle - across, side.NoseCentre - across, back.Angle);
         }
 
         double slope = Math.Abs((side.FlankUpper.To - side.FlankUpper.From).Unit().Cross((side.NoseCentre - Point2D.Origin).Unit()));

@@ -25,6 +25,7 @@ internal static class LeverSection
             double head = lever.Sizes[LeverFields.HeadWidth].Millimetres / 2;
             double radius = boss.Diameter.Millimetres / 2;
             all.Add(new LinearDimension(LeverFields.BossDiameter.Name, boss.Diameter.Millimetres, text.Size(lever.Sizes[LeverFields.BossDiameter], "⌀"), new Point2D(half, -radius), new Point2D(half, radius), Math.PI / 2) { Sides = DimensionSides.Right });
+            all.Add(new LinearDimension("boss.over_both", 2 * half, text.Reference(Length.FromMillimetres(2 * half)), new Point2D(-half, -radius), new Point2D(half, -radius), 0) { Sides = DimensionSides.Right });
             all.Add(new LinearDimension(LeverFields.BossHeight.Name, boss.Height.Millimetres, text.Size(lever.Sizes[LeverFields.BossHeight], "2× "), new Point2D(head, radius), new Point2D(half, radius), 0));
         }
 

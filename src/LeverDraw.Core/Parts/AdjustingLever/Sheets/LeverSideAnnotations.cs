@@ -54,7 +54,7 @@ internal static class LeverSideAnnotations
         if (side.ArmMidline is ArcEdge midline)
         {
             SizeValue sagitta = lever.Sizes[LeverFields.ArmSagitta];
-            Label label = new(["MID-LINE R" + text.Number(Length.FromMillimetres(midline.Radius)) + ",", "SAGITTA " + text.Size(sagitta).Lines[0]], text.Size(sagitta).Decimals);
+            Label label = new(["MID-LINE (R" + text.Number(Length.FromMillimetres(midline.Radius)) + "),", "TANGENT AT PADS,", "SAGITTA " + text.Size(sagitta).Lines[0]], text.Size(sagitta).Decimals);
             yield return new LeaderNote(LeverFields.ArmSagitta.Name, sagitta.Millimetres, label, [midline.PointAt(0.5), midline.PointAt(0.65)]) { OnFace = true };
         }
     }
@@ -75,7 +75,7 @@ internal static class LeverSideAnnotations
         Point2D top = new(side.PadCentre.X + Math.Abs(side.ArmFaceRight.Start.X - side.PadCentre.X), side.PadTop);
         yield return new LinearDimension(LeverFields.PadLength.Name, length.Millimetres, text.Size(length), new Point2D(top.X, side.PadBottom), top, Upright);
         SizeValue crown = lever.Sizes[LeverFields.CrownRadius];
-        yield return new RadiusDimension(LeverFields.CrownRadius.Name, crown.Millimetres, text.Size(crown, "R"), [side.CrownArcRight, side.CrownArcLeft]);
+        yield return new RadiusDimension(LeverFields.CrownRadius.Name, crown.Millimetres, text.Size(crown, "2× R"), [side.CrownArcRight, side.CrownArcLeft]);
         if (side.PadEnd is ArcEdge round)
         {
             yield return new RadiusDimension("pads.end_radius", round.Radius, text.Reference(Length.FromMillimetres(round.Radius), "R"), [round]);
@@ -83,13 +83,13 @@ internal static class LeverSideAnnotations
         else if (side.PadCorner is { } corner)
         {
             SizeValue radius = lever.Sizes[LeverFields.PadEndCorner];
-            yield return new RadiusDimension(LeverFields.PadEndCorner.Name, radius.Millimetres, text.Size(radius, "R"), Arcs(corner, side.Find("pad-corner-left")));
+            yield return new RadiusDimension(LeverFields.PadEndCorner.Name, radius.Millimetres, text.Size(radius, "2× R"), Arcs(corner, side.Find("pad-corner-left")));
         }
 
         if (side.StepFilletRight is { } step)
         {
             SizeValue fillet = lever.Sizes[LeverFields.Fillet];
-            yield return new RadiusDimension(LeverFields.Fillet.Name, fillet.Millimetres, text.Size(fillet, "R"), Arcs(step, side.StepFilletLeft));
+            yield return new RadiusDimension(LeverFields.Fillet.Name, fillet.Millimetres, text.Size(fillet, "2× R"), Arcs(step, side.StepFilletLeft));
         }
     }
 

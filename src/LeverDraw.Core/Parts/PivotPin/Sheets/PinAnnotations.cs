@@ -42,11 +42,11 @@ internal static class PinAnnotations
     {
         double at = side * (half - pin.GaugePlane.Millimetres);
         double r = pin.Gauge.Millimetres / 2;
-        yield return new LinearDimension(PinFields.GaugePlane.Name, pin.GaugePlane.Millimetres, Boxed(text.Size(pin.GaugePlane)), new Point2D(at, r), new Point2D(side * half, pin.LargeBase.Y), 0)
+        yield return new LinearDimension(PinFields.GaugePlane.Name, pin.GaugePlane.Millimetres, text.Reference(pin.GaugePlane), new Point2D(at, r), new Point2D(side * half, pin.LargeBase.Y), 0)
         {
             Sides = DimensionSides.Left,
         };
-        yield return new LinearDimension("pin.gauge_diameter", pin.Gauge.Millimetres, text.Reference(pin.Gauge, "⌀"), new Point2D(at, -r), new Point2D(at, r), Upright) { Slide = (0, 0) };
+        yield return new LinearDimension("pin.gauge_diameter", pin.Gauge.Millimetres, text.Reference(pin.Gauge, "⌀"), new Point2D(at, -r), new Point2D(at, r), Upright) { Sides = default, Slide = (0, 0) };
     }
 
     private static IEnumerable<Annotation> Ends(Pin pin, DimensionText text, double half, int side)
@@ -70,8 +70,6 @@ internal static class PinAnnotations
             Sides = outward > 0 ? DimensionSides.Right : DimensionSides.Left,
         };
     }
-
-    private static Label Boxed(Label label) => label with { Boxed = true };
 
     /// <summary>A point on the pin's upper or lower side, a share of its length from the large end.</summary>
     private static Point2D OnSide(Pin pin, int side, double share, int up)

@@ -22,9 +22,14 @@ internal static class PinNotes
             notes.Add("METRIC TAPER PIN " + pin.Designation + ": THE SIZE NAMES THE SMALL END.");
         }
 
-        notes.Add("END DIAMETERS HOLD IN THE END PLANES, BEFORE CROWN OR CHAMFER. THE BOXED DISTANCE IS THE GAUGE PLANE.");
-        if (!pin.Taper.IsParallel)
+        string endForm = pin.Ends == PinFields.Crowned ? ", BEFORE THE CROWN" : pin.Ends == PinFields.Chamfered ? ", BEFORE THE CHAMFER" : string.Empty;
+        if (pin.Taper.IsParallel)
         {
+            notes.Add("PARALLEL PIN: HELD BY ITS FIT IN THE LUGS.");
+        }
+        else
+        {
+            notes.Add("END DIAMETERS HOLD IN THE END PLANES" + endForm + ". (SIZES IN ROUND BRACKETS) FOLLOW FROM OTHERS.");
             string large = pin.LargeEndRight ? "RIGHT" : "LEFT";
             string small = pin.LargeEndRight ? "LEFT" : "RIGHT";
             notes.Add("LARGE END AT THE USER'S " + large + ". DRIVE IN FROM THE " + large + ", DRIFT OUT FROM THE " + small + ".");
@@ -44,7 +49,7 @@ internal static class PinNotes
             yield break;
         Answer<PinDrillChoice> drill = TaperPinChoice.Drill(standard.Value, pin.Length.Nominal);
         Answer<TaperPinReamer> reamer = TaperPinChoice.Reamer(standard.Value, pin.Length.Nominal);
-        string tools = "HOLE FOR IT: ";
+        string tools = "HOLE IN THE PLANE'S LUGS, BOTH REAMED IN LINE: ";
         tools += drill.IsGiven ? "DRILL " + drill.Value.Drill.Name + " (⌀" + text.InSentence(drill.Value.Drill.Diameter) + "), " : string.Empty;
         tools += reamer.IsGiven ? "TAPER REAMER NO. " + reamer.Value.Number : "TAPER REAMER 1:48";
         Answer<InchTaperPin> next = InchTaperPins.Above(standard.Value);

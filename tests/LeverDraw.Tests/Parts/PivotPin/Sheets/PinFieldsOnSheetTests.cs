@@ -20,7 +20,8 @@ public class PinFieldsOnSheetTests
         SheetOptions options = SheetMaker.Options("A4", ShownUnits.Inches);
         PlotSheet sheet = SheetMaker.Draw(profile, options);
         PlotDimension large = sheet.Dimensions.Single(d => d.Name == "pin.large_end");
-        Assert.Equal("⌀" + largeEnd, large.Text);
+        // Precision class: +0.0010/0 in (ASME B18.8.2, from memory).
+        Assert.Equal("⌀" + largeEnd + "0 +.0010/0", large.Text);
         double length = sheet.Dimensions.Single(d => d.Name == "pin.length").Value;
         Assert.Equal(large.Value - (length / 48), sheet.Dimensions.Single(d => d.Name == "pin.small_end").Value, 9);
         Assert.Equal("▷ 1:48", sheet.Dimensions.Single(d => d.Name == "pin.taper").Text);

@@ -1,0 +1,63 @@
+using System.Text.RegularExpressions;
+using LeverDraw.Cli;
+using LeverDraw.Tests.Cli;
+using LeverDraw.Tests.Samples;
+using LeverDraw.Tests.Support;
+
+namespace LeverDraw.Tests.Architecture;
+
+/// <summary>Every command and option the README shows works.</summary>
+public sealed partial class ReadmeCommandTests
+{
+    private const string FromSource = "dotnet run --project src/LeverDraw.Cli -c Release -- ";
+
+    public static TheoryData<string> Commands =>
+        [.. CommandLine().Matches(RepositoryFile.Read("README.md")).Select(m => m.Groups[1].Value.Trim())];
+
+    [Theory]
+    [MemberData(nameof(Commands))]
+    public void Command_Run_Succeeds(string line)
+    {
+        MemoryFiles files = new();
+        foreach (string path in SampleSet.Profiles)
+            files.With(path, RepositoryFile.Read(path));
+        CliRun run = CliRun.Of(files, line.Split(' '));
+        Assert.True(run.Exit == ExitCode.Done, run.Error);
+    }
+
+    [Fact]
+    public void Readme_ShowsTheTwoCommandsInTheirOrder()
+    {
+        string readme = RepositoryFile.Read("README.md");
+        int draw = readme.IndexOf(FromSource + "draw ", StringComparison.Ordinal), tests = readme.IndexOf("```sh\ntests/all\n", StringComparison.Ordinal);
+        Assert.True(draw > 0 && tests > draw);
+        Assert.True(Commands.Count > 5);
+    }
+
+    [Fact]
+    public void Options_NamedInTheReadme_Exist()
+    {
+        string help = string.Concat(new[] { "check", "draw", "fields", "explain" }.Select(c => CliRun.Of(new MemoryFiles(), c, "--help").Out));
+        string[] unknown = [.. Option().Matches(RepositoryFile.Read("README.md")).Select(m => m.Groups[1].Value).Distinct()
+            .Where(o => o is not ("--project" or "--json") && !help.Contains(o + " ", StringComparison.Ordinal))];
+        Assert.Empty(unknown);
+    }
+
+    [Fact]
+    public void ProfileExample_IsGood()
+    {
+        string readme = RepositoryFile.Read("README.md");
+        int from = readme.IndexOf("```toml\n", StringComparison.Ordinal) + "```toml\n".Length;
+        MemoryFiles files = new MemoryFiles().With("profiles/levers/mine.toml", readme[from..readme.IndexOf("```", from, StringComparison.Ordinal)]);
+        foreach (string path in SampleSet.Profiles)
+            files.With(path, RepositoryFile.Read(path));
+        CliRun run = CliRun.Of(files, "draw", "profiles/levers/mine.toml", "--format", "svg");
+        Assert.True(run.Exit == ExitCode.Done, run.Error);
+    }
+
+    [GeneratedRegex(@"(?m)^(?:dotnet run --project src/LeverDraw\.Cli -c Release -- |leverdraw )(.+)$")]
+    private static partial Regex CommandLine();
+
+    [GeneratedRegex(@"(--[a-z][a-z-]*)")]
+    private static partial Regex Option();
+}
