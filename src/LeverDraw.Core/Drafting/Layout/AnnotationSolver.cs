@@ -59,11 +59,11 @@ public static class AnnotationSolver
                 if (j == i || Between(chosen[i]!, chosen[j]!) < PlacingCosts.Broken)
                     continue;
                 (Candidate? was, Candidate? wasOther) = (chosen[i], chosen[j]);
-                double before = CostAmong(field, was!, chosen, i, double.PositiveInfinity) + CostAmong(field, wasOther!, chosen, j, double.PositiveInfinity);
+                double before = CostOfPair(field, chosen, i, j);
                 chosen[j] = null;
                 chosen[i] = Cheapest(field, sorted[i], chosen, i, was).Best;
                 chosen[j] = Cheapest(field, sorted[j], chosen, j, wasOther).Best;
-                double after = CostAmong(field, chosen[i]!, chosen, i, double.PositiveInfinity) + CostAmong(field, chosen[j]!, chosen, j, double.PositiveInfinity);
+                double after = CostOfPair(field, chosen, i, j);
                 if (after < before - 1e-9)
                     return true;
                 (chosen[i], chosen[j]) = (was, wasOther);
@@ -72,6 +72,10 @@ public static class AnnotationSolver
 
         return false;
     }
+
+    /// <summary>What two cost together; what lies between them counts once, or the whole could rise while the pair seems to gain.</summary>
+    private static double CostOfPair(ViewField field, Candidate?[] chosen, int i, int j) =>
+        CostAmong(field, chosen[i]!, chosen, i, double.PositiveInfinity) + CostAmong(field, chosen[j]!, chosen, j, double.PositiveInfinity) - Between(chosen[i]!, chosen[j]!);
 
     private static (Candidate Best, double Cost) Cheapest(ViewField field, Candidate[] candidates, Candidate?[] chosen, int self, Candidate? current)
     {
