@@ -89,12 +89,12 @@ public class AnnotationSolverTests
 
     private static double Total(Candidate[] chosen) => chosen.Sum(c => c.Cost) + (PlacingCosts.Broken * Overlaps(chosen));
 
-    /// <summary>Each takes the cheapest place that those before it leave.</summary>
+    /// <summary>Each takes the cheapest place that those before it leave; of equals the one that is cheaper by itself, as the solver does.</summary>
     private static Candidate[] InTurn(Candidate[][] crowd)
     {
         var taken = new List<Candidate>();
         foreach (Candidate[] places in crowd)
-            taken.Add(places.MinBy(p => p.Cost + (PlacingCosts.Broken * taken.Count(t => t.Texts[0].Overlaps(p.Texts[0]))))!);
+            taken.Add(places.OrderBy(p => p.Cost).MinBy(p => p.Cost + (PlacingCosts.Broken * taken.Count(t => t.Texts[0].Overlaps(p.Texts[0]))))!);
         return [.. taken];
     }
 }
