@@ -59,11 +59,12 @@ public static class AnnotationSolver
                 if (j == i || Between(chosen[i]!, chosen[j]!) < PlacingCosts.Broken)
                     continue;
                 (Candidate? was, Candidate? wasOther) = (chosen[i], chosen[j]);
-                double before = CostAmong(field, was!, chosen, i, double.PositiveInfinity) + CostAmong(field, wasOther!, chosen, j, double.PositiveInfinity);
+                // What the two cost each other stands in both sums: it must count once, or a dearer pair could win.
+                double before = CostAmong(field, was!, chosen, i, double.PositiveInfinity) + CostAmong(field, wasOther!, chosen, j, double.PositiveInfinity) - Between(was!, wasOther!);
                 chosen[j] = null;
                 chosen[i] = Cheapest(field, sorted[i], chosen, i, was).Best;
                 chosen[j] = Cheapest(field, sorted[j], chosen, j, wasOther).Best;
-                double after = CostAmong(field, chosen[i]!, chosen, i, double.PositiveInfinity) + CostAmong(field, chosen[j]!, chosen, j, double.PositiveInfinity);
+                double after = CostAmong(field, chosen[i]!, chosen, i, double.PositiveInfinity) + CostAmong(field, chosen[j]!, chosen, j, double.PositiveInfinity) - Between(chosen[i]!, chosen[j]!);
                 if (after < before - 1e-9)
                     return true;
                 (chosen[i], chosen[j]) = (was, wasOther);
