@@ -18,6 +18,7 @@ public static class AnnotationSolver
         for (int i = 0; i < sorted.Length; i++)
             chosen[i] = Cheapest(field, sorted[i], chosen, i, null).Best;
 
+        Candidate?[] inTurn = [.. chosen];
         for (int round = 0; round < MaxRounds; round++)
         {
             bool moved = false;
@@ -37,6 +38,9 @@ public static class AnnotationSolver
                 break;
         }
 
+        // Rounding in the sums must not let improvement end dearer than it began.
+        if (Total(field, inTurn) < Total(field, chosen))
+            chosen = inTurn;
         var unplaced = new List<int>();
         for (int i = 0; i < chosen.Length; i++)
         {
@@ -45,6 +49,20 @@ public static class AnnotationSolver
         }
 
         return ([.. chosen.Select(c => c!)], [.. unplaced]);
+    }
+
+    /// <summary>Every candidate's own cost, and what each pair costs, once.</summary>
+    private static double Total(ViewField field, Candidate?[] chosen)
+    {
+        double total = 0;
+        for (int i = 0; i < chosen.Length; i++)
+        {
+            total += chosen[i]!.CostIn(field);
+            for (int j = 0; j < i; j++)
+                total += Between(chosen[i]!, chosen[j]!);
+        }
+
+        return total;
     }
 
     /// <summary>Where a hard rule is still broken, moves the other party first and then the sufferer.</summary>
@@ -59,11 +77,12 @@ public static class AnnotationSolver
                 if (j == i || Between(chosen[i]!, chosen[j]!) < PlacingCosts.Broken)
                     continue;
                 (Candidate? was, Candidate? wasOther) = (chosen[i], chosen[j]);
-                double before = CostOfPair(field, chosen, i, j);
+                // What the two cost each other stands in both sums: it must count once, or a dearer pair could win.
+                double before = CostAmong(field, was!, chosen, i, double.PositiveInfinity) + CostAmong(field, wasOther!, chosen, j, double.PositiveInfinity) - Between(was!, wasOther!);
                 chosen[j] = null;
                 chosen[i] = Cheapest(field, sorted[i], chosen, i, was).Best;
                 chosen[j] = Cheapest(field, sorted[j], chosen, j, wasOther).Best;
-                double after = CostOfPair(field, chosen, i, j);
+                double after = CostAmong(field, chosen[i]!, chosen, i, double.PositiveInfinity) + CostAmong(field, chosen[j]!, chosen, j, double.PositiveInfinity) - Between(chosen[i]!, chosen[j]!);
                 if (after < before - 1e-9)
                     return true;
                 (chosen[i], chosen[j]) = (was, wasOther);
@@ -72,10 +91,6 @@ public static class AnnotationSolver
 
         return false;
     }
-
-    /// <summary>What two cost together; what lies between them counts once, or the whole could rise while the pair seems to gain.</summary>
-    private static double CostOfPair(ViewField field, Candidate?[] chosen, int i, int j) =>
-        CostAmong(field, chosen[i]!, chosen, i, double.PositiveInfinity) + CostAmong(field, chosen[j]!, chosen, j, double.PositiveInfinity) - Between(chosen[i]!, chosen[j]!);
 
     private static (Candidate Best, double Cost) Cheapest(ViewField field, Candidate[] candidates, Candidate?[] chosen, int self, Candidate? current)
     {

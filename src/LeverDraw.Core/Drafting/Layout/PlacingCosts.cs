@@ -15,7 +15,7 @@ internal static class PlacingCosts
     public static double CrossingFeature(StrokeKind kind) => kind switch
     {
         StrokeKind.ExtensionLine => 4,
-        StrokeKind.Leader => 14,
+        StrokeKind.Leader => 20,
         _ => 9,
     };
 

@@ -30,12 +30,10 @@ public static class SheetComposer
         foreach (SheetFormat sheet in sheets)
         {
             bool last = sheet == sheets[^1];
-            foreach ((DraftingStyle style, double least) in Passes(sheet, last, options))
+            foreach ((DraftingStyle style, double least, double below) in Passes(sheet, last, options))
             {
-                foreach (DrawingScale scale in Scales(options))
+                foreach (DrawingScale scale in Scales(options).Where(s => s.Factor >= least && s.Factor < below))
                 {
-                    if (scale.Factor < least)
-                        break;
                     if (new SheetAttempt(content, options, sheet, scale, style).Run(out string? reason) is { } plot)
                         return Checked<PlotSheet>.Good(plot);
                     if (reason is not null && !tried.Contains(reason))
@@ -49,17 +47,20 @@ public static class SheetComposer
     }
 
     /// <summary>First the sheet's own lettering, then the next smaller one, both at a scale that shows small parts well; only then smaller scales.</summary>
-    private static IEnumerable<(DraftingStyle Style, double Least)> Passes(SheetFormat sheet, bool last, SheetOptions options)
+    private static IEnumerable<(DraftingStyle Style, double Least, double Below)> Passes(SheetFormat sheet, bool last, SheetOptions options)
     {
         bool large = sheet.Width.Millimetres * sheet.Height.Millimetres > LargeSheet;
-        (DraftingStyle usual, DraftingStyle smaller) = large ? (DraftingStyle.Large, DraftingStyle.Small) : (DraftingStyle.Small, DraftingStyle.Tiny);
-        double good = options.Scale is null ? GoodScale : 0;
-        yield return (usual, good);
-        yield return (smaller, good);
-        if (!last || options.Scale is not null)
-            yield break;
-        yield return (usual, SmallestAutomatic);
-        yield return (smaller, SmallestAutomatic);
+        DraftingStyle[] styles = large ? [DraftingStyle.Large, DraftingStyle.Small] : [DraftingStyle.Small, DraftingStyle.Tiny];
+        (double Least, double Below)[] ranges = options.Scale is not null
+            ? [(0, double.PositiveInfinity)]
+            : last
+                ? [(GoodScale, double.PositiveInfinity), (1, GoodScale), (SmallestAutomatic, 1)]
+                : [(GoodScale, double.PositiveInfinity)];
+        foreach ((double least, double below) in ranges)
+        {
+            foreach (DraftingStyle style in styles)
+                yield return (style, least, below);
+        }
     }
 
     private static Diagnostic Fault(SheetContent content, string paper, DrawingScale? scale, List<string> reasons)

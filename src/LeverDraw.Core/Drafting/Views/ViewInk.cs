@@ -8,16 +8,17 @@ namespace LeverDraw.Drafting.Views;
 /// <summary>A view's own ink at one scale: what is drawn, and the same as short straight strokes for collision tests.</summary>
 internal sealed class ViewInk
 {
-    /// <summary>Centre lines stand out by this much, paper millimetres (ISO 128 practice, from memory).</summary>
-    private const double CentreOvershoot = 2.5;
-
     private readonly ImmutableArray<PlotItem>.Builder _items = ImmutableArray.CreateBuilder<PlotItem>();
     private readonly List<Stroke> _strokes = [];
     private readonly string _view;
 
+    /// <summary>Centre lines stand out as far as extension lines do (ISO 128 practice, from memory); lettering on the first tier clears that.</summary>
+    private readonly double _overshoot;
+
     public ViewInk(ViewSource view, Transform2D toBlock, DraftingStyle style)
     {
         _view = view.Id;
+        _overshoot = style.Overshoot;
         foreach (HatchedRegion region in view.Hatching)
             AddHatch([.. region.Loops.Select(loop => loop.Transformed(toBlock))], style.HatchSpacing);
         foreach (PlotOutline outline in view.Outlines)
@@ -47,7 +48,7 @@ internal sealed class ViewInk
     {
         if (role == LineRole.Centre && edge is LineEdge line)
         {
-            Vector2D u = (line.To - line.From).Unit() * CentreOvershoot;
+            Vector2D u = (line.To - line.From).Unit() * _overshoot;
             edge = new LineEdge(line.From - u, line.To + u);
         }
 

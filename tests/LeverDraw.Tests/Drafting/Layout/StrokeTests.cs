@@ -7,7 +7,7 @@ namespace LeverDraw.Tests.Drafting.Layout;
 
 public class StrokeTests
 {
-    private static readonly Gen<Point2D> Points = Gen.Select(Gen.Double[-15, 15], Gen.Double[-15, 15], (x, y) => new Point2D(x, y));
+    private static readonly Gen<Point2D> Points = Gen.Select(Gen.Double[-15, 15], Gen.Double[-15, 15], (x, y) => new Point2D(Math.Round(x, 6), Math.Round(y, 6)));
 
     [Theory]
     [InlineData(0, 0, 10, 0, 5, -5, 5, 5, true)]
