@@ -30,7 +30,7 @@ public class ViewInkTests
         {
             PlotStroke line = Assert.IsType<PlotStroke>(Assert.Single(Build(new ViewSource("v", null) { Edges = [axis] }, scale).Items));
             Assert.Equal(LineRole.Centre, line.Role);
-            // 1.5 mm at each end, as extension lines on small sheets.
+            // 1.5 mm at each end, as extension lines in the small style.
             Assert.Equal((10 * scale) + 3, line.Edge.Length, 9);
         }
     }
