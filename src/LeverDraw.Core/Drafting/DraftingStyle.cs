@@ -33,8 +33,5 @@ public sealed record DraftingStyle(
 
     public double ArrowHalfWidth => ArrowLength / 6;
 
-    /// <summary>Height of secondary lettering (captions of cells, notes on small sheets): the next smaller ISO 3098 size.</summary>
-    public double SmallLettering => LetteringHeight > 2.5 ? 2.5 : 1.8;
-
     public double CaptionLettering => LetteringHeight > 2.5 ? 5 : 3.5;
 }

@@ -18,7 +18,6 @@ public static class AnnotationSolver
         for (int i = 0; i < sorted.Length; i++)
             chosen[i] = Cheapest(field, sorted[i], chosen, i, null).Best;
 
-        Candidate?[] inTurn = [.. chosen];
         for (int round = 0; round < MaxRounds; round++)
         {
             bool moved = false;
@@ -38,9 +37,6 @@ public static class AnnotationSolver
                 break;
         }
 
-        // Rounding in the sums must not let improvement end dearer than it began.
-        if (Total(field, inTurn) < Total(field, chosen))
-            chosen = inTurn;
         var unplaced = new List<int>();
         for (int i = 0; i < chosen.Length; i++)
         {
@@ -49,20 +45,6 @@ public static class AnnotationSolver
         }
 
         return ([.. chosen.Select(c => c!)], [.. unplaced]);
-    }
-
-    /// <summary>Every candidate's own cost, and what each pair costs, once.</summary>
-    private static double Total(ViewField field, Candidate?[] chosen)
-    {
-        double total = 0;
-        for (int i = 0; i < chosen.Length; i++)
-        {
-            total += chosen[i]!.CostIn(field);
-            for (int j = 0; j < i; j++)
-                total += Between(chosen[i]!, chosen[j]!);
-        }
-
-        return total;
     }
 
     /// <summary>Where a hard rule is still broken, moves the other party first and then the sufferer.</summary>
