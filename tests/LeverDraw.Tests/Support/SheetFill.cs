@@ -5,7 +5,7 @@ namespace LeverDraw.Tests.Support;
 
 /// <summary>How much of a finished sheet's drawing field is in use, and where its middle lies: by a grid over the ink, blind to how the ink was placed.</summary>
 /// <remarks>
-/// A grid square counts when it comes within <see cref="Reach"/> of any ink: white so near to ink is not free, since nothing else could stand there.
+/// A grid square counts when its middle lies within <see cref="Reach"/> of any ink: white so near to ink is not free, since blocks keep that distance.
 /// The inside of an outline counts, being part of the picture. Why this measure: docs/adr/0006-layout.md.
 /// </remarks>
 internal sealed class SheetFill
@@ -98,8 +98,9 @@ internal sealed class SheetFill
 
     private void Mark(Box2D ink)
     {
-        int c0 = Math.Max(0, (int)Math.Floor((ink.MinX - Reach - _field.MinX) / Pitch)), c1 = Math.Min(_taken.GetLength(0) - 1, (int)((ink.MaxX + Reach - _field.MinX) / Pitch));
-        int r0 = Math.Max(0, (int)Math.Floor((ink.MinY - Reach - _field.MinY) / Pitch)), r1 = Math.Min(_taken.GetLength(1) - 1, (int)((ink.MaxY + Reach - _field.MinY) / Pitch));
+        int Index(double at) => (int)Math.Floor((at / Pitch) + 0.5);
+        int c0 = Math.Max(0, Index(ink.MinX - Reach - _field.MinX)), c1 = Math.Min(_taken.GetLength(0), Index(ink.MaxX + Reach - _field.MinX)) - 1;
+        int r0 = Math.Max(0, Index(ink.MinY - Reach - _field.MinY)), r1 = Math.Min(_taken.GetLength(1), Index(ink.MaxY + Reach - _field.MinY)) - 1;
         for (int c = c0; c <= c1; c++)
         {
             for (int r = r0; r <= r1; r++)
