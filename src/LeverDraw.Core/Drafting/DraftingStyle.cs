@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace LeverDraw.Drafting;
 
 /// <summary>Sizes of everything that is drawn round a view, paper millimetres. One record for a whole sheet, so that rows line up.</summary>
@@ -30,6 +32,9 @@ public sealed record DraftingStyle(
 
     /// <summary>For A3 and larger: lettering 3.5.</summary>
     public static DraftingStyle Large { get; } = new(3.5, 3.5, 10, 8.5, 2, 1, 1.65, 0.8, 2.5);
+
+    /// <summary>Heights for notes and tables, the usual first; the smallest of ISO 3098 where nothing else fits.</summary>
+    public ImmutableArray<double> NotesLettering => LetteringHeight > 2.5 ? [3.5, 2.5, 1.8] : [2.5, 1.8];
 
     public double ArrowHalfWidth => ArrowLength / 6;
 

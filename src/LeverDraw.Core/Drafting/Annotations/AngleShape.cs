@@ -13,6 +13,12 @@ internal sealed class AngleShape(LabelBox label, DraftingStyle style, Point2D ve
     /// <param name="along">Where the text stands: 0…1 inside the angle, less or more beside it.</param>
     public Candidate Candidate(double along, AngleDimension dimension, string id, string view, double cost)
     {
+        double own = cost + (along is < 0 or > 1 ? 1.5 : Math.Abs(along - 0.5));
+        return new Candidate(own, () => At(along, dimension, id, view, own));
+    }
+
+    private Candidate At(double along, AngleDimension dimension, string id, string view, double cost)
+    {
         double tail = ArrowsInside ? 0 : (style.ArrowLength + 2) / radius;
         bool before = along < 0;
         bool after = along > 1;
@@ -37,7 +43,7 @@ internal sealed class AngleShape(LabelBox label, DraftingStyle style, Point2D ve
         if (two is not null)
             strokes.Add(new Stroke(two.From, two.To, StrokeKind.ExtensionLine));
         OrientedBox box = label.Box(corner, 0, style.Clearance);
-        return new Candidate([box], [.. strokes], cost + (before || after ? 1.5 : Math.Abs(along - 0.5)), () => Ink(dimension, id, view, arc, one, two, corner, middle), ArrowBack(first, ArrowsInside ? -1 : 1), ArrowBack(first + sweep, ArrowsInside ? 1 : -1));
+        return new Candidate([box], [.. strokes], cost, () => Ink(dimension, id, view, arc, one, two, corner, middle), ArrowBack(first, ArrowsInside ? -1 : 1), ArrowBack(first + sweep, ArrowsInside ? 1 : -1));
     }
 
     private LineEdge? Extension(double direction, double? from)

@@ -5,15 +5,7 @@ namespace LeverDraw.Drafting.Annotations;
 /// <summary>The explicit list of annotation kinds and what makes their candidates.</summary>
 internal static class AnnotationCandidates
 {
-    public static List<Candidate> For(Annotation annotation, string id, PlacingContext context)
-    {
-        List<Candidate> all = Places(annotation, id, context);
-        foreach (Candidate candidate in all)
-            candidate.Surcharge(context.SprawlOf(candidate.Bounds));
-        return all;
-    }
-
-    private static List<Candidate> Places(Annotation annotation, string id, PlacingContext context) => annotation switch
+    public static List<Candidate> For(Annotation annotation, string id, PlacingContext context) => annotation switch
     {
         LinearDimension linear => LinearCandidates.For(linear, id, context),
         DiameterDimension diameter => RadialCandidates.For(diameter with { Label = diameter.Label.Stacked() }, id, context),

@@ -59,7 +59,10 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
         }
     }
 
-    private Candidate Make(double level, double reachP, double reachQ, double textAt, bool arrowsInside, double cost)
+    private Candidate Make(double level, double reachP, double reachQ, double textAt, bool arrowsInside, double cost) =>
+        new(cost, () => Shape(level, reachP, reachQ, textAt, arrowsInside, cost));
+
+    private Candidate Shape(double level, double reachP, double reachQ, double textAt, bool arrowsInside, double cost)
     {
         double w = label.Width;
         double tail = arrowsInside ? 0 : _style.ArrowLength + 2;

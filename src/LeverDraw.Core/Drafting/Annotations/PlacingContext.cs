@@ -6,8 +6,7 @@ namespace LeverDraw.Drafting.Annotations;
 /// <summary>What a candidate generator needs to know: the view, its scale, its box on paper, the style.</summary>
 /// <param name="ToBlock">From view millimetres to the block's paper millimetres (scale and turn, no shift).</param>
 /// <param name="Bounds">Of the view's own ink, block millimetres.</param>
-/// <param name="Thrift">Price of each millimetre by which an annotation makes the block wider; high where paper is narrow.</param>
-public sealed record PlacingContext(string View, Transform2D ToBlock, Box2D Bounds, DraftingStyle Style, double Thrift = 0.25)
+public sealed record PlacingContext(string View, Transform2D ToBlock, Box2D Bounds, DraftingStyle Style)
 {
     public double Scale => ToBlock.Scale;
 
@@ -28,14 +27,5 @@ public sealed record PlacingContext(string View, Transform2D ToBlock, Box2D Boun
             along.Dot(new Vector2D(Bounds.MinX, Bounds.MaxY)), along.Dot(new Vector2D(Bounds.MaxX, Bounds.MaxY)),
         ];
         return (corners.Min(), corners.Max());
-    }
-
-    /// <summary>What a candidate costs for reaching out beyond two tiers round the view; height is cheaper than width.</summary>
-    public double SprawlOf(Box2D bounds)
-    {
-        double ring = Style.FirstTier + Style.TierSpacing + 1;
-        double wide = Math.Max(0, Bounds.MinX - ring - bounds.MinX) + Math.Max(0, bounds.MaxX - Bounds.MaxX - ring);
-        double high = Math.Max(0, Bounds.MinY - ring - bounds.MinY) + Math.Max(0, bounds.MaxY - Bounds.MaxY - ring);
-        return Thrift * (wide + (0.4 * high));
     }
 }

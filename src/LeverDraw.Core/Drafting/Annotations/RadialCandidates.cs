@@ -130,10 +130,12 @@ internal static class RadialCandidates
                 bool folded = toRight != direction.X >= 0;
                 if (folded && Math.Abs(direction.X) > 0.5)
                     continue;
-                var leader = new LeaderShape(label, style, tip, direction, from, toRight);
-                if (leader.StrikesItself)
-                    continue;
-                all.Add(new Candidate([leader.Box], leader.Strokes, cost + awkward + (folded ? 3 : 0) + (length * 0.16), () => ink(leader), Arrowhead.Back(tip, -direction, style)));
+                double own = cost + awkward + (folded ? 3 : 0) + (length * 0.16);
+                all.Add(new Candidate(own, () =>
+                {
+                    var leader = new LeaderShape(label, style, tip, direction, from, toRight);
+                    return leader.StrikesItself ? null : new Candidate([leader.Box], leader.Strokes, own, () => ink(leader), Arrowhead.Back(tip, -direction, style));
+                }));
             }
         }
     }

@@ -3,44 +3,46 @@ using LeverDraw.Geometry;
 namespace LeverDraw.Drafting.Layout;
 
 /// <summary>A piece of the sheet's division: a block, or a row or column of further cells. Asked first how much room it needs, then given a box.</summary>
-internal abstract class Cell
+internal abstract class Cell(double minWidth, double minHeight, bool holdsTitle = false)
 {
     /// <summary>Least free distance between neighbours and to the frame, millimetres.</summary>
     public const double Gap = 5;
 
-    public abstract double MinWidth { get; }
+    public double MinWidth { get; } = minWidth;
 
-    public abstract double MinHeight { get; }
+    public double MinHeight { get; } = minHeight;
+
+    /// <summary>The title block is in it: it must get the lower right corner of the box it stands in.</summary>
+    public bool HoldsTitle { get; } = holdsTitle;
 
     public abstract void Place(Box2D area, List<PlacedBlock> placed);
 }
 
-/// <summary>One block, in the middle of its area.</summary>
-internal sealed class BlockCell(PaperBlock block) : Cell
+/// <summary>The title block's own room. It is drawn with the frame, so nothing is placed.</summary>
+internal sealed class TitleCell(double width, double height) : Cell(width, height, holdsTitle: true)
 {
-    public override double MinWidth => block.Bounds.Width;
+    public override void Place(Box2D area, List<PlacedBlock> placed)
+    {
+    }
+}
 
-    public override double MinHeight => block.Bounds.Height;
-
+/// <summary>One block, in the middle of its area.</summary>
+internal sealed class BlockCell(PaperBlock block) : Cell(block.Bounds.Width, block.Bounds.Height)
+{
     public override void Place(Box2D area, List<PlacedBlock> placed) =>
         placed.Add(new PlacedBlock(block, area.Centre - block.Bounds.Centre));
 }
 
 /// <summary>Views side by side with their origins on one level, as projection demands; the spare width is shared evenly.</summary>
-internal sealed class ProjectedRow(IReadOnlyList<PaperBlock> blocks) : Cell
+internal sealed class ProjectedRow(IReadOnlyList<PaperBlock> blocks)
+    : Cell(blocks.Sum(b => b.Bounds.Width) + ((blocks.Count - 1) * Gap), blocks.Max(b => b.Bounds.MaxY) - blocks.Min(b => b.Bounds.MinY))
 {
-    private double Low => blocks.Min(b => b.Bounds.MinY);
-
-    private double High => blocks.Max(b => b.Bounds.MaxY);
-
-    public override double MinWidth => blocks.Sum(b => b.Bounds.Width) + ((blocks.Count - 1) * Gap);
-
-    public override double MinHeight => High - Low;
+    private readonly double _middle = (blocks.Min(b => b.Bounds.MinY) + blocks.Max(b => b.Bounds.MaxY)) / 2;
 
     public override void Place(Box2D area, List<PlacedBlock> placed)
     {
         double spare = (area.Width - MinWidth) / (blocks.Count + 1);
-        double level = area.Centre.Y - ((Low + High) / 2);
+        double level = area.Centre.Y - _middle;
         double x = area.MinX + spare;
         foreach (PaperBlock block in blocks)
         {
@@ -50,30 +52,45 @@ internal sealed class ProjectedRow(IReadOnlyList<PaperBlock> blocks) : Cell
     }
 }
 
-/// <summary>Cells one below the other (first on top) or side by side; room beyond the gaps is shared evenly between and around them.</summary>
-internal sealed class StackCell(bool vertical, IReadOnlyList<Cell> cells) : Cell
+/// <summary>Cells one below the other (first on top) or side by side; room beyond the gaps is shared evenly between and around them. The title block's cell comes last and reaches to the corner.</summary>
+internal sealed class StackCell : Cell
 {
-    public override double MinWidth => cells.Count == 0 ? 0 : vertical ? cells.Max(c => c.MinWidth) : cells.Sum(c => c.MinWidth) + ((cells.Count - 1) * Gap);
+    private readonly Cell[] _cells;
 
-    public override double MinHeight => cells.Count == 0 ? 0 : vertical ? cells.Sum(c => c.MinHeight) + ((cells.Count - 1) * Gap) : cells.Max(c => c.MinHeight);
+    public StackCell(bool vertical, params Cell[] cells)
+        : base(Along(!vertical, cells, c => c.MinWidth), Along(vertical, cells, c => c.MinHeight), cells[^1].HoldsTitle)
+    {
+        IsVertical = vertical;
+        _cells = cells;
+    }
+
+    public bool IsVertical { get; }
+
+    /// <summary>One more cell before another, or before the cells of a stack the same way: then all share the room alike.</summary>
+    public static StackCell Before(bool vertical, Cell first, Cell rest) =>
+        rest is StackCell stack && stack.IsVertical == vertical ? new(vertical, [first, .. stack._cells]) : new(vertical, first, rest);
 
     public override void Place(Box2D area, List<PlacedBlock> placed)
     {
-        double spare = (vertical ? area.Height - MinHeight : area.Width - MinWidth) / (cells.Count + 1);
-        double at = vertical ? area.MaxY - spare : area.MinX + spare;
-        foreach (Cell cell in cells)
+        double spare = (IsVertical ? area.Height - MinHeight : area.Width - MinWidth) / (HoldsTitle ? _cells.Length : _cells.Length + 1);
+        double at = IsVertical ? area.MaxY - spare : area.MinX + spare;
+        foreach (Cell cell in _cells)
         {
-            if (vertical)
+            if (IsVertical)
             {
-                at -= cell.MinHeight;
-                cell.Place(new Box2D(area.MinX, at, area.MaxX, at + cell.MinHeight), placed);
-                at -= Gap + spare;
+                double low = cell.HoldsTitle ? area.MinY : at - cell.MinHeight;
+                cell.Place(new Box2D(area.MinX, low, area.MaxX, at), placed);
+                at -= cell.MinHeight + Gap + spare;
             }
             else
             {
-                cell.Place(new Box2D(at, area.MinY, at + cell.MinWidth, area.MaxY), placed);
+                double right = cell.HoldsTitle ? area.MaxX : at + cell.MinWidth;
+                cell.Place(new Box2D(at, area.MinY, right, area.MaxY), placed);
                 at += cell.MinWidth + Gap + spare;
             }
         }
     }
+
+    private static double Along(bool inTurn, Cell[] cells, Func<Cell, double> size) =>
+        inTurn ? cells.Sum(size) + ((cells.Length - 1) * Gap) : cells.Max(size);
 }

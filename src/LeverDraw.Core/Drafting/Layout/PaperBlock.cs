@@ -6,10 +6,19 @@ using LeverDraw.Geometry;
 namespace LeverDraw.Drafting.Layout;
 
 /// <summary>A rigid piece of the sheet with a box of its own: an annotated view, the notes, a table. Blocks never overlap, so nothing in one can meet anything in another.</summary>
+/// <param name="Draw">Its ink, asked for once its place on the sheet is settled.</param>
 /// <param name="View">Set for a view.</param>
-public sealed record PaperBlock(string Name, Box2D Bounds, ImmutableArray<PlotItem> Items, ImmutableArray<PlotDimension> Dimensions, ViewBlock? View = null)
+public sealed record PaperBlock(string Name, Box2D Bounds, Func<BlockInk> Draw, ViewBlock? View = null)
 {
-    public static PaperBlock Of(ViewBlock block) => new(block.Source.Id, block.Bounds, block.Items, block.Dimensions, block);
+    public PaperBlock(string name, Box2D bounds, ImmutableArray<PlotItem> items, ImmutableArray<PlotDimension> dimensions)
+        : this(name, bounds, () => new BlockInk(items, dimensions))
+    {
+    }
+
+    /// <summary>Drawn anew at each call.</summary>
+    public ImmutableArray<PlotItem> Items => Draw().Items;
+
+    public static PaperBlock Of(ViewBlock block) => new(block.Source.Id, block.Bounds, block.Draw, block);
 }
 
 /// <summary>A block and how far it is shifted.</summary>

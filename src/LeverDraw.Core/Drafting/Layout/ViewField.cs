@@ -2,37 +2,55 @@ using LeverDraw.Geometry;
 
 namespace LeverDraw.Drafting.Layout;
 
-/// <summary>The view's own ink, for collision tests, in the block's paper millimetres. A plain grid keeps the tests short.</summary>
+/// <summary>The view's own ink, for collision tests, in the block's paper millimetres. A plain grid keeps the tests short. Holds no state of a question: any number of threads may ask.</summary>
 public sealed class ViewField
 {
     private const double CellSize = 6;
 
     private readonly Stroke[] _strokes;
-    private readonly List<int>[] _cells;
+    private readonly (int Column, int Row)[] _firstCells;
+    private readonly int[] _starts;
+    private readonly int[] _members;
     private readonly Box2D _box;
+    private readonly Box2D _reach;
     private readonly int _columns;
     private readonly int _rows;
-    private readonly int[] _seen;
-    private readonly List<int> _near = [];
-    private int _stamp;
 
     public ViewField(IEnumerable<Stroke> strokes)
     {
         _strokes = [.. strokes];
-        _box = _strokes.Aggregate(Box2D.Empty, (b, s) => b.Union(s.Bounds));
+        _box = Box2D.Empty;
+        foreach (Stroke stroke in _strokes)
+            _box = _box.Union(stroke.Bounds);
         if (_box.IsEmpty)
             _box = new Box2D(0, 0, 0, 0);
+        _reach = _box.Inflated(1e-6);
         _columns = (int)(_box.Width / CellSize) + 1;
         _rows = (int)(_box.Height / CellSize) + 1;
-        _cells = new List<int>[_columns * _rows];
-        _seen = new int[_strokes.Length];
+        _firstCells = new (int, int)[_strokes.Length];
+        _starts = new int[(_columns * _rows) + 1];
+        for (int i = 0; i < _strokes.Length; i++)
+        {
+            (int c0, int r0, int c1, int r1) = CellsOf(_strokes[i].Bounds);
+            _firstCells[i] = (c0, r0);
+            for (int r = r0; r <= r1; r++)
+            {
+                for (int c = c0; c <= c1; c++)
+                    _starts[(r * _columns) + c + 1]++;
+            }
+        }
+
+        for (int i = 1; i < _starts.Length; i++)
+            _starts[i] += _starts[i - 1];
+        _members = new int[_starts[^1]];
+        int[] next = [.. _starts];
         for (int i = 0; i < _strokes.Length; i++)
         {
             (int c0, int r0, int c1, int r1) = CellsOf(_strokes[i].Bounds);
             for (int r = r0; r <= r1; r++)
             {
                 for (int c = c0; c <= c1; c++)
-                    (_cells[(r * _columns) + c] ??= []).Add(i);
+                    _members[next[(r * _columns) + c]++] = i;
             }
         }
     }
@@ -42,15 +60,13 @@ public sealed class ViewField
     /// <summary>What a candidate costs among the view's own ink.</summary>
     public double CostOf(Candidate candidate)
     {
-        double cost = 0;
         foreach (OrientedBox text in candidate.Texts)
         {
             if (StrikesText(text))
-                cost += PlacingCosts.Broken;
+                return PlacingCosts.Broken;
         }
 
-        if (cost > 0)
-            return cost;
+        double cost = 0;
         foreach (Stroke stroke in candidate.Strokes)
             cost += CostOf(stroke);
         return cost;
@@ -58,10 +74,19 @@ public sealed class ViewField
 
     private bool StrikesText(in OrientedBox text)
     {
-        foreach (int i in Near(text.Bounds))
+        if (!text.Bounds.Overlaps(_reach))
+            return false;
+        (int c0, int r0, int c1, int r1) = CellsOf(text.Bounds);
+        for (int r = r0; r <= r1; r++)
         {
-            if (text.Meets(_strokes[i].A, _strokes[i].B))
-                return true;
+            for (int c = c0; c <= c1; c++)
+            {
+                foreach (int i in Cell(c, r))
+                {
+                    if (text.Meets(_strokes[i].A, _strokes[i].B))
+                        return true;
+                }
+            }
         }
 
         return false;
@@ -69,47 +94,38 @@ public sealed class ViewField
 
     private double CostOf(in Stroke stroke)
     {
+        // A level or upright line's box has no area: it is asked for with a hair round it.
+        if (!stroke.Bounds.Inflated(1e-6).Overlaps(_reach))
+            return 0;
         double cost = 0;
-        foreach (int i in Near(stroke.Bounds))
+        (int c0, int r0, int c1, int r1) = CellsOf(stroke.Bounds);
+        for (int r = r0; r <= r1; r++)
         {
-            ref readonly Stroke other = ref _strokes[i];
-            if (!stroke.IsNear(other, 0.5))
-                continue;
-            if (other.Kind != StrokeKind.Light && stroke.Crosses(other))
-                cost += PlacingCosts.CrossingFeature(stroke.Kind);
-            else if ((other.Kind != StrokeKind.Light || stroke.Kind is StrokeKind.DimensionLine) && stroke.RunsAlong(other, 0.4))
-                return cost + PlacingCosts.AlongFeature;
+            for (int c = c0; c <= c1; c++)
+            {
+                foreach (int i in Cell(c, r))
+                {
+                    // One that stands in several of the cells counts in the first of them.
+                    if (c != Math.Max(c0, _firstCells[i].Column) || r != Math.Max(r0, _firstCells[i].Row))
+                        continue;
+                    ref readonly Stroke other = ref _strokes[i];
+                    if (!stroke.IsNear(other, 0.5))
+                        continue;
+                    if (other.Kind != StrokeKind.Light && stroke.Crosses(other))
+                        cost += PlacingCosts.CrossingFeature(stroke.Kind);
+                    else if ((other.Kind != StrokeKind.Light || stroke.Kind is StrokeKind.DimensionLine) && stroke.RunsAlong(other, 0.4))
+                        return cost + PlacingCosts.AlongFeature;
+                }
+            }
         }
 
         return cost;
     }
 
-    /// <summary>Indices of the strokes in the cells that a box touches, each once. The buffer is reused by the next call.</summary>
-    private List<int> Near(Box2D box)
+    private ReadOnlySpan<int> Cell(int column, int row)
     {
-        _near.Clear();
-        if (!box.Overlaps(_box.Inflated(1e-6)))
-            return _near;
-        int stamp = ++_stamp;
-        (int c0, int r0, int c1, int r1) = CellsOf(box);
-        for (int r = r0; r <= r1; r++)
-        {
-            for (int c = c0; c <= c1; c++)
-            {
-                List<int>? cell = _cells[(r * _columns) + c];
-                if (cell is null)
-                    continue;
-                foreach (int i in cell)
-                {
-                    if (_seen[i] == stamp)
-                        continue;
-                    _seen[i] = stamp;
-                    _near.Add(i);
-                }
-            }
-        }
-
-        return _near;
+        int cell = (row * _columns) + column;
+        return _members.AsSpan(_starts[cell], _starts[cell + 1] - _starts[cell]);
     }
 
     private (int C0, int R0, int C1, int R1) CellsOf(Box2D box) => (

@@ -11,36 +11,47 @@ namespace LeverDraw.Drafting.Sheets;
 /// <summary>The notes as one tidy block: numbered, wrapped to a width, the print check bar below.</summary>
 public static class NotesBlock
 {
-    private const double Indent = 6;
+    /// <summary>From the number to the text, in lettering heights.</summary>
+    private const double IndentHeights = 2.4;
+
+    private const double Pitch = 1.55, BetweenNotes = 0.35, HeadHeight = 1.4;
 
     public static PaperBlock Build(IReadOnlyList<string> notes, double width, double lettering, SheetUnit unit)
     {
-        var items = ImmutableArray.CreateBuilder<PlotItem>();
-        double pitch = lettering * 1.55;
-        double y = CheckBar.Height + 3;
-        for (int i = notes.Count - 1; i >= 0; i--)
-        {
-            List<string> lines = Wrap(notes[i], width - Indent, lettering);
-            for (int k = lines.Count - 1; k >= 0; k--)
-            {
-                items.Add(StrokeLettering.Compose(lines[k], new Point2D(Indent, y), lettering));
-                if (k == 0)
-                    items.Add(StrokeLettering.Compose((i + 1).ToString(CultureInfo.InvariantCulture), new Point2D(0, y), lettering));
-                y += pitch;
-            }
-
-            y += lettering * 0.35;
-        }
-
-        y += lettering * 0.4;
-        items.Add(StrokeLettering.Compose("NOTES", new Point2D(0, y), lettering * 1.4));
-        y += lettering * 1.4;
-        items.AddRange(CheckBar.Draw(unit, new Point2D(0, 0.5), Math.Min(lettering, 2.5)));
-        double used = items.OfType<PlotText>().Max(t => t.Anchor.X + t.Width);
-        return new PaperBlock("notes", new Box2D(-1, -1, Math.Max(used, CheckBar.LengthOf(unit)) + 1, y + 1), items.ToImmutable(), []);
+        double indent = IndentHeights * lettering;
+        string[][] lines = [.. notes.Select(n => Wrap(n, width - indent, lettering))];
+        double used = Math.Max(CheckBar.LengthOf(unit), indent + lines.Max(note => note.Max(line => StrokeLettering.WidthOf(line, lettering))));
+        double foot = CheckBar.Height + 3;
+        double head = foot + (lettering * ((Pitch * lines.Sum(note => note.Length)) + (BetweenNotes * lines.Length) + 0.4));
+        return new PaperBlock(
+            "notes",
+            new Box2D(-1, -1, used + 1, head + (HeadHeight * lettering) + 1),
+            () => Draw(lines, foot, head, indent, lettering, unit));
     }
 
-    private static List<string> Wrap(string text, double width, double lettering)
+    private static BlockInk Draw(string[][] notes, double foot, double head, double indent, double lettering, SheetUnit unit)
+    {
+        var items = ImmutableArray.CreateBuilder<PlotItem>();
+        double y = foot;
+        for (int i = notes.Length - 1; i >= 0; i--)
+        {
+            for (int k = notes[i].Length - 1; k >= 0; k--)
+            {
+                items.Add(StrokeLettering.Compose(notes[i][k], new Point2D(indent, y), lettering));
+                if (k == 0)
+                    items.Add(StrokeLettering.Compose((i + 1).ToString(CultureInfo.InvariantCulture), new Point2D(0, y), lettering));
+                y += Pitch * lettering;
+            }
+
+            y += BetweenNotes * lettering;
+        }
+
+        items.Add(StrokeLettering.Compose("NOTES", new Point2D(0, head), HeadHeight * lettering));
+        items.AddRange(CheckBar.Draw(unit, new Point2D(0, 0.5), Math.Min(lettering, 2.5)));
+        return new BlockInk(items.ToImmutable(), []);
+    }
+
+    private static string[] Wrap(string text, double width, double lettering)
     {
         var lines = new List<string>();
         string line = string.Empty;
@@ -57,6 +68,6 @@ public static class NotesBlock
         }
 
         lines.Add(line);
-        return lines;
+        return [.. lines];
     }
 }

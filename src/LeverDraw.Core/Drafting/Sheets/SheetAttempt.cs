@@ -8,16 +8,9 @@ using LeverDraw.Standards;
 
 namespace LeverDraw.Drafting.Sheets;
 
-/// <summary>One try at a sheet: a paper size and a main scale. Details take their preferred enlargement, or the next smaller one that fits.</summary>
-internal sealed class SheetAttempt(SheetContent content, SheetOptions options, SheetFormat sheet, DrawingScale scale, DraftingStyle style)
+/// <summary>One try at a sheet: a paper size, a main scale, a style. Details take the largest enlargement for which all is held.</summary>
+internal sealed class SheetAttempt(SheetContent content, SheetOptions options, SheetFormat sheet, DrawingScale scale, DraftingStyle style, BlockStore store)
 {
-    private readonly Box2D _field = SheetFrame.Field(sheet);
-
-    private const double NotesLettering = 2.5;
-
-    /// <summary>Where nothing else fits: the smallest height of ISO 3098.</summary>
-    private const double SmallestNotes = 1.8;
-
     /// <summary>Prices of width: the usual one, and those for paper that is too narrow for that.</summary>
     private const double Generous = 0.25;
 
@@ -28,7 +21,10 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
     /// <summary>A row this many times too wide is not made to fit by thrift (seen on random levers: it saves a third at most).</summary>
     private const double Hopeless = 1.5;
 
-    private SheetUnit FirstUnit => options.Units is ShownUnits.Millimetres or ShownUnits.MillimetresAndInches ? SheetUnit.Millimetre : SheetUnit.Inch;
+    /// <summary>Widths to which notes are wrapped, in heights of their lettering: a narrow column, a broad block, one long line each, and steps between.</summary>
+    private static readonly double[] NoteWidths = [30, 38, 48, 60, 72, 90];
+
+    private readonly Box2D _field = SheetFrame.Field(sheet);
 
     /// <summary>The finished sheet, or null with the reason when it does not go on this paper at this scale.</summary>
     public PlotSheet? Run(out string? reason)
@@ -48,55 +44,52 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
             : [.. content.FromRight, content.Front, .. content.FromLeft];
         if (CannotFit(projected, title))
             return null;
-        double[] noteWidths = titleWidth < _field.Width ? [_field.Width - titleWidth - 14, titleWidth - 14, 100, 75] : [_field.Width - 14, 85, 75];
         foreach (double thrift in (double[])[Generous, Thrifty, Stingy])
         {
-            PaperBlock[] main = [.. projected.Select(v => PaperBlock.Of(ViewBlockBuilder.Build(v, scale.Factor, null, style, thrift)))];
+            PaperBlock[] main = [.. projected.Select(v => PaperBlock.Of(store.View(v, scale.Factor, style, thrift)))];
             double width = main.Sum(b => b.Bounds.Width) + ((main.Length + 1) * Cell.Gap);
             if (width > _field.Width * Hopeless || main.Any(b => b.Bounds.Height > _field.Height))
                 return null;
-            if (width > _field.Width)
+            if (width > _field.Width || IsUnclear(main, ref reason))
                 continue;
-            if (WithDetails(title, noteWidths, main, thrift == Stingy ? Thrifty : Generous, ref reason) is { } plot)
+            if (WithDetails(title, main, thrift == Stingy ? Thrifty : Generous, ref reason) is { } plot)
                 return plot;
         }
 
         return null;
     }
 
-    private PlotSheet? WithDetails(Box2D title, double[] noteWidths, PaperBlock[] main, double thrift, ref string? reason)
+    private PlotSheet? WithDetails(Box2D title, PaperBlock[] main, double thrift, ref string? reason)
     {
-        foreach (DrawingScale detailScale in DetailScales())
+        foreach (DrawingScale[] scales in new DetailScales(content, scale).All())
         {
-            PaperBlock[] others = [.. content.Others.Select(v => Detail(v, detailScale, thrift))];
-            foreach ((double width, double lettering) in noteWidths.Select(w => (w, NotesLettering)).Concat(noteWidths.Select(w => (w, SmallestNotes))))
+            PaperBlock[] details = [.. content.Others.Select((v, i) => Detail(v, scales[i], thrift))];
+            if (IsUnclear(details, ref reason))
+                continue;
+            foreach (double lettering in style.NotesLettering)
             {
-                PaperBlock notes = NotesBlock.Build(content.Notes, width, lettering, FirstUnit);
-                List<PlacedBlock>? placed = SheetArrangement.Best(_field, title, main, others, [notes]);
-                if (placed is null)
-                    continue;
-                string[] unplaced = [.. placed.SelectMany(p => p.Block.View?.Unplaced ?? [])];
-                if (unplaced.Length == 0)
-                    return Assemble(placed, title);
-                reason = "no clear place for " + string.Join(", ", unplaced);
+                PaperBlock[] tables = [.. content.Tables.Select((_, i) => store.Table(i, lettering))];
+                PaperBlock[] notes = [.. Widths(lettering).Select(w => store.Notes(w, lettering))];
+                if (SheetArrangement.Best(_field, title, main, [.. details, .. tables], notes) is { } placed)
+                    return new SheetAssembly(content, options, sheet, scale, style).Of(placed, title);
             }
-
-            if (content.Others.IsEmpty)
-                break;
         }
 
         return null;
     }
 
-    /// <summary>Scales for details: the next preferred one, twice the main scale, or the main scale itself.</summary>
-    private IEnumerable<DrawingScale> DetailScales()
+    private static bool IsUnclear(PaperBlock[] views, ref string? reason)
     {
-        int at = DrawingScales.All.IndexOf(scale);
-        if (at > 0)
-            yield return DrawingScales.All[at - 1];
-        if (scale.Factor > 1 && (at <= 0 || DrawingScales.All[at - 1].Factor != 2 * scale.Factor))
-            yield return new DrawingScale(2 * scale.Drawn, scale.Real);
-        yield return scale;
+        string[] unplaced = [.. views.SelectMany(v => v.View!.Unplaced)];
+        if (unplaced.Length > 0)
+            reason = "no clear place for " + string.Join(", ", unplaced);
+        return unplaced.Length > 0;
+    }
+
+    private IEnumerable<double> Widths(double lettering)
+    {
+        double most = _field.Width - (2 * Cell.Gap) - 4;
+        return NoteWidths.Select(w => Math.Min(w * lettering, most)).Distinct();
     }
 
     /// <summary>Bare views plus one tier all round: cheap to know before anything is placed.</summary>
@@ -115,41 +108,11 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
         return width > _field.Width || height > _field.Height || (height > _field.Height - title.Height && width > title.MinX - _field.MinX + 1 && title.Width >= _field.Width);
     }
 
-    private PaperBlock Detail(ViewSource view, DrawingScale detailScale, double thrift)
+    private PaperBlock Detail(ViewSource view, DrawingScale own, double thrift)
     {
-        DrawingScale own = view.IsMain ? scale : detailScale;
-        string? caption = view.Title is null ? null : own == scale ? view.Title : view.Title + "  (" + own.Text + ")";
-        return PaperBlock.Of(ViewBlockBuilder.Build(view, own.Factor, caption, style, thrift));
-    }
-
-    private PlotSheet Assemble(List<PlacedBlock> placed, Box2D title)
-    {
-        var items = ImmutableArray.CreateBuilder<PlotItem>(512);
-        var dimensions = ImmutableArray.CreateBuilder<PlotDimension>();
-        var views = ImmutableArray.CreateBuilder<PlotView>();
-        items.AddRange(SheetFrame.Draw(sheet, title));
-        items.AddRange(TitleBlockInk.Draw(content.Title, scale.Text, sheet.Name, options.Projection, title));
-        foreach (PlacedBlock block in placed)
-        {
-            items.AddRange(block.Block.Items.Select(i => i.Moved(block.Shift)));
-            dimensions.AddRange(block.Block.Dimensions.Select(d => d.Moved(block.Shift)));
-            if (block.Block.View is not { } view)
-                continue;
-            Transform2D toPaper = view.Source.Orientation with { Scale = view.Scale, Translation = block.Shift };
-            views.Add(new PlotView(view.Source.Id, view.Source.Title ?? view.Source.Id, toPaper, view.Scale == scale.Factor, view.Source.Outlines));
-        }
-
-        return new PlotSheet(
-            sheet.Width.Millimetres,
-            sheet.Height.Millimetres,
-            content.Title.DrawingNumber + " " + content.Title.Title,
-            content.State,
-            FirstUnit,
-            scale.Factor,
-            style.LetteringHeight,
-            style.ArrowLength,
-            items.ToImmutable(),
-            views.ToImmutable(),
-            dimensions.ToImmutable());
+        ViewBlock block = store.View(view, own.Factor, style, thrift);
+        if (view.Title is { } name)
+            block = block.Captioned(own == scale ? name : name + "  (" + own.Text + ")", style);
+        return PaperBlock.Of(block);
     }
 }

@@ -27,18 +27,15 @@ public static class SheetComposer
     {
         ImmutableArray<SheetFormat> sheets = options.Paper is { } asked ? [asked] : AutomaticSheets;
         var tried = new List<string>();
+        var store = new BlockStore(content, options.FirstUnit);
         foreach (SheetFormat sheet in sheets)
         {
-            bool last = sheet == sheets[^1];
-            foreach ((DraftingStyle style, double least, double below) in Passes(sheet, last, options))
+            foreach ((DrawingScale scale, DraftingStyle style) in Tries(sheet, sheet == sheets[^1], options))
             {
-                foreach (DrawingScale scale in Scales(options).Where(s => s.Factor >= least && s.Factor < below))
-                {
-                    if (new SheetAttempt(content, options, sheet, scale, style).Run(out string? reason) is { } plot)
-                        return Checked<PlotSheet>.Good(plot);
-                    if (reason is not null && !tried.Contains(reason))
-                        tried.Add(reason);
-                }
+                if (new SheetAttempt(content, options, sheet, scale, style, store).Run(out string? reason) is { } plot)
+                    return Checked<PlotSheet>.Good(plot);
+                if (reason is not null && !tried.Contains(reason))
+                    tried.Add(reason);
             }
         }
 
@@ -46,11 +43,12 @@ public static class SheetComposer
         return Checked<PlotSheet>.Bad([Fault(content, paper, options.Scale, tried)]);
     }
 
-    /// <summary>First the sheet's own lettering, then the next smaller one, both at a scale that shows small parts well; only then smaller scales.</summary>
-    private static IEnumerable<(DraftingStyle Style, double Least, double Below)> Passes(SheetFormat sheet, bool last, SheetOptions options)
+    /// <summary>The largest scale first, each with the sheet's own lettering and with the next smaller; the smallest lettering only before a scale that no longer shows small parts well.</summary>
+    private static IEnumerable<(DrawingScale Scale, DraftingStyle Style)> Tries(SheetFormat sheet, bool last, SheetOptions options)
     {
         bool large = sheet.Width.Millimetres * sheet.Height.Millimetres > LargeSheet;
-        DraftingStyle[] styles = large ? [DraftingStyle.Large, DraftingStyle.Small] : [DraftingStyle.Small, DraftingStyle.Tiny];
+        DraftingStyle[] usual = large ? [DraftingStyle.Large, DraftingStyle.Small] : [DraftingStyle.Small];
+        DraftingStyle[] rest = large ? [] : [DraftingStyle.Tiny];
         (double Least, double Below)[] ranges = options.Scale is not null
             ? [(0, double.PositiveInfinity)]
             : last
@@ -58,8 +56,15 @@ public static class SheetComposer
                 : [(GoodScale, double.PositiveInfinity)];
         foreach ((double least, double below) in ranges)
         {
-            foreach (DraftingStyle style in styles)
-                yield return (style, least, below);
+            DrawingScale[] scales = [.. Scales(options).Where(s => s.Factor >= least && s.Factor < below)];
+            foreach (DraftingStyle[] styles in (DraftingStyle[][])[usual, rest])
+            {
+                foreach (DrawingScale scale in scales)
+                {
+                    foreach (DraftingStyle style in styles)
+                        yield return (scale, style);
+                }
+            }
         }
     }
 

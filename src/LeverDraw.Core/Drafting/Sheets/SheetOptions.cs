@@ -1,3 +1,4 @@
+using LeverDraw.Drafting.Plotting;
 using LeverDraw.Drafting.TitleBlocks;
 using LeverDraw.Standards;
 
@@ -19,4 +20,8 @@ public sealed record SheetOptions(
     SheetFormat? Paper = null,
     DrawingScale? Scale = null,
     ShownUnits Units = ShownUnits.Millimetres,
-    ProjectionMethod Projection = ProjectionMethod.ThirdAngle);
+    ProjectionMethod Projection = ProjectionMethod.ThirdAngle)
+{
+    /// <summary>The unit that sizes are lettered in first.</summary>
+    public SheetUnit FirstUnit => Units is ShownUnits.Millimetres or ShownUnits.MillimetresAndInches ? SheetUnit.Millimetre : SheetUnit.Inch;
+}

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using LeverDraw.Drafting.Layout;
+using LeverDraw.Drafting.Lettering;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Geometry;
 
@@ -7,12 +9,24 @@ namespace LeverDraw.Drafting.Views;
 /// <summary>A view drawn and annotated at one scale, in paper millimetres about the view's own origin: a rigid block, ready to be put on the sheet.</summary>
 /// <param name="Bounds">Of all its ink, lettering's clearance included.</param>
 /// <param name="Core">Of the view itself, without annotations.</param>
+/// <param name="Draw">Its ink: drawn only once it is known that the block goes on the sheet.</param>
 /// <param name="Unplaced">Names of annotations that found no clear place.</param>
-public sealed record ViewBlock(
-    ViewSource Source,
-    double Scale,
-    Box2D Bounds,
-    Box2D Core,
-    ImmutableArray<PlotItem> Items,
-    ImmutableArray<PlotDimension> Dimensions,
-    ImmutableArray<string> Unplaced);
+public sealed record ViewBlock(ViewSource Source, double Scale, Box2D Bounds, Box2D Core, Func<BlockInk> Draw, ImmutableArray<string> Unplaced)
+{
+    /// <summary>Drawn anew at each call.</summary>
+    public ImmutableArray<PlotItem> Items => Draw().Items;
+
+    /// <summary>The same with a caption over the middle of the view.</summary>
+    public ViewBlock Captioned(string caption, DraftingStyle style)
+    {
+        double height = style.CaptionLettering;
+        double width = StrokeLettering.WidthOf(caption, height);
+        var anchor = new Point2D(Core.Centre.X - (width / 2), Bounds.MaxY + (0.8 * height));
+        Func<BlockInk> bare = Draw;
+        return this with
+        {
+            Bounds = Bounds.Union(new Box2D(anchor.X - 1, anchor.Y - 1, anchor.X + width + 1, anchor.Y + height + 1)),
+            Draw = () => bare().With(StrokeLettering.Compose(caption, anchor, height, 0, null, Source.Id)),
+        };
+    }
+}

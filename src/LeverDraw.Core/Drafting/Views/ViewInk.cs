@@ -35,7 +35,7 @@ internal sealed class ViewInk
         Bounds = _strokes.Aggregate(Box2D.Empty, (box, s) => box.Union(s.Bounds));
     }
 
-    public ImmutableArray<PlotItem> Items => _items.ToImmutable();
+    public IReadOnlyList<PlotItem> Items => _items;
 
     public IReadOnlyList<Stroke> Strokes => _strokes;
 

@@ -18,7 +18,8 @@ public class SheetArrangementTests
         {
             if (SheetArrangement.Best(Field, Title, projected, others, texts) is not { } placed)
                 return;
-            Assert.Equal(projected.Length + others.Length + texts.Length, placed.Count);
+            Assert.Equal(projected.Length + others.Length + 1, placed.Count);
+            Assert.Single(placed, p => texts.Contains(p.Block));
             Box2D[] boxes = [.. placed.Select(p => p.Block.Bounds.Moved(p.Shift))];
             for (int i = 0; i < boxes.Length; i++)
             {

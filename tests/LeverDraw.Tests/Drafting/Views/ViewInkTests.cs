@@ -73,7 +73,7 @@ public class ViewInkTests
     [Fact]
     public void Build_Caption_StandsOverTheView()
     {
-        ViewBlock block = ViewBlockBuilder.Build(new ViewSource("v", "A–A") { Outlines = [new PlotOutline("square", Square)] }, 2, "A–A  (5:1)", DraftingStyle.Small, 0.25);
+        ViewBlock block = Build(new ViewSource("v", "A–A") { Outlines = [new PlotOutline("square", Square)] }).Captioned("A–A  (5:1)", DraftingStyle.Small);
         PlotText caption = Assert.Single(block.Items.OfType<PlotText>());
         Assert.Equal(("A–A  (5:1)", 3.5), (caption.Text, caption.Height));
         Assert.True(caption.Anchor.Y > 10);
@@ -81,5 +81,5 @@ public class ViewInkTests
         Assert.True(block.Bounds.MaxY > caption.Anchor.Y + 3.5);
     }
 
-    private static ViewBlock Build(ViewSource view, double scale = 2) => ViewBlockBuilder.Build(view, scale, null, DraftingStyle.Small, 0.25);
+    private static ViewBlock Build(ViewSource view, double scale = 2) => new AnnotatedView(view, scale, DraftingStyle.Small).Place(0.25);
 }

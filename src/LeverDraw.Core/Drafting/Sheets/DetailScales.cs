@@ -1,0 +1,72 @@
+using LeverDraw.Drafting.Views;
+using LeverDraw.Geometry;
+using LeverDraw.Standards;
+
+namespace LeverDraw.Drafting.Sheets;
+
+/// <summary>The scales at which the other views may stand, best first: all enlarged, then only the smaller ones, then none. No enlarged view outgrows the main views.</summary>
+internal sealed class DetailScales
+{
+    private readonly DrawingScale _main;
+    private readonly bool[] _mayGrow;
+    private readonly double[] _sizes;
+    private readonly double _mainSize;
+
+    public DetailScales(SheetContent content, DrawingScale main)
+    {
+        _main = main;
+        _mayGrow = [.. content.Others.Select(v => !v.IsMain)];
+        _sizes = [.. content.Others.Select(SizeOf)];
+        _mainSize = SizeOf(content.Front) * main.Factor;
+        foreach (ViewSource view in content.FromLeft.Concat(content.FromRight))
+            _mainSize = Math.Max(_mainSize, SizeOf(view) * main.Factor);
+    }
+
+    public IEnumerable<DrawingScale[]> All()
+    {
+        int[] smallestFirst = [.. Enumerable.Range(0, _sizes.Length).Where(i => _mayGrow[i]).OrderBy(i => _sizes[i])];
+        var tried = new HashSet<string>();
+        for (int count = smallestFirst.Length; count > 0; count--)
+        {
+            foreach (DrawingScale enlarged in Enlargements())
+            {
+                DrawingScale[] scales = [.. _sizes.Select((_, i) => Array.IndexOf(smallestFirst, i) is >= 0 and var at && at < count ? Largest(i, enlarged) : _main)];
+                if (tried.Add(string.Join(' ', scales)))
+                    yield return scales;
+            }
+        }
+
+        DrawingScale[] none = [.. _sizes.Select(_ => _main)];
+        if (tried.Add(string.Join(' ', none)))
+            yield return none;
+    }
+
+    /// <summary>The largest enlargement up to a limit at which the view is no larger than the main views; else the least enlargement.</summary>
+    private DrawingScale Largest(int view, DrawingScale limit)
+    {
+        foreach (DrawingScale own in Enlargements())
+        {
+            if (own.Factor <= limit.Factor && own.Factor * _sizes[view] <= _mainSize)
+                return own;
+        }
+
+        return _main;
+    }
+
+    /// <summary>The next two preferred scales, and twice the main scale.</summary>
+    private IEnumerable<DrawingScale> Enlargements()
+    {
+        int at = DrawingScales.All.IndexOf(_main);
+        if (at < 0)
+            return [new DrawingScale(2 * _main.Drawn, _main.Real)];
+        IEnumerable<DrawingScale> larger = DrawingScales.All.Take(at).TakeLast(2);
+        return _main.Factor > 1 ? larger.Append(new DrawingScale(2 * _main.Drawn, _main.Real)).Distinct().OrderByDescending(s => s.Factor) : larger;
+    }
+
+    private static double SizeOf(ViewSource view)
+    {
+        IEnumerable<Edge> edges = view.Outlines.SelectMany(o => o.Contour.Edges).Concat(view.Edges.Where(e => e.Role != Plotting.LineRole.Centre).Select(e => e.Edge));
+        Box2D box = edges.Aggregate(Box2D.Empty, (b, e) => b.Union(e.Box));
+        return Math.Max(box.Width, box.Height);
+    }
+}

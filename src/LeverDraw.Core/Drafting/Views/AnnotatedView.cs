@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using LeverDraw.Drafting.Annotations;
+using LeverDraw.Drafting.Layout;
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Geometry;
+
+namespace LeverDraw.Drafting.Views;
+
+/// <summary>A view at one scale and in one style with every place its annotations might take; placing it more or less thriftily is then cheap. Not for two threads at once.</summary>
+internal sealed class AnnotatedView
+{
+    private readonly ViewSource _view;
+    private readonly double _scale;
+    private readonly DraftingStyle _style;
+    private readonly ViewInk _ink;
+    private readonly ViewField _field;
+    private readonly int[] _order;
+    private readonly Candidate[][] _candidates;
+
+    public AnnotatedView(ViewSource view, double scale, DraftingStyle style)
+    {
+        _view = view;
+        _scale = scale;
+        _style = style;
+        Transform2D toBlock = view.Orientation with { Scale = scale };
+        _ink = new ViewInk(view, toBlock, style);
+        _field = new ViewField(_ink.Strokes);
+        var context = new PlacingContext(view.Id, toBlock, _ink.Core, style);
+        _order = [.. Enumerable.Range(0, view.Annotations.Length).OrderBy(i => Rank(view.Annotations[i])).ThenBy(i => Reach(view.Annotations[i]))];
+        _candidates = [.. _order.Select(i => AnnotationSolver.ByCost(AnnotationCandidates.For(view.Annotations[i], IdOf(i), context)))];
+    }
+
+    /// <param name="thrift">Price of each millimetre by which an annotation makes the block wider; high where paper is narrow.</param>
+    public ViewBlock Place(double thrift)
+    {
+        (Candidate[] chosen, int[] unplaced) = AnnotationSolver.Solve(_field, _candidates, Sprawl.Around(_ink.Core, _style, thrift));
+        Box2D bounds = _ink.Bounds;
+        foreach (Candidate candidate in chosen)
+            bounds = bounds.Union(candidate.Bounds);
+        Candidate[] inViewOrder = new Candidate[chosen.Length];
+        for (int position = 0; position < chosen.Length; position++)
+            inViewOrder[_order[position]] = chosen[position];
+        return new ViewBlock(_view, _scale, bounds, _ink.Core, () => Ink(inViewOrder), [.. unplaced.Select(i => _view.Annotations[_order[i]].Name)]);
+    }
+
+    private BlockInk Ink(Candidate[] chosen)
+    {
+        var items = ImmutableArray.CreateBuilder<PlotItem>(_ink.Items.Count + (chosen.Length * 8));
+        items.AddRange(_ink.Items);
+        var dimensions = ImmutableArray.CreateBuilder<PlotDimension>(chosen.Length);
+        foreach (Candidate candidate in chosen)
+        {
+            AnnotationInk drawn = candidate.Ink();
+            items.AddRange(drawn.Items);
+            if (drawn.Meaning is { } meaning)
+                dimensions.Add(meaning);
+        }
+
+        return new BlockInk(items.ToImmutable(), dimensions.ToImmutable());
+    }
+
+    private string IdOf(int annotation) => string.Create(CultureInfo.InvariantCulture, $"{_view.Id}-{annotation + 1}");
+
+    /// <summary>Short linear dimensions first, so that they get the inner tiers; then angles; then leaders, which are the freest.</summary>
+    private static int Rank(Annotation annotation) => annotation switch
+    {
+        LinearDimension => 0,
+        AngleDimension => 1,
+        SectionEnd => 3,
+        _ => 2,
+    };
+
+    private double Reach(Annotation annotation) =>
+        annotation is LinearDimension linear ? (linear.Second - linear.First).Length * _scale : 0;
+}
