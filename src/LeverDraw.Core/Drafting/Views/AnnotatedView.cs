@@ -67,7 +67,7 @@ internal sealed class AnnotatedView
     {
         LinearDimension => 0,
         AngleDimension => 1,
-        SectionEnd => 3,
+        SectionEnd or ViewArrow => 3,
         _ => 2,
     };
 
