@@ -133,7 +133,7 @@ internal static class RadialCandidates
                 var leader = new LeaderShape(label, style, tip, direction, from, toRight);
                 if (leader.StrikesItself)
                     continue;
-                all.Add(new Candidate([leader.Box], leader.Strokes, cost + awkward + (folded ? 3 : 0) + (length * 0.16), () => ink(leader), Arrowhead.Back(tip, -direction, style)));
+                all.Add(new Candidate(leader.Boxes, leader.Strokes, cost + awkward + (folded ? 3 : 0) + (length * 0.16), () => ink(leader), Arrowhead.Back(tip, -direction, style)));
             }
         }
     }

@@ -37,6 +37,9 @@ public sealed record Pin(
     Length StandOutMost,
     Contour Outline)
 {
+    /// <summary>Ra of the side; zero when it is left unsaid.</summary>
+    public Length SideRoughness { get; init; }
+
     public Length Middle => (LargeEnd + SmallEnd) / 2;
 
     /// <summary>The diameter at a distance from the large end.</summary>

@@ -37,6 +37,9 @@ public static class PinFields
 
     public static SizeField StandOutMost { get; } = new("drive.stand_out_max", null, "Most the large end stands out of its lug when pushed in by hand.", 0, 6, 1.6);
 
+    /// <summary>Default: common practice for a ground pin, no source.</summary>
+    public static RoughnessField SideTexture { get; } = new("texture.side", "Ra", "Greatest roughness of the pin's tapered or parallel side, micrometres.", 25, 0.8);
+
     public static ImmutableArray<FieldSpec> All { get; } =
-        [Series, Number, SmallEnd, LargeEnd, Taper, Length, Ends, CrownRadius, Chamfer, GaugePlane, LargeEndSide, StandOutLeast, StandOutMost];
+        [Series, Number, SmallEnd, LargeEnd, Taper, Length, Ends, CrownRadius, Chamfer, GaugePlane, LargeEndSide, StandOutLeast, StandOutMost, SideTexture];
 }

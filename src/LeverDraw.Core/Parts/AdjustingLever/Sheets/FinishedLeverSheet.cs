@@ -26,13 +26,14 @@ public static class FinishedLeverSheet
         ViewSource fork = Of("fork", null, LeverViews.Fork(lever), [.. LeverForkAnnotations.Of(lever, text), .. cut]);
         ViewSource side = Of("side", null, LeverViews.Side(lever), LeverSideAnnotations.Of(lever, text));
         side = side with { Edges = [.. side.Edges, LeverNoseDetail.Mark(lever), .. LeverStepLedge.Of(lever)] };
+        ViewSource Dressed(ViewSource view) => view with { Annotations = LeverSymbols.Dress(view.Annotations, lever, text) };
         return new SheetContent(
             Kind,
             PartState.Finished,
-            fork,
-            [side],
+            Dressed(fork),
+            [Dressed(side)],
             [],
-            [Section(lever, text), LeverNoseDetail.Of(lever, text)],
+            [Dressed(Section(lever, text)), Dressed(LeverNoseDetail.Of(lever, text))],
             LeverNotes.Finished(lever, profile, text),
             SheetTitle.Of(profile, "ADJUSTING LEVER", "PART DRAWING, FINISHED PART", LeverNotes.GeneralTolerance, options.Units));
     }
