@@ -21,6 +21,8 @@ internal static class AnnotationCandidates
         AngleDimension angle => AngleCandidates.For(angle, id, context),
         SectionEnd end => SectionEndCandidates.For(end, context),
         DetailLetter letter => RadialCandidates.For(letter, id, context),
+        SurfaceTexture texture => SurfaceCandidates.For(texture, context),
+        DatumFeature datum => SurfaceCandidates.For(datum, context),
         LeaderNote note => RadialCandidates.For(note, id, context),
         _ => throw new ArgumentOutOfRangeException(nameof(annotation), annotation, "Unknown kind of annotation."),
     };

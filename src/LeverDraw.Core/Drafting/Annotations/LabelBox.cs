@@ -20,15 +20,20 @@ public sealed class LabelBox
     private readonly double[] _widths;
     private readonly TextureShape? _texture;
     private readonly FrameStack _stack;
+    private readonly bool _onLine;
+    private readonly double _linesWidth;
 
-    public LabelBox(Label label, DraftingStyle style)
+    /// <param name="onLine">The label stands on a dimension line: a texture sign then stands on it too, after all lines, and not after the first.</param>
+    public LabelBox(Label label, DraftingStyle style, bool onLine = false)
     {
+        _onLine = onLine;
         Label = label;
         _height = style.LetteringHeight;
         _pitch = _height * 1.6;
         _texture = label.Texture is { } sign ? new TextureShape(sign, style) : null;
-        _widths = [.. label.Lines.Select((line, i) => StrokeLettering.WidthOf(line, _height) + (i == 0 && _texture is { } t ? (SymbolGap * _height) + t.Width : 0))];
-        double lines = _widths.Length == 0 ? 0 : _widths.Max() + (label.Boxed ? _height : 0);
+        _widths = [.. label.Lines.Select((line, i) => StrokeLettering.WidthOf(line, _height) + (i == 0 && !onLine ? TextureRoom : 0))];
+        _linesWidth = _widths.Length == 0 ? 0 : _widths.Max() + (label.Boxed ? _height : 0);
+        double lines = _linesWidth + (onLine ? TextureRoom : 0);
         LinesHeight = _widths.Length == 0 ? 0 : _height + (_pitch * (_widths.Length - 1)) + (label.Boxed ? _height * 0.8 : 0);
         _stack = new FrameStack(label.Frames, label.Datum, style, lines);
         Width = Math.Max(lines, _stack.Width);
@@ -47,6 +52,8 @@ public sealed class LabelBox
 
     /// <summary>The lettering stands beside nothing but its own line: one line, no box, no frames.</summary>
     internal bool IsOneLine => _widths.Length == 1 && !Label.Boxed && _stack.IsEmpty;
+
+    private double TextureRoom => _texture is { } sign ? (SymbolGap * _height) + sign.Width : 0;
 
     private double UnderLines => _stack.IsEmpty ? 0 : _stack.Height + (_widths.Length == 0 ? 0 : SymbolGap * _height);
 
@@ -69,7 +76,7 @@ public sealed class LabelBox
         if (!Label.Boxed)
             yield break;
         Point2D foot = corner + (u.Left * UnderLines);
-        Point2D[] corners = [foot, foot + (u * Width), foot + (u * Width) + (u.Left * LinesHeight), foot + (u.Left * LinesHeight)];
+        Point2D[] corners = [foot, foot + (u * _linesWidth), foot + (u * _linesWidth) + (u.Left * LinesHeight), foot + (u.Left * LinesHeight)];
         for (int i = 0; i < 4; i++)
             yield return new PlotStroke(role, new LineEdge(corners[i], corners[(i + 1) % 4]), owner, view);
     }
@@ -98,11 +105,14 @@ public sealed class LabelBox
     private Point2D LineAt(int line, Point2D corner, Vector2D u, double align)
     {
         double up = UnderLines + (Label.Boxed ? _height * 0.4 : 0) + (_pitch * (_widths.Length - 1 - line));
-        return corner + (u * ((Width - _widths[line]) * align)) + (u.Left * up);
+        double room = _onLine ? _linesWidth : Width;
+        return corner + (u * ((room - _widths[line]) * align)) + (u.Left * up);
     }
 
     private Point2D TextureTip(TextureShape texture, Point2D corner, Vector2D u, double align, double drop)
     {
+        if (_onLine)
+            return corner + (u * (Width - texture.Right)) - (u.Left * drop);
         Point2D line = _widths.Length == 0 ? corner : LineAt(0, corner, u, align);
         double before = _widths.Length == 0 ? 0 : _widths[0] - texture.Width;
         return line + (u * (before + texture.Left)) - (u.Left * drop);

@@ -19,17 +19,21 @@ internal enum FramePlace
 
 /// <summary>What a linear dimension carries beside its number, at one place: control frames, or a datum letter in line with an arrow.</summary>
 /// <param name="End">+1: beyond the second measured point, −1: beyond the first; for a datum without frames or frames at the end.</param>
-internal readonly record struct LinearExtra(FramePlace Frames, int End)
+/// <param name="Away">Between the end of what stands on the dimension line and frames in line with it, millimetres.</param>
+internal readonly record struct LinearExtra(FramePlace Frames, int End, double Away = 0)
 {
-    /// <summary>Between the end of what stands on the dimension line and frames in line with it, millimetres.</summary>
-    public const double LineToFrame = 3;
+    /// <summary>Length of the level piece between a slanting dimension line and its frames, millimetres.</summary>
+    public const double Shoulder = 3;
 
     public static LinearExtra None => default;
 }
 
 /// <summary>The frames or datum of one candidate: its boxes and ink.</summary>
-internal sealed class PlacedExtra(FrameStack? stack, Point2D topLeft, DatumIndicator? datum, Point2D foot, Vector2D outward, double angle)
+internal sealed class PlacedExtra(FrameStack? stack, Point2D topLeft, DatumIndicator? datum, Point2D foot, Vector2D outward, double angle, LineEdge? bend = null)
 {
+    /// <summary>From a slanting dimension line to the side of its level frames; null when the line itself meets them.</summary>
+    public LineEdge? Bend => bend;
+
     public static PlacedExtra Nothing { get; } = new(null, default, null, default, default, 0);
 
     public IEnumerable<OrientedBox> Boxes(double clearance) =>
@@ -38,6 +42,9 @@ internal sealed class PlacedExtra(FrameStack? stack, Point2D topLeft, DatumIndic
         .. datum is null ? (OrientedBox[])[] : [datum.Box(foot, outward, angle, clearance)],
     ];
 
-    public IEnumerable<PlotItem> Ink(string? owner, string? view) =>
-        [.. stack?.Ink(topLeft, angle, owner, view) ?? [], .. datum?.Ink(foot, outward, angle, owner, view) ?? []];
+    public IEnumerable<PlotItem> Ink(string owner, string view) =>
+        [
+            .. bend is null ? (PlotItem[])[] : [new PlotStroke(LineRole.Dimension, bend, owner, view)],
+            .. stack?.Ink(topLeft, angle, owner, view) ?? [], .. datum?.Ink(foot, outward, angle, owner, view) ?? [],
+        ];
 }

@@ -9,7 +9,7 @@ namespace LeverDraw.Drafting.Annotations;
 /// <summary>A linear dimension's fixed facts, and the making of one candidate at one place.</summary>
 internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingContext context, Point2D p, Point2D q, Vector2D u)
 {
-    private readonly LabelBox label = new(dimension.Label.Bare(), context.Style);
+    private readonly LabelBox label = new(dimension.Label.Bare(), context.Style, onLine: true);
     private readonly FrameStack? _stack = dimension.Label.Frames.IsEmpty ? null : new(dimension.Label.Frames, dimension.Label.Datum, context.Style);
     private readonly DatumIndicator? _datum = dimension.Label is { Datum: { } letter, Frames.IsEmpty: true } ? new(letter, context.Style) : null;
     private readonly DraftingStyle _style = context.Style;
@@ -27,6 +27,8 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     private bool ReadsForward => Vector2D.FromAngle(_reading).Dot(u) > 0;
 
     private double Span => _to - _from;
+
+    private bool IsSquare => u.X == 0 || u.Y == 0;
 
     private bool ArrowsInside => Span >= (2 * _style.ArrowLength) + 1.5;
 
@@ -71,12 +73,15 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
         bool before = textAt - w < _from;
         if (_stack is not null)
         {
-            if (after || before)
+            if ((after || before) && IsSquare)
                 all.Add(Make(level, reachP, reachQ, textAt, arrowsInside, cost, new LinearExtra(FramePlace.UnderText, after ? 1 : -1)));
-            if (!before)
-                all.Add(Make(level, reachP, reachQ, textAt, arrowsInside, cost + 1, new LinearExtra(FramePlace.AtEnd, 1)));
-            if (!after)
-                all.Add(Make(level, reachP, reachQ, textAt, arrowsInside, cost + 1.2, new LinearExtra(FramePlace.AtEnd, -1)));
+            foreach (double away in (ReadOnlySpan<double>)[3, 9])
+            {
+                if (!before)
+                    all.Add(Make(level, reachP, reachQ, textAt, arrowsInside, cost + 0.7 + (away * 0.1), new LinearExtra(FramePlace.AtEnd, 1, away)));
+                if (!after)
+                    all.Add(Make(level, reachP, reachQ, textAt, arrowsInside, cost + 0.8 + (away * 0.1), new LinearExtra(FramePlace.AtEnd, -1, away)));
+            }
         }
         else if (_datum is not null)
         {
@@ -114,6 +119,8 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
             strokes.Add(new Stroke(a.Item1, a.Item2, StrokeKind.ExtensionLine));
         if (second is { } b)
             strokes.Add(new Stroke(b.Item1, b.Item2, StrokeKind.ExtensionLine));
+        if (placed.Bend is { } bend)
+            strokes.Add(new Stroke(bend.From, bend.To, StrokeKind.Leader));
         Vector2D outward = arrowsInside ? -u : u;
         return new Candidate(
             [.. label.Boxes(corner, _reading, _style.Clearance, drop: _style.TextGap), .. placed.Boxes(_style.Clearance)],
@@ -131,26 +138,27 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
             return new PlacedExtra(null, default, _datum, At(extra.End > 0 ? _to : _from, level), u * extra.End, _reading);
         if (_stack is null)
             return PlacedExtra.Nothing;
-        // Along the dimension: where the frames' near side lies, and from there outward.
-        double near, below;
+        // Where the frames' near side lies along the dimension, and from there outward.
+        bool nearIsLeft = extra.End > 0 == ReadsForward;
         if (extra.Frames == FramePlace.UnderText)
         {
-            near = extra.End > 0 ? textAt - (label.Width / 2) : textAt + (label.Width / 2);
-            below = _style.TextGap;
-        }
-        else
-        {
-            near = extra.End > 0 ? lineTo + LinearExtra.LineToFrame : lineFrom - LinearExtra.LineToFrame;
-            below = -_stack.Height / 2;
-            if (extra.End > 0)
-                lineTo = near;
-            else
-                lineFrom = near;
+            Point2D near = At(extra.End > 0 ? textAt - (label.Width / 2) : textAt + (label.Width / 2), level);
+            return new PlacedExtra(_stack, near - (read.Left * _style.TextGap) - (nearIsLeft ? default : read * _stack.Width), null, default, default, _reading);
         }
 
-        bool nearIsLeft = extra.End > 0 == ReadsForward;
-        Point2D topLeft = At(near, level) - (read.Left * below) - (nearIsLeft ? default : read * _stack.Width);
-        return new PlacedExtra(_stack, topLeft, null, default, default, _reading);
+        double end = extra.End > 0 ? lineTo + extra.Away : lineFrom - extra.Away;
+        if (extra.End > 0)
+            lineTo = end;
+        else
+            lineFrom = end;
+        Point2D at = At(end, level);
+        if (IsSquare)
+            return new PlacedExtra(_stack, at + (read.Left * (_stack.Height / 2)) - (nearIsLeft ? default : read * _stack.Width), null, default, default, _reading);
+        // Frames stay level beside a slanting dimension: its line bends into them.
+        bool toRight = u.X * extra.End > 0;
+        Point2D bend = at + new Vector2D(toRight ? LinearExtra.Shoulder : -LinearExtra.Shoulder, 0);
+        Point2D corner = bend + new Vector2D(toRight ? 0 : -_stack.Width, _stack.Height / 2);
+        return new PlacedExtra(_stack, corner, null, default, default, 0, new LineEdge(at, bend));
     }
 
     private Point2D TextCorner(double level, double textAt)

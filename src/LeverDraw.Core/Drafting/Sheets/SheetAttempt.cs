@@ -71,7 +71,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
             PaperBlock[] others = [.. content.Others.Select(v => Detail(v, detailScale, thrift))];
             foreach ((double width, double lettering) in noteWidths.Select(w => (w, NotesLettering)).Concat(noteWidths.Select(w => (w, SmallestNotes))))
             {
-                PaperBlock notes = NotesBlock.Build(content.Notes, width, lettering, FirstUnit);
+                PaperBlock notes = NotesBlock.Build(content.Notes, width, lettering, FirstUnit, content.Signs);
                 List<PlacedBlock>? placed = SheetArrangement.Best(_field, title, main, others, [notes]);
                 if (placed is null)
                     continue;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using LeverDraw.Drafting.Plotting;
+using LeverDraw.Drafting.Symbols;
 using LeverDraw.Drafting.TitleBlocks;
 using LeverDraw.Drafting.Views;
 
@@ -18,4 +19,8 @@ public sealed record SheetContent(
     ImmutableArray<ViewSource> FromLeft,
     ImmutableArray<ViewSource> Others,
     ImmutableArray<string> Notes,
-    TitleBlock Title);
+    TitleBlock Title)
+{
+    /// <summary>Signs beside the notes that hold for the whole part.</summary>
+    public GeneralSigns? Signs { get; init; }
+}

@@ -35,7 +35,10 @@ public static class FinishedLeverSheet
             [],
             [Dressed(Section(lever, text)), Dressed(LeverNoseDetail.Of(lever, text))],
             LeverNotes.Finished(lever, profile, text),
-            SheetTitle.Of(profile, "ADJUSTING LEVER", "PART DRAWING, FINISHED PART", LeverNotes.GeneralTolerance, options.Units));
+            SheetTitle.Of(profile, "ADJUSTING LEVER", "PART DRAWING, FINISHED PART", LeverNotes.GeneralTolerance, options.Units))
+        {
+            Signs = LeverSymbols.General(text),
+        };
     }
 
     /// <summary>The cut face is no outline to cut along: its loops go out as edges.</summary>

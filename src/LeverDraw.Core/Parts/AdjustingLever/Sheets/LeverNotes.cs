@@ -21,7 +21,7 @@ internal static class LeverNotes
         notes.Add("MACHINED: HOLE, HEAD FACES, PADS, TONGUE FLANKS AND NOSE. REST AS CAST, TO THE FOUNDRY'S AGREED TOLERANCE.");
         if (profile.Values.Get(CommonFields.Finish) is { Length: > 0 } finish)
             notes.Add("FINISH: " + finish.ToUpperInvariant() + ".");
-        notes.Add("BREAK MACHINED EDGES " + text.Number(Length.FromMillimetres(0.2)) + " TO " + text.Number(Length.FromMillimetres(0.4)) + ". NO BURR IN THE HOLE.");
+        notes.Add("BREAK MACHINED EDGES " + text.Number(LeverSymbols.LeastBreak) + " TO " + text.Number(LeverSymbols.GreatestBreak) + ". NO BURR IN THE HOLE.");
         if (!lever.Hole.Taper.IsParallel)
             notes.Add("TAPERED HOLE IS HANDED: MARK THE SIDE OF ITS LARGE END (INK OR DOT) BEFORE FITTING.");
         notes.Add("ONE PAD MAY STAND BEFORE THE OTHER BY AT MOST " + text.Number(lever.Sizes[LeverFields.PadOffset].Nominal) + ".");

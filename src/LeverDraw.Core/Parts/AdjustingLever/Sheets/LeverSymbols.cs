@@ -11,11 +11,19 @@ namespace LeverDraw.Parts.AdjustingLever.Sheets;
 /// <remarks>A: the pivot hole's axis. B: the mid-plane between the head's side faces. C: the tongue's mid-plane, which gives the tongue's direction.</remarks>
 internal static class LeverSymbols
 {
+    /// <summary>Limits of a broken edge: common practice, no source.</summary>
+    public static readonly Length LeastBreak = Length.FromMillimetres(0.2), GreatestBreak = Length.FromMillimetres(0.4);
+
     private const string HoleAxis = "A", HeadMidPlane = "B", TongueMidPlane = "C";
 
     /// <summary>The annotations of a view, those of the named features with their symbols.</summary>
     public static ImmutableArray<Annotation> Dress(ImmutableArray<Annotation> annotations, Lever lever, DimensionText text) =>
         [.. annotations.Select(a => a with { Label = Dressed(a.Name, a.Label, lever, text) })];
+
+    /// <summary>The rest stays as cast; machined edges are broken as the note says.</summary>
+    public static GeneralSigns General(DimensionText text) => new(
+        new TextureSign(TextureProcess.NoRemoval),
+        new EdgeSign("−" + text.Number(LeastBreak), "−" + text.Number(GreatestBreak)));
 
     private static Label Dressed(string name, Label label, Lever lever, DimensionText text)
     {
