@@ -5,7 +5,7 @@ using LeverDraw.Units;
 
 namespace LeverDraw.Profiles;
 
-/// <summary>Gives a raw value the meaning of its field: a <see cref="SizeValue"/>, <see cref="Angle"/>, <see cref="Taper"/>, string or bool; or tells the fault and gives null.</summary>
+/// <summary>Gives a raw value the meaning of its field: a <see cref="SizeValue"/>, <see cref="Angle"/>, <see cref="Length"/>, <see cref="Taper"/>, string or bool; or tells the fault and gives null.</summary>
 internal sealed class FieldReader(LengthUnit unit, FileFaults faults)
 {
     private readonly SizeReader sizes = new(unit, faults);
@@ -15,6 +15,7 @@ internal sealed class FieldReader(LengthUnit unit, FileFaults faults)
         (SizeField size, RawNumber or RawText or RawInline) => sizes.Read(size, raw),
         (AngleField angle, RawNumber number) => InRange(angle, number.Span, number.Value),
         (AngleField angle, RawText text) => ReadAngle(angle, text),
+        (RoughnessField rough, RawNumber number) => ReadRoughness(rough, number),
         (TaperField taper, RawText text) => ReadTaper(taper, text),
         (ChoiceField choice, RawText text) => ReadChoice(choice, text),
         (TextField { IsDate: true } date, RawText text) => ReadDate(date, text.Span, text.Value),
@@ -54,6 +55,21 @@ internal sealed class FieldReader(LengthUnit unit, FileFaults faults)
             return Angle.FromDegrees(degrees);
         faults.AddWithHint(DiagnosticCatalogue.OutOfRange, span, field.Name, "Angles are in degrees; check the decimal point.",
             field.Name, FieldWords.Degrees(degrees), FieldWords.Degrees(field.MinDegrees), FieldWords.Degrees(field.MaxDegrees), "deg");
+        return null;
+    }
+
+    private object? ReadRoughness(RoughnessField field, RawNumber number)
+    {
+        if (!double.IsFinite(number.Value))
+        {
+            faults.Add(DiagnosticCatalogue.NotFinite, number.Span, field.Name, field.Name);
+            return null;
+        }
+
+        if (number.Value >= 0 && number.Value <= field.MaxMicrometres)
+            return Length.FromMillimetres(number.Value / 1000);
+        faults.AddWithHint(DiagnosticCatalogue.OutOfRange, number.Span, field.Name, "Ra is in micrometres; 0 leaves the sign away.",
+            field.Name, number.Value, 0, field.MaxMicrometres, "µm");
         return null;
     }
 

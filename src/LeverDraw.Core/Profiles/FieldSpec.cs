@@ -37,6 +37,13 @@ public sealed record AngleField(string Name, string? Symbol, string Help, double
     public override bool IsOptional => Default is not null;
 }
 
+/// <summary>A surface roughness Ra, a plain number of micrometres in the file whatever its unit of length. Zero leaves it unsaid.</summary>
+public sealed record RoughnessField(string Name, string? Symbol, string Help, double MaxMicrometres, double Default)
+    : FieldSpec(Name, Symbol, Help)
+{
+    public override bool IsOptional => true;
+}
+
 /// <summary>A taper on diameter: <c>"1:48"</c> or <c>"parallel"</c>.</summary>
 public sealed record TaperField(string Name, string? Symbol, string Help, Taper? Default = null)
     : FieldSpec(Name, Symbol, Help)

@@ -15,6 +15,9 @@ public interface IFieldValues
 
     Angle Get(AngleField field);
 
+    /// <summary>Ra; zero when the surface is left unsaid.</summary>
+    Length Get(RoughnessField field);
+
     Taper Get(TaperField field);
 
     string Get(ChoiceField field);

@@ -11,6 +11,7 @@ internal static class FieldWords
     {
         SizeField => "a size",
         AngleField => "an angle",
+        RoughnessField => "a roughness",
         TaperField => "a taper",
         ChoiceField => "a word",
         TextField { IsDate: true } => "a date",
@@ -22,6 +23,7 @@ internal static class FieldWords
     {
         SizeField => "3.6 or \"9/16 in\"",
         AngleField => "40 or \"1° 11' 37\\\"\"",
+        RoughnessField => "1.6",
         TaperField => "\"1:48\"",
         ChoiceField choice => "\"" + choice.Choices[0] + "\"",
         TextField { IsDate: true } => "2024-05-31",
@@ -34,6 +36,7 @@ internal static class FieldWords
     {
         SizeField size => $"a size from {RangeEnd(size.MinMillimetres, unit, up: true)} to {RangeEnd(size.MaxMillimetres, unit, up: false)}",
         AngleField angle => $"an angle from {Degrees(angle.MinDegrees)} to {Degrees(angle.MaxDegrees)}",
+        RoughnessField rough => string.Create(CultureInfo.InvariantCulture, $"a roughness Ra from 0 to {rough.MaxMicrometres} µm"),
         TaperField => "a taper like 1:48, or parallel",
         ChoiceField choice => WordList.Or([.. choice.Choices]),
         TextField { IsDate: true } => "a date, year-month-day",
@@ -45,6 +48,7 @@ internal static class FieldWords
     {
         SizeField { Default: { } mm } => LengthText.WithUnit(Length.FromMillimetres(mm), unit, Decimals(unit)),
         AngleField { Default: { } degrees } => Degrees(degrees),
+        RoughnessField rough => rough.Default.ToString(CultureInfo.InvariantCulture) + " µm",
         TaperField { Default: { } taper } => TaperText.Format(taper),
         ChoiceField { Default: { } word } => word,
         TextField { Default: { Length: > 0 } text } => text,

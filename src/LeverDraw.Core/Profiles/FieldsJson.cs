@@ -64,6 +64,10 @@ public static class FieldsJson
                 if (angle.Default is { } degrees)
                     json.WriteNumber("default", degrees);
                 break;
+            case RoughnessField rough:
+                json.WriteNumber("maxMicrometres", rough.MaxMicrometres);
+                json.WriteNumber("default", rough.Default);
+                break;
             case TaperField { Default: { } taper }:
                 json.WriteString("default", TaperText.Format(taper));
                 break;
@@ -103,6 +107,7 @@ public static class FieldsJson
     {
         SizeField => "size",
         AngleField => "angle",
+        RoughnessField => "roughness",
         TaperField => "taper",
         ChoiceField => "choice",
         TextField { IsDate: true } => "date",

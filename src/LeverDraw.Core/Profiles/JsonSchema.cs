@@ -56,6 +56,11 @@ public static class JsonSchema
             case AngleField:
                 FieldsJson.WriteWords(json, "type", ["number", "string"]);
                 break;
+            case RoughnessField rough:
+                json.WriteString("type", "number");
+                json.WriteNumber("minimum", 0);
+                json.WriteNumber("maximum", rough.MaxMicrometres);
+                break;
             case ChoiceField choice:
                 FieldsJson.WriteWords(json, "enum", choice.Choices);
                 break;

@@ -25,6 +25,8 @@ internal sealed class MergedValues(
     public Angle Get(AngleField field) =>
         Stated(field) is { } value ? (Angle)value.Value : field.Default is { } degrees ? Angle.FromDegrees(degrees) : throw Absent(field);
 
+    public Length Get(RoughnessField field) => Stated(field) is { } value ? (Length)value.Value : Length.FromMillimetres(field.Default / 1000);
+
     public Taper Get(TaperField field) => Stated(field) is { } value ? (Taper)value.Value : field.Default ?? throw Absent(field);
 
     public string Get(ChoiceField field) => Stated(field) is { } value ? (string)value.Value : field.Default ?? throw Absent(field);

@@ -50,6 +50,17 @@ public static class SymbolProportions
         return Answer<SymbolSizes>.Refused("symbols are given for lettering of 2.5, 3.5, 5, 7, 10, 14 and 20 mm");
     }
 
+    /// <summary>Base of the datum triangle in letter heights; the triangle is equilateral (ISO 5459, from memory).</summary>
+    public const double DatumTriangleBase = 1;
+
+    /// <summary>Multiples of the letter height for lettering smaller than the table: what its first rows come to.</summary>
+    private const double ShortLegInHeights = 1.4, LongLegInHeights = 3;
+
+    /// <summary>The table's row, or the same proportions at a height that has none, such as the smallest lettering of 1.8 mm.</summary>
+    public static SymbolSizes Beside(Length height) => ForLetterHeight(height) is { IsGiven: true } row
+        ? row.Value
+        : Sizes(height.Millimetres, ShortLegInHeights * height.Millimetres, LongLegInHeights * height.Millimetres);
+
     private static SymbolSizes Sizes(double h, double shortLeg, double longLeg) => new(
         Length.FromMillimetres(h), Length.FromMillimetres(h / 10), Length.FromMillimetres(shortLeg), Length.FromMillimetres(longLeg),
         Length.FromMillimetres(2 * h), Length.FromMillimetres(2 * h), Length.FromMillimetres(h));

@@ -42,8 +42,7 @@ internal sealed class AngleShape(LabelBox label, DraftingStyle style, Point2D ve
             strokes.Add(new Stroke(one.From, one.To, StrokeKind.ExtensionLine));
         if (two is not null)
             strokes.Add(new Stroke(two.From, two.To, StrokeKind.ExtensionLine));
-        OrientedBox box = label.Box(corner, 0, style.Clearance);
-        return new Candidate([box], [.. strokes], cost, () => Ink(dimension, id, view, arc, one, two, corner, middle), ArrowBack(first, ArrowsInside ? -1 : 1), ArrowBack(first + sweep, ArrowsInside ? 1 : -1));
+        return new Candidate(label.Boxes(corner, 0, style.Clearance), [.. strokes], cost, () => Ink(dimension, id, view, arc, one, two, corner, middle), ArrowBack(first, ArrowsInside ? -1 : 1), ArrowBack(first + sweep, ArrowsInside ? 1 : -1));
     }
 
     private LineEdge? Extension(double direction, double? from)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using LeverDraw.Drafting.Symbols;
 using LeverDraw.Geometry;
 
 namespace LeverDraw.Drafting.Annotations;
@@ -79,4 +80,17 @@ public sealed record SectionEnd(string Name, string Letter, Point2D At, Vector2D
 /// <param name="At">Point of the face that is looked at.</param>
 /// <param name="Looking">Direction one looks, length one.</param>
 public sealed record ViewArrow(string Name, string Letter, Point2D At, Vector2D Looking)
+    : Annotation(Name, 0, Label.Of(Letter));
+
+/// <summary>A place on a surface as the view shows it.</summary>
+/// <param name="At">On the outline.</param>
+/// <param name="Outward">Away from the material, square to the surface, length one.</param>
+public readonly record struct SurfacePoint(Point2D At, Vector2D Outward);
+
+/// <summary>A surface-texture sign that stands on the surface itself, or at the end of a leader to it. Says no size.</summary>
+public sealed record SurfaceTexture(string Name, TextureSign Sign, ImmutableArray<SurfacePoint> Places)
+    : Annotation(Name, 0, Label.Of(Sign.Text));
+
+/// <summary>A datum feature's letter with its triangle on the surface's outline: the surface itself is the datum. Says no size.</summary>
+public sealed record DatumFeature(string Name, string Letter, ImmutableArray<SurfacePoint> Places)
     : Annotation(Name, 0, Label.Of(Letter));

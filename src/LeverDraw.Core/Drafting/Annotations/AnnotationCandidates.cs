@@ -14,6 +14,8 @@ internal static class AnnotationCandidates
         SectionEnd end => SectionEndCandidates.For(end, context),
         ViewArrow arrow => ViewArrowCandidates.For(arrow, context),
         DetailLetter letter => RadialCandidates.For(letter, id, context),
+        SurfaceTexture texture => SurfaceCandidates.For(texture, context),
+        DatumFeature datum => SurfaceCandidates.For(datum, context),
         LeaderNote note => RadialCandidates.For(note, id, context),
         _ => throw new ArgumentOutOfRangeException(nameof(annotation), annotation, "Unknown kind of annotation."),
     };

@@ -1,13 +1,27 @@
 using System.Collections.Immutable;
+using LeverDraw.Drafting.Symbols;
 
 namespace LeverDraw.Drafting.Annotations;
 
-/// <summary>What a dimension or note says: one or more lines of lettering, final. Nothing after this rounds or rewrites a number.</summary>
+/// <summary>What a dimension or note says: lines of lettering, final, and the symbols that go with them. Nothing after this rounds or rewrites a number.</summary>
+/// <param name="Lines">Empty only when the label is nothing but frames, at the end of a leader.</param>
 /// <param name="Decimals">Decimals of the first unit's number.</param>
 /// <param name="Boxed">Drawn in a frame: a theoretically exact size.</param>
 public sealed record Label(ImmutableArray<string> Lines, int Decimals = 3, bool Boxed = false)
 {
+    /// <summary>Feature-control frames hanging under the lettering.</summary>
+    public ImmutableArray<ControlFrame> Frames { get; init; } = [];
+
+    /// <summary>Datum letter of the feature that is dimensioned: it hangs on the frames, or stands in line with the dimension's arrow, and so means the axis or mid-plane.</summary>
+    public string? Datum { get; init; }
+
+    /// <summary>Texture of the faces between which the size is taken, after the first line.</summary>
+    public TextureSign? Texture { get; init; }
+
     public static Label Of(params ReadOnlySpan<string> lines) => new([.. lines]);
+
+    /// <summary>The lettering alone, without frames and datum.</summary>
+    public Label Bare() => this with { Frames = [], Datum = null };
 
     /// <summary>The second unit's bracket under the first unit instead of beside it: half as wide, for labels at the end of a leader.</summary>
     public Label Stacked()
@@ -17,5 +31,6 @@ public sealed record Label(ImmutableArray<string> Lines, int Decimals = 3, bool 
         return this with { Lines = [only[..at], only[(at + 1)..]] };
     }
 
-    public override string ToString() => string.Join('\n', Lines);
+    /// <summary>The lines; the frames' compartments when there are none.</summary>
+    public override string ToString() => Lines.IsEmpty ? string.Join('\n', Frames) : string.Join('\n', Lines);
 }

@@ -1,62 +1,123 @@
 using LeverDraw.Drafting.Layout;
 using LeverDraw.Drafting.Lettering;
 using LeverDraw.Drafting.Plotting;
+using LeverDraw.Drafting.Symbols;
 using LeverDraw.Geometry;
 
 namespace LeverDraw.Drafting.Annotations;
 
-/// <summary>A label measured: how much room its lines take, and how to ink them from a corner.</summary>
+/// <summary>A label measured: how much room its lines and symbols take, and how to ink them from a corner.</summary>
 public sealed class LabelBox
 {
     /// <summary>How far brackets and descenders reach beyond baseline and capitals, in heights; a test compares it with the letters' own ink.</summary>
     internal const double BracketsStandOut = 0.25;
 
+    /// <summary>Between lettering and the frame under it, and before a texture sign, in heights.</summary>
+    private const double SymbolGap = 0.5;
+
     private readonly double _pitch;
     private readonly double _height;
     private readonly double[] _widths;
+    private readonly TextureShape? _texture;
+    private readonly FrameStack _stack;
+    private readonly bool _onLine;
+    private readonly double _linesWidth;
 
-    public LabelBox(Label label, DraftingStyle style)
+    /// <param name="onLine">The label stands on a dimension line: a texture sign then stands on it too, after all lines, and not after the first.</param>
+    public LabelBox(Label label, DraftingStyle style, bool onLine = false)
     {
+        _onLine = onLine;
         Label = label;
         _height = style.LetteringHeight;
         _pitch = _height * 1.6;
-        _widths = [.. label.Lines.Select(line => StrokeLettering.WidthOf(line, _height))];
-        Width = _widths.Max() + (label.Boxed ? _height : 0);
-        Height = _height + (_pitch * (label.Lines.Length - 1)) + (label.Boxed ? _height * 0.8 : 0);
+        _texture = label.Texture is { } sign ? new TextureShape(sign, style) : null;
+        _widths = [.. label.Lines.Select((line, i) => StrokeLettering.WidthOf(line, _height) + (i == 0 && !onLine ? TextureRoom : 0))];
+        _linesWidth = _widths.Length == 0 ? 0 : _widths.Max() + (label.Boxed ? _height : 0);
+        double lines = _linesWidth + (onLine ? TextureRoom : 0);
+        LinesHeight = _widths.Length == 0 ? 0 : _height + (_pitch * (_widths.Length - 1)) + (label.Boxed ? _height * 0.8 : 0);
+        _stack = new FrameStack(label.Frames, label.Datum, style, lines);
+        Width = Math.Max(lines, _stack.Width);
+        Height = LinesHeight + UnderLines;
     }
 
     public Label Label { get; }
 
     public double Width { get; }
 
-    /// <summary>From the last line's baseline (or the box's lower side) to the first line's top.</summary>
+    /// <summary>From the last line's baseline, the box's or the last frame's lower side to the first line's top. A hanging datum reaches below it, a texture sign above.</summary>
     public double Height { get; }
+
+    /// <summary>The share of <see cref="Height"/> that the lettering takes.</summary>
+    public double LinesHeight { get; }
+
+    /// <summary>The lettering stands beside nothing but its own line: one line, no box, no frames.</summary>
+    internal bool IsOneLine => _widths.Length == 1 && !Label.Boxed && _stack.IsEmpty;
+
+    private double TextureRoom => _texture is { } sign ? (SymbolGap * _height) + sign.Width : 0;
+
+    private double UnderLines => _stack.IsEmpty ? 0 : _stack.Height + (_widths.Length == 0 ? 0 : SymbolGap * _height);
 
     /// <summary>Lines one above the other in the box whose lower left corner is given.</summary>
     /// <param name="align">Where shorter lines stand: 0 left, 0.5 in the middle, 1 right.</param>
-    public IEnumerable<PlotItem> Ink(Point2D corner, double angle, LineRole role, string owner, string view, double align = 0.5)
+    /// <param name="drop">How far below the first baseline a texture sign stands: on the line under the lettering, if there is one.</param>
+    public IEnumerable<PlotItem> Ink(Point2D corner, double angle, LineRole role, string owner, string view, double align = 0.5, double drop = 0)
     {
         Vector2D u = Vector2D.FromAngle(angle);
-        double pad = Label.Boxed ? _height * 0.4 : 0;
         for (int i = 0; i < _widths.Length; i++)
+            yield return StrokeLettering.Compose(Label.Lines[i], LineAt(i, corner, u, align), _height, angle, owner, view);
+        if (_texture is { } texture)
         {
-            double up = pad + (_pitch * (_widths.Length - 1 - i));
-            Point2D anchor = corner + (u * ((Width - _widths[i]) * align)) + (u.Left * up);
-            yield return StrokeLettering.Compose(Label.Lines[i], anchor, _height, angle, owner, view);
+            foreach (PlotItem item in texture.Ink(TextureTip(texture, corner, u, align, drop), angle, owner, view))
+                yield return item;
         }
 
+        foreach (PlotItem item in _stack.Ink(StackAt(corner, u, align), angle, owner, view))
+            yield return item;
         if (!Label.Boxed)
             yield break;
-        Point2D[] corners = [corner, corner + (u * Width), corner + (u * Width) + (u.Left * Height), corner + (u.Left * Height)];
+        Point2D foot = corner + (u.Left * UnderLines);
+        Point2D[] corners = [foot, foot + (u * _linesWidth), foot + (u * _linesWidth) + (u.Left * LinesHeight), foot + (u.Left * LinesHeight)];
         for (int i = 0; i < 4; i++)
             yield return new PlotStroke(role, new LineEdge(corners[i], corners[(i + 1) % 4]), owner, view);
     }
 
-    /// <summary>The room it takes, with the clearance all round; brackets, which stand out above and below the capitals, are inside.</summary>
+    /// <summary>The room the lettering and frames take, with the clearance all round; brackets, which stand out above and below the capitals, are inside.</summary>
     public OrientedBox Box(Point2D corner, double angle, double clearance)
     {
         Vector2D u = Vector2D.FromAngle(angle);
-        double out_ = BracketsStandOut * _height;
-        return OrientedBox.FromCorner(corner - (u.Left * out_), Width, Height + (2 * out_), angle).Inflated(clearance);
+        double above = _widths.Length == 0 ? 0 : BracketsStandOut * _height;
+        double below = UnderLines > 0 ? 0 : BracketsStandOut * _height;
+        return OrientedBox.FromCorner(corner - (u.Left * below), Width, Height + above + below, angle).Inflated(clearance);
     }
+
+    /// <summary><see cref="Box"/>, and the room of what stands out of it: texture sign and hanging datum.</summary>
+    internal OrientedBox[] Boxes(Point2D corner, double angle, double clearance, double align = 0.5, double drop = 0)
+    {
+        Vector2D u = Vector2D.FromAngle(angle);
+        return
+        [
+            Box(corner, angle, clearance),
+            .. _texture is { } texture ? [texture.Box(TextureTip(texture, corner, u, align, drop), angle, clearance)] : (OrientedBox[])[],
+            .. Label.Datum is null ? [] : _stack.Boxes(StackAt(corner, u, align), angle, clearance).TakeLast(1),
+        ];
+    }
+
+    private Point2D LineAt(int line, Point2D corner, Vector2D u, double align)
+    {
+        double up = UnderLines + (Label.Boxed ? _height * 0.4 : 0) + (_pitch * (_widths.Length - 1 - line));
+        double room = _onLine ? _linesWidth : Width;
+        return corner + (u * ((room - _widths[line]) * align)) + (u.Left * up);
+    }
+
+    private Point2D TextureTip(TextureShape texture, Point2D corner, Vector2D u, double align, double drop)
+    {
+        if (_onLine)
+            return corner + (u * (Width - texture.Right)) - (u.Left * drop);
+        Point2D line = _widths.Length == 0 ? corner : LineAt(0, corner, u, align);
+        double before = _widths.Length == 0 ? 0 : _widths[0] - texture.Width;
+        return line + (u * (before + texture.Left)) - (u.Left * drop);
+    }
+
+    private Point2D StackAt(Point2D corner, Vector2D u, double align) =>
+        corner + (u * ((Width - _stack.Width) * align)) + (u.Left * _stack.Height);
 }

@@ -16,6 +16,7 @@ internal sealed class LeaderShape
     private readonly Point2D _corner;
     private readonly Vector2D _direction;
     private readonly bool _toRight;
+    private readonly double _drop;
 
     /// <param name="direction">From the tip to the elbow, length one.</param>
     /// <param name="length">From the tip to the elbow, millimetres.</param>
@@ -28,26 +29,32 @@ internal sealed class LeaderShape
         _elbow = tip + (direction * length);
         _toRight = toRight;
         double way = toRight ? 1 : -1;
-        if (label.Label.Lines.Length == 1 && !label.Label.Boxed)
+        if (label.IsOneLine)
         {
             // One line stands on the shoulder.
             _end = _elbow + new Vector2D(way * (label.Width + 1.5), 0);
             _corner = new Point2D(toRight ? _elbow.X + 1 : _end.X + 0.5, _elbow.Y + style.TextGap);
+            _drop = style.TextGap;
         }
         else
         {
-            // Several lines stand beside the end of a short shoulder.
-            _end = _elbow + new Vector2D(way * 2, 0);
-            _corner = new Point2D(toRight ? _end.X + 0.8 : _end.X - 0.8 - label.Width, _elbow.Y - (label.Height / 2));
+            // Several lines stand beside the end of a short shoulder, which meets the middle of the lettering; frames alone are touched by it.
+            bool framesOnly = label.Label.Lines.IsEmpty;
+            double gap = framesOnly ? 0 : 0.8;
+            double middle = framesOnly ? label.Height / 2 : label.Height - (label.LinesHeight / 2);
+            _end = _elbow + new Vector2D(way * (framesOnly ? 3 : 2), 0);
+            _corner = new Point2D(toRight ? _end.X + gap : _end.X - gap - label.Width, _elbow.Y - middle);
         }
     }
 
     public Point2D TextMiddle => _corner + new Vector2D(_label.Width / 2, _label.Height / 2);
 
-    public OrientedBox Box => _label.Box(_corner, 0, _style.Clearance);
+    public OrientedBox[] Boxes => _label.Boxes(_corner, 0, _style.Clearance, Align, _drop);
+
+    private double Align => _toRight ? 0 : 1;
 
     /// <summary>The leader runs through its own lettering, as when it is folded back steeply.</summary>
-    public bool StrikesItself => Box.Meets(_tip, _elbow - (_direction * 0.01));
+    public bool StrikesItself => Boxes.Any(box => box.Meets(_tip, _elbow - (_direction * 0.01)));
 
     public Stroke[] Strokes => [new(_tip, _elbow, StrokeKind.Leader), new(_elbow, _end, StrokeKind.Leader)];
 
@@ -57,7 +64,7 @@ internal sealed class LeaderShape
         items.Add(new PlotStroke(LineRole.Dimension, new LineEdge(_tip, _elbow), id, view));
         items.Add(new PlotStroke(LineRole.Dimension, new LineEdge(_elbow, _end), id, view));
         items.Add(dot ? Arrowhead.Dot(_tip, _style, id, view) : Arrowhead.At(_tip, -_direction, _style, id, view));
-        items.AddRange(_label.Ink(_corner, 0, LineRole.Dimension, id, view, _toRight ? 0 : 1));
+        items.AddRange(_label.Ink(_corner, 0, LineRole.Dimension, id, view, Align, _drop));
         return items.DrainToImmutable();
     }
 }

@@ -20,7 +20,7 @@ internal static class LinearCandidates
         bool mirrored = context.ToBlock.Mirrored;
         if (u.Dot(q - p) < 0)
             (p, q) = (q, p);
-        var frame = new LinearFrame(id, dimension, context, p, q, u, new LabelBox(dimension.Label, style));
+        var frame = new LinearFrame(id, dimension, context, p, q, u);
         var all = new List<Candidate>(64);
 
         bool square = u.X == 0 || u.Y == 0;

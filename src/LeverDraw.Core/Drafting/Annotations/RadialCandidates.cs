@@ -134,7 +134,7 @@ internal static class RadialCandidates
                 all.Add(new Candidate(own, () =>
                 {
                     var leader = new LeaderShape(label, style, tip, direction, from, toRight);
-                    return leader.StrikesItself ? null : new Candidate([leader.Box], leader.Strokes, own, () => ink(leader), Arrowhead.Back(tip, -direction, style));
+                    return leader.StrikesItself ? null : new Candidate(leader.Boxes, leader.Strokes, own, () => ink(leader), Arrowhead.Back(tip, -direction, style));
                 }));
             }
         }

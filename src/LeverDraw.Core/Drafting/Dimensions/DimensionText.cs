@@ -77,6 +77,11 @@ public sealed class DimensionText(ShownUnits units)
     /// <summary>The number alone in the first unit.</summary>
     public string Number(Length size) => Plain(size, First);
 
+    /// <summary>Width of a tolerance zone in the sheet's first unit; inches rounded down to a tenth of a thousandth, never wider.</summary>
+    public string Zone(Length width) => First == LengthUnit.Millimetre
+        ? Plain(width, First)
+        : (Math.Floor((width.Inches * 1e4) + 1e-6) / 1e4).ToString(".0###", CultureInfo.InvariantCulture);
+
     private static string Name(LengthUnit unit) => unit == LengthUnit.Millimetre ? " mm" : " in";
 
     private static int DecimalsOf(SizeValue size, LengthUnit unit)

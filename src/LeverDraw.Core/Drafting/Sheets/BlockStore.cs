@@ -26,7 +26,7 @@ internal sealed class BlockStore(SheetContent content, SheetUnit unit)
     public PaperBlock Notes(double width, double lettering)
     {
         if (!_notes.TryGetValue((width, lettering), out PaperBlock? block))
-            _notes.Add((width, lettering), block = NotesBlock.Build(content.Notes, width, lettering, unit));
+            _notes.Add((width, lettering), block = NotesBlock.Build(content.Notes, width, lettering, unit, content.Signs));
         return block;
     }
 

@@ -3,6 +3,7 @@ using System.Globalization;
 using LeverDraw.Drafting.Layout;
 using LeverDraw.Drafting.Lettering;
 using LeverDraw.Drafting.Plotting;
+using LeverDraw.Drafting.Symbols;
 using LeverDraw.Drafting.TitleBlocks;
 using LeverDraw.Geometry;
 
@@ -16,20 +17,25 @@ public static class NotesBlock
 
     private const double Pitch = 1.55, BetweenNotes = 0.35, HeadHeight = 1.4;
 
-    public static PaperBlock Build(IReadOnlyList<string> notes, double width, double lettering, SheetUnit unit)
+    /// <summary>Between the check bar and the signs beside it.</summary>
+    private const double SignGap = 5;
+
+    public static PaperBlock Build(IReadOnlyList<string> notes, double width, double lettering, SheetUnit unit, GeneralSigns? signs = null)
     {
         double indent = IndentHeights * lettering;
         string[][] lines = [.. notes.Select(n => Wrap(n, width - indent, lettering))];
-        double used = Math.Max(CheckBar.LengthOf(unit), indent + lines.Max(note => note.Max(line => StrokeLettering.WidthOf(line, lettering))));
-        double foot = CheckBar.Height + 3;
+        GeneralSignsShape? row = signs is null ? null : new(signs, DraftingStyle.Small with { LetteringHeight = lettering });
+        double bar = CheckBar.LengthOf(unit) + (row is null ? 0 : SignGap + row.Width);
+        double used = Math.Max(bar, indent + lines.Max(note => note.Max(line => StrokeLettering.WidthOf(line, lettering))));
+        double foot = Math.Max(CheckBar.Height + 3, row is null ? 0 : row.Height + 2.5);
         double head = foot + (lettering * ((Pitch * lines.Sum(note => note.Length)) + (BetweenNotes * lines.Length) + 0.4));
         return new PaperBlock(
             "notes",
             new Box2D(-1, -1, used + 1, head + (HeadHeight * lettering) + 1),
-            () => Draw(lines, foot, head, indent, lettering, unit));
+            () => Draw(lines, foot, head, indent, lettering, unit, row));
     }
 
-    private static BlockInk Draw(string[][] notes, double foot, double head, double indent, double lettering, SheetUnit unit)
+    private static BlockInk Draw(string[][] notes, double foot, double head, double indent, double lettering, SheetUnit unit, GeneralSignsShape? row)
     {
         var items = ImmutableArray.CreateBuilder<PlotItem>();
         double y = foot;
@@ -48,6 +54,8 @@ public static class NotesBlock
 
         items.Add(StrokeLettering.Compose("NOTES", new Point2D(0, head), HeadHeight * lettering));
         items.AddRange(CheckBar.Draw(unit, new Point2D(0, 0.5), Math.Min(lettering, 2.5)));
+        if (row is not null)
+            items.AddRange(row.Ink(new Point2D(CheckBar.LengthOf(unit) + SignGap, 0.5)));
         return new BlockInk(items.ToImmutable(), []);
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using LeverDraw.Drafting.Plotting;
+using LeverDraw.Drafting.Symbols;
 using LeverDraw.Drafting.TitleBlocks;
 using LeverDraw.Drafting.Views;
 
@@ -22,4 +23,7 @@ public sealed record SheetContent(
 {
     /// <summary>Tables beside the notes, none unless given.</summary>
     public ImmutableArray<SheetTable> Tables { get; init; } = [];
+
+    /// <summary>Signs beside the notes that hold for the whole part.</summary>
+    public GeneralSigns? Signs { get; init; }
 }

@@ -117,6 +117,21 @@ public static class LeverFields
 
     public static AngleField Draft { get; } = new("casting.draft", "df", "Draft on faces along the draw of the pattern.", 0, 8, 2);
 
+    public static RoughnessField HoleTexture { get; } = new("texture.hole", "Ra", "Greatest roughness of the pivot hole's wall, micrometres.", 25, 1.6);
+
+    public static RoughnessField PadTexture { get; } = new("texture.pads", "Ra", "Greatest roughness of the pads' faces, micrometres.", 25, 1.6);
+
+    public static RoughnessField TongueTexture { get; } = new("texture.tongue", "Ra", "Greatest roughness of the tongue's flanks, micrometres.", 25, 3.2);
+
+    public static RoughnessField HeadTexture { get; } = new("texture.head", "Ra", "Greatest roughness of the head's side faces, micrometres.", 25, 3.2);
+
+    public static SizeField HoleSquareness { get; } = new("geometry.hole_squareness", null, "Diameter of the zone, square to the head's mid-plane, that holds the hole's axis; zero states none.", 0, 0.5, 0.05);
+
+    public static SizeField PadSymmetry { get; } = new("geometry.pad_symmetry", null, "Width of the zone about the head's mid-plane that holds the mid-plane of the two pads; zero states none.", 0, 1, 0.2);
+
+    public static SizeField TonguePosition { get; } = new("geometry.tongue_position", null, "Width of the zones that hold the tongue's two mid-planes, about the hole's axis and about the head's mid-plane; zero states none.", 0, 1, 0.1);
+
+    // Roughnesses and zones: common practice, no source.
     public static ImmutableArray<FieldSpec> All { get; } =
     [
         HeadForm, HeadWidth, HeadHeight, HeadDepth, HeadCornerRadius,
@@ -129,5 +144,7 @@ public static class LeverFields
         BossSides, BossDiameter, BossHeight,
         MarkPlace, MarkText, MarkHeight, MarkLetterHeight,
         Draft,
+        HoleTexture, PadTexture, TongueTexture, HeadTexture,
+        HoleSquareness, PadSymmetry, TonguePosition,
     ];
 }

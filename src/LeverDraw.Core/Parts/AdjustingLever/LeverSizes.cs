@@ -1,4 +1,5 @@
 using LeverDraw.Profiles;
+using LeverDraw.Units;
 
 namespace LeverDraw.Parts.AdjustingLever;
 
@@ -6,6 +7,7 @@ namespace LeverDraw.Parts.AdjustingLever;
 public sealed class LeverSizes
 {
     private readonly Dictionary<string, SizeValue> _byName = [];
+    private readonly Dictionary<string, Length> _roughness = [];
 
     internal LeverSizes(IFieldValues values)
     {
@@ -13,11 +15,16 @@ public sealed class LeverSizes
         {
             if (field is SizeField size && values.Find(size) is { } value)
                 _byName[field.Name] = value;
+            else if (field is RoughnessField rough)
+                _roughness[field.Name] = values.Get(rough);
         }
     }
 
     /// <exception cref="KeyNotFoundException">The field does not apply to this lever: ask <see cref="Find"/>.</exception>
     public SizeValue this[SizeField field] => _byName[field.Name];
+
+    /// <summary>Ra; zero when the surface is left unsaid.</summary>
+    public Length this[RoughnessField field] => _roughness[field.Name];
 
     /// <summary>The size, or null when the field is absent or does not apply.</summary>
     public SizeValue? Find(SizeField field) => _byName.GetValueOrDefault(field.Name);

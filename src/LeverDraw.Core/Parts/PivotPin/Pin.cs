@@ -40,6 +40,9 @@ public sealed record Pin(
     /// <summary>From the pin's axis to the nearest edge of the lug; null when the profile does not say.</summary>
     public Length? LugEdgeDistance { get; init; }
 
+    /// <summary>Ra of the side; zero when it is left unsaid.</summary>
+    public Length SideRoughness { get; init; }
+
     public Length Middle => (LargeEnd + SmallEnd) / 2;
 
     /// <summary>The diameter at a distance from the large end.</summary>

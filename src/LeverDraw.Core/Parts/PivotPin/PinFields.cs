@@ -39,6 +39,9 @@ public static class PinFields
 
     public static SizeField LugEdgeDistance { get; } = new("lug.edge_distance", null, "From the pin's axis to the nearest edge of the plane's lug; the sheet then says what wall the next oversize pin leaves.", 1, 20) { MayBeAbsent = true };
 
+    /// <summary>Default: common practice for a ground pin, no source.</summary>
+    public static RoughnessField SideTexture { get; } = new("texture.side", "Ra", "Greatest roughness of the pin's tapered or parallel side, micrometres.", 25, 0.8);
+
     public static ImmutableArray<FieldSpec> All { get; } =
-        [Series, Number, SmallEnd, LargeEnd, Taper, Length, Ends, CrownRadius, Chamfer, GaugePlane, LargeEndSide, StandOutLeast, StandOutMost, LugEdgeDistance];
+        [Series, Number, SmallEnd, LargeEnd, Taper, Length, Ends, CrownRadius, Chamfer, GaugePlane, LargeEndSide, StandOutLeast, StandOutMost, LugEdgeDistance, SideTexture];
 }

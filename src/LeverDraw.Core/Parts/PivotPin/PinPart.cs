@@ -64,6 +64,7 @@ public static class PinPart
                 values.Get(PinFields.LargeEndSide) == PinFields.Right, least, most, outline.Contour)
             {
                 LugEdgeDistance = values.Find(PinFields.LugEdgeDistance)?.Nominal,
+                SideRoughness = values.Get(PinFields.SideTexture),
             };
         });
     }

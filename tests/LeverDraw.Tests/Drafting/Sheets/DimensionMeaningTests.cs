@@ -119,7 +119,7 @@ public partial class DimensionMeaningTests
     [GeneratedRegex(@"\[(\d*\.?\d+)")]
     private static partial Regex Bracketed();
 
-    [GeneratedRegex(@"^▷ 1:(\d+)$")]
+    [GeneratedRegex(@"^[▷◁] 1:(\d+)$")]
     private static partial Regex TaperSign();
 
     [GeneratedRegex(@"^(?:\d+× )?(\d+(?:\.\d+)?)°")]

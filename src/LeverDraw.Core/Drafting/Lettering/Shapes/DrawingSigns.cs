@@ -7,6 +7,7 @@ internal static class DrawingSigns
         ⌀ O 3.5 5 3.5 M 1.3 0 L 5.7 10
         □ M 0 1 L 7 1 L 7 8 L 0 8 L 0 1
         ▷ M 0 2 L 10 5 L 0 8 L 0 2
+        ◁ M 10 2 L 0 5 L 10 8 L 10 2
         2312 M 0 5 D 0.55 0.6 T 8 5
         ⌴ M 0 8 L 0 2 L 10 2 L 10 8
         ⌵ M 0 8 L 5 1 L 10 8

@@ -26,15 +26,19 @@ public static class FinishedLeverSheet
         ViewSource fork = Of("fork", null, LeverViews.Fork(lever), [.. LeverForkAnnotations.Of(lever, text), .. cut]);
         ViewSource side = Of("side", null, LeverViews.Side(lever), LeverSideAnnotations.Of(lever, text));
         side = side with { Edges = [.. side.Edges, LeverNoseDetail.Mark(lever), LeverPadDetail.Mark(lever), .. LeverArmAnnotations.Lines(lever)] };
+        ViewSource Dressed(ViewSource view) => view with { Annotations = LeverSymbols.Dress(view.Annotations, lever, text) };
         return new SheetContent(
             Kind,
             PartState.Finished,
-            fork,
-            [side],
+            Dressed(fork),
+            [Dressed(side)],
             [],
-            Others(lever, text),
+            [.. Others(lever, text).Select(Dressed)],
             LeverNotes.Finished(lever, profile, text),
-            SheetTitle.Of(profile, "ADJUSTING LEVER", "PART DRAWING, FINISHED PART", LeverNotes.GeneralTolerance, options.Units));
+            SheetTitle.Of(profile, "ADJUSTING LEVER", "PART DRAWING, FINISHED PART", LeverNotes.GeneralTolerance, options.Units))
+        {
+            Signs = LeverSymbols.General(text),
+        };
     }
 
     private static ImmutableArray<ViewSource> Others(Lever lever, DimensionText text)

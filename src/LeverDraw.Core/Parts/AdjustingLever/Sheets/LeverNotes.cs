@@ -43,7 +43,7 @@ internal static class LeverNotes
     private static IEnumerable<string> Machining(Profile profile, DimensionText text)
     {
         yield return "MACHINE: HOLE, HEAD FACES, PADS, TONGUE FLANKS AND NOSE.";
-        yield return "BREAK EDGES " + text.Number(Length.FromMillimetres(0.2)) + "–" + text.Number(Length.FromMillimetres(0.4)) + ". NO BURR IN THE HOLE.";
+        yield return "BREAK EDGES " + text.Number(LeverSymbols.LeastBreak) + "–" + text.Number(LeverSymbols.GreatestBreak) + ". NO BURR IN THE HOLE.";
     }
 
     private static IEnumerable<string> Fit(Lever lever, DimensionText text)

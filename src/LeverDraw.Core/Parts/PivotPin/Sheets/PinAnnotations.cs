@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using LeverDraw.Drafting.Annotations;
 using LeverDraw.Drafting.Dimensions;
+using LeverDraw.Drafting.Symbols;
 using LeverDraw.Geometry;
 using LeverDraw.Profiles;
 using LeverDraw.Units;
@@ -31,7 +32,7 @@ internal static class PinAnnotations
             all.Add(Diameter("pin.large_end", pin.LargeEnd, side * half, side, pin.NamedByLargeEnd ? text.Size(pin.NamedSize, "⌀") : text.Reference(pin.LargeEnd, "⌀")));
             all.Add(Diameter("pin.small_end", pin.SmallEnd, -side * half, -side, pin.NamedByLargeEnd ? text.Reference(pin.SmallEnd, "⌀") : text.Size(pin.NamedSize, "⌀")));
             all.AddRange(GaugePlane(pin, half, side, text));
-            all.Add(new LeaderNote(PinFields.Taper.Name, pin.Taper.Rate, new Label(["▷ " + DimensionText.TaperRatio(pin.Taper)]), [OnSide(pin, side, 0.3, 1), OnSide(pin, side, 0.65, 1)]));
+            all.Add(new LeaderNote(PinFields.Taper.Name, pin.Taper.Rate, new Label([TaperSign.Character(apexRight: side < 0) + " " + DimensionText.TaperRatio(pin.Taper)]), [OnSide(pin, side, 0.3, 1), OnSide(pin, side, 0.65, 1)]));
         }
 
         all.AddRange(Ends(pin, text, half, side));

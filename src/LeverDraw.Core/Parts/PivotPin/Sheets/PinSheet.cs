@@ -22,7 +22,7 @@ public static class PinSheet
         {
             Outlines = seen.Outlines,
             Edges = seen.Edges,
-            Annotations = PinAnnotations.Of(pin, text),
+            Annotations = [.. PinAnnotations.Of(pin, text), .. PinSymbols.Of(pin)],
         };
         return new SheetContent(
             Kind,
