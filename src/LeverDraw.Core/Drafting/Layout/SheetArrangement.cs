@@ -96,8 +96,6 @@ internal static class SheetArrangement
         yield return [(above, Column(main, Row([.. views, .. notes])))];
         yield return [(above, Column(main, Row(views), Row(notes)))];
         yield return [(above, Column(Row(main, Column(views)), Row(notes)))];
-        if (notes.Length > 1)
-            yield return [(above, Column(main, Row(views), Column(notes)))];
         yield return [(above, Row(main, Column([.. views, .. notes])))];
         yield return [(above, Row(main, Column(views), Column(notes)))];
         if (title.MinX - field.MinX < 40)
