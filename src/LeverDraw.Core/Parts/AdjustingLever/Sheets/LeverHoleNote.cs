@@ -68,7 +68,7 @@ internal static class LeverHoleNote
     }
 
     private static string? Drill(Length largest, DimensionText text) =>
-        TwistDrills.NearestNotAbove(largest) is { IsGiven: true } drill ? "DRILL " + drill.Value.Name + " (⌀" + text.Number(drill.Value.Diameter) + ") THROUGH" : null;
+        TwistDrills.NearestNotAbove(largest) is { IsGiven: true } drill ? "DRILL " + drill.Value.Name + " (⌀" + text.Number(drill.Value.Diameter) + ")" : null;
 
     /// <summary>The smallest of the inch series whose flutes hold both ends.</summary>
     private static TaperPinReamer? Reamer(Taper taper, Length small, Length large) =>

@@ -12,9 +12,9 @@ public class LeverContentTests
     // Small end of the hole: 3.057 − 4.75/48 = 2.958 mm = .1165 in, so drill #32 (.1160 in = 2.946 mm); the 3/0 reamer runs from .1029 to .1302 in.
     // H8 of 3 to 6 mm is 18 µm: 0.018 × 48 = 0.864 mm of depth.
     [Theory]
-    [InlineData("levers/middle", "DRILL #32 (⌀2.946) THROUGH", "PIN REAMER NO. 3/0", "LIMITS 0.86 APART ON PLUG GAUGE")]
+    [InlineData("levers/middle", "DRILL #32 (⌀2.946)", "PIN REAMER NO. 3/0", "LIMITS 0.86 APART ON PLUG GAUGE")]
     // 3.423 − 5.25/48 = 3.314 mm = .1305 in: #30 (.1285 in = 3.264 mm); large end 3.532 mm = .1391 in: only 2/0 (to .1462 in) reaches; H7: 0.012 × 48 = 0.576.
-    [InlineData("levers/early", "DRILL #30 (⌀3.264) THROUGH", "PIN REAMER NO. 2/0", "LIMITS 0.58 APART ON PLUG GAUGE")]
+    [InlineData("levers/early", "DRILL #30 (⌀3.264)", "PIN REAMER NO. 2/0", "LIMITS 0.58 APART ON PLUG GAUGE")]
     public void HoleCallout_TaperedHole_SaysToolsSideFitAndGauge(string profile, string drill, string reamer, string gauge)
     {
         string[] lines = Dimension(profile, "hole.diameter").Text.Split('\n');
@@ -32,7 +32,7 @@ public class LeverContentTests
     {
         string[] lines = Dimension("levers/late", "hole.diameter").Text.Split('\n');
         Assert.EndsWith(" THROUGH", lines[0], StringComparison.Ordinal);
-        Assert.Equal(["DRILL #37 (⌀2.642) THROUGH", "REAM PARALLEL, LEVER ALONE, RUNNING FIT"], lines[1..]);
+        Assert.Equal(["DRILL #37 (⌀2.642)", "REAM PARALLEL, LEVER ALONE, RUNNING FIT"], lines[1..]);
     }
 
     // Clearance × 48 (trade notes 3.4: 2.4 mm gives 0.05, 3.8 mm 0.08).

@@ -1,4 +1,7 @@
+using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Drafting.Sheets;
+using LeverDraw.Parts.PivotPin;
+using LeverDraw.Parts.PivotPin.Sheets;
 using LeverDraw.Tests.Support;
 
 namespace LeverDraw.Tests.Parts.PivotPin.Sheets;
@@ -12,8 +15,8 @@ public class PinToolsTests
         SheetTable table = Assert.Single(SheetMaker.Content("pins/middle", SheetMaker.Options("A4")).Tables);
         Assert.Equal(["PIN", "LARGE\nEND ⌀", "SMALL\nEND ⌀", "DRILL", "TAPER\nREAMER", "WALL OF\nLUG LEFT", "WALL\nAT LEAST"], table.Columns.Select(c => c.Head));
         Assert.Equal(2, table.Rows.Length);
-        Assert.Equal(["NO. 3/0", "3.175", "2.778", "7/64\n(2.778)", "NO. 3/0", "2.91", "1.59"], table.Rows[0]);
-        Assert.Equal(["NO. 2/0\nNEXT OVERSIZE", "3.581", "3.185", "1/8\n(3.175)", "NO. 2/0", "2.7", "1.8"], table.Rows[1]);
+        Assert.Equal(["NO. 3/0", "3.175", "2.778", "7/64\n(2.778)", "NO. 3/0", "2.91", "1.59"], table.Rows[0].ToArray());
+        Assert.Equal(["NO. 2/0\nNEXT OVERSIZE", "3.581", "3.185", "1/8\n(3.175)", "NO. 2/0", "2.7", "1.8"], table.Rows[1].ToArray());
     }
 
     [Fact]
@@ -30,5 +33,24 @@ public class PinToolsTests
         string[] words = [.. SheetMaker.Draw("pins/middle", SheetMaker.Options("A4")).Items.OfType<LeverDraw.Drafting.Plotting.PlotText>().Select(t => t.Text)];
         Assert.Contains("NEXT OVERSIZE", words);
         Assert.Contains("HOLES IN THE PLANE'S LUGS, REAMED IN LINE", words);
+    }
+
+    // 2 − 3.175/2 = 0.4125: less than half the hole, 1.5875.
+    [Fact]
+    public void Table_LugTooNarrow_SaysTooThin()
+    {
+        ValueBag values = new ValueBag().With(PinFields.Series, PinFields.Inch).With(PinFields.Number, "3/0").With(PinFields.Length, 19.05).With(PinFields.LugEdgeDistance, 2);
+        Assert.Equal("0.41\nTOO THIN", PinTools.Of(PinPart.Build(values).Value!, new DimensionText(ShownUnits.Millimetres))!.Rows[0][5]);
+    }
+
+    // 1:50 over 20 mm is 0.4 (ISO 2339: named by the small end; 4 follows 3); no lug given, no wall said.
+    [Fact]
+    public void Table_MetricPin_NamesTheSmallEnd()
+    {
+        ValueBag values = new ValueBag().With(PinFields.Series, PinFields.Metric).With(PinFields.SmallEnd, 3).With(PinFields.Length, 20);
+        SheetTable table = PinTools.Of(PinPart.Build(values).Value!, new DimensionText(ShownUnits.Millimetres))!;
+        Assert.Equal(5, table.Columns.Length);
+        Assert.Equal(["3 × 20", "3.4", "3", "3", "1:50"], table.Rows[0].ToArray());
+        Assert.Equal(["4 × 20\nNEXT OVERSIZE", "4.4", "4", "4", "1:50"], table.Rows[1].ToArray());
     }
 }
