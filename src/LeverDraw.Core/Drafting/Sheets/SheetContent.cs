@@ -18,4 +18,8 @@ public sealed record SheetContent(
     ImmutableArray<ViewSource> FromLeft,
     ImmutableArray<ViewSource> Others,
     ImmutableArray<string> Notes,
-    TitleBlock Title);
+    TitleBlock Title)
+{
+    /// <summary>Tables beside the notes, none unless given.</summary>
+    public ImmutableArray<SheetTable> Tables { get; init; } = [];
+}
