@@ -13,16 +13,20 @@ public sealed class LabelBox
 
     private readonly double _pitch;
     private readonly double _height;
+    private readonly double _pad;
     private readonly double[] _widths;
 
     public LabelBox(Label label, DraftingStyle style)
     {
         Label = label;
         _height = style.LetteringHeight;
-        _pitch = _height * 1.6;
-        _widths = [.. label.Lines.Select(line => StrokeLettering.WidthOf(line, _height))];
+        // Deviations one above the other stand out further than brackets: more room between lines, above and below.
+        double more = label.Lines.Any(StrokeLettering.HasStack) ? StrokeLettering.StackStandsOut - BracketsStandOut : 0;
+        _pitch = _height * (1.6 + (2 * more));
+        _pad = _height * ((label.Boxed ? 0.4 : 0) + more);
+        _widths = [.. label.Lines.Select(line => StrokeLettering.WidthOf(line, _height, stackTolerances: true))];
         Width = _widths.Max() + (label.Boxed ? _height : 0);
-        Height = _height + (_pitch * (label.Lines.Length - 1)) + (label.Boxed ? _height * 0.8 : 0);
+        Height = _height + (_pitch * (label.Lines.Length - 1)) + (2 * _pad);
     }
 
     public Label Label { get; }
@@ -37,12 +41,11 @@ public sealed class LabelBox
     public IEnumerable<PlotItem> Ink(Point2D corner, double angle, LineRole role, string owner, string view, double align = 0.5)
     {
         Vector2D u = Vector2D.FromAngle(angle);
-        double pad = Label.Boxed ? _height * 0.4 : 0;
         for (int i = 0; i < _widths.Length; i++)
         {
-            double up = pad + (_pitch * (_widths.Length - 1 - i));
+            double up = _pad + (_pitch * (_widths.Length - 1 - i));
             Point2D anchor = corner + (u * ((Width - _widths[i]) * align)) + (u.Left * up);
-            yield return StrokeLettering.Compose(Label.Lines[i], anchor, _height, angle, owner, view);
+            yield return StrokeLettering.Compose(Label.Lines[i], anchor, _height, angle, owner, view, stackTolerances: true);
         }
 
         if (!Label.Boxed)
