@@ -33,6 +33,7 @@ public static class ViewBlockBuilder
             items.AddRange(drawn.Items);
             if (drawn.Meaning is { } meaning)
                 dimensions.Add(meaning);
+            dimensions.AddRange(drawn.Members);
             bounds = bounds.Union(chosen[position].Bounds);
         }
 
@@ -51,12 +52,16 @@ public static class ViewBlockBuilder
     /// <summary>Short linear dimensions first, so that they get the inner tiers; then angles; then leaders, which are the freest.</summary>
     private static int Rank(Annotation annotation) => annotation switch
     {
-        LinearDimension => 0,
+        LinearDimension or DimensionRun => 0,
         AngleDimension => 1,
         SectionEnd => 3,
         _ => 2,
     };
 
-    private static double Reach(Annotation annotation, double scale) =>
-        annotation is LinearDimension linear ? (linear.Second - linear.First).Length * scale : 0;
+    private static double Reach(Annotation annotation, double scale) => annotation switch
+    {
+        LinearDimension linear => (linear.Second - linear.First).Length * scale,
+        DimensionRun run => run.Single().Max(d => (d.Second - d.First).Length) * scale,
+        _ => 0,
+    };
 }
