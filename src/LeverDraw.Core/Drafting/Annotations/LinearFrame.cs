@@ -8,6 +8,9 @@ namespace LeverDraw.Drafting.Annotations;
 /// <summary>A linear dimension's fixed facts, and the making of one candidate at one place.</summary>
 internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingContext context, Point2D p, Point2D q, Vector2D u, LabelBox label)
 {
+    /// <summary>A leader is drawn only where the number fits neither on its line nor beside it.</summary>
+    private const double LeaderCost = 14;
+
     private readonly DraftingStyle _style = context.Style;
     private readonly Vector2D _v = u.Left;
     private readonly double _from = u.Dot(p - Point2D.Origin);
@@ -57,6 +60,27 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
             all.Add(Make(level, reachP, reachQ, _to + aside + more + (w / 2), ArrowsInside, cost + penalty + (more * 0.15)));
             all.Add(Make(level, reachP, reachQ, _from - aside - more - (w / 2), ArrowsInside, cost + penalty + (more * 0.15) + 0.1));
         }
+
+        if (w + 1.2 > roomInside)
+            AddOnLeaders(all, level, reachP, reachQ, cost + LeaderCost);
+    }
+
+    /// <summary>The last resort for a narrow size: the number on a leader from the middle of its dimension line.</summary>
+    private void AddOnLeaders(List<Candidate> all, double level, double reachP, double reachQ, double cost)
+    {
+        Point2D tip = At((_from + _to) / 2, level);
+        foreach (double length in (ReadOnlySpan<double>)[_style.TierSpacing, 2 * _style.TierSpacing])
+        {
+            for (int quarter = 0; quarter < 4; quarter++)
+            {
+                Vector2D direction = Vector2D.FromAngle((Math.PI / 3) + (quarter * Math.PI / 2) - (quarter % 2 * Math.PI / 6));
+                // Along the dimension line itself it would read as a part of it.
+                if (Math.Abs(direction.Cross(u)) < 0.3)
+                    continue;
+                var leader = new LeaderShape(label, _style, tip, direction, length, direction.X >= 0);
+                all.Add(MakeOnLeader(level, reachP, reachQ, leader, cost + (length * 0.16)));
+            }
+        }
     }
 
     private Candidate Make(double level, double reachP, double reachQ, double textAt, bool arrowsInside, double cost)
@@ -66,23 +90,44 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
         double lineFrom = Math.Min(_from - tail, textAt - (w / 2) < _from ? textAt - (w / 2) : _from);
         double lineTo = Math.Max(_to + tail, textAt + (w / 2) > _to ? textAt + (w / 2) : _to);
         Point2D corner = TextCorner(level, textAt);
-        OrientedBox box = label.Box(corner, _reading, _style.Clearance);
+        Vector2D read = Vector2D.FromAngle(_reading);
+        Point2D middle = corner + (read * (w / 2)) + (read.Left * (label.Height / 2));
+        var line = new LineAt(level, reachP, reachQ, lineFrom, lineTo, arrowsInside);
         // The text stands on its own dimension line; the box must not claim that line for itself.
-        var strokes = new List<Stroke>(3) { new(At(lineFrom, level), At(lineTo, level), StrokeKind.DimensionLine) };
-        (Point2D, Point2D)? first = Extension(_from, reachP, level);
-        (Point2D, Point2D)? second = Extension(_to, reachQ, level);
-        if (first is { } a)
-            strokes.Add(new Stroke(a.Item1, a.Item2, StrokeKind.ExtensionLine));
-        if (second is { } b)
-            strokes.Add(new Stroke(b.Item1, b.Item2, StrokeKind.ExtensionLine));
-        Vector2D outward = arrowsInside ? -u : u;
+        return Make(line, label.Box(corner, _reading, _style.Clearance), [], middle, cost, () => label.Ink(corner, _reading, LineRole.Dimension, id, context.View));
+    }
+
+    private Candidate MakeOnLeader(double level, double reachP, double reachQ, LeaderShape leader, double cost)
+    {
+        double tail = ArrowsInside ? 0 : _style.ArrowLength + 2;
+        var line = new LineAt(level, reachP, reachQ, _from - tail, _to + tail, ArrowsInside);
+        OrientedBox box = leader.Box;
+        // Its own lines may not strike the number, as they could where the leader goes back towards the view.
+        bool struck = LinesOf(line).Any(s => box.Meets(s.A, s.B));
+        return Make(line, box, leader.Strokes, leader.TextMiddle, struck ? cost + PlacingCosts.Broken : cost, () => leader.Ink(id, context.View, dot: false, bare: true));
+    }
+
+    private Candidate Make(LineAt line, OrientedBox box, Stroke[] leader, Point2D middle, double cost, Func<IEnumerable<PlotItem>> text)
+    {
+        Vector2D outward = line.ArrowsInside ? -u : u;
         return new Candidate(
             [box],
-            [.. strokes],
+            [.. LinesOf(line), .. leader],
             cost,
-            () => Ink(level, reachP, reachQ, lineFrom, lineTo, corner, arrowsInside, first, second),
-            Arrowhead.Back(At(_from, level), outward, _style),
-            Arrowhead.Back(At(_to, level), -outward, _style));
+            () => Ink(line, middle, text()),
+            Arrowhead.Back(At(_from, line.Level), outward, _style),
+            Arrowhead.Back(At(_to, line.Level), -outward, _style));
+    }
+
+    /// <summary>The dimension line, then its extension lines.</summary>
+    private List<Stroke> LinesOf(LineAt line)
+    {
+        var strokes = new List<Stroke>(5) { new(At(line.From, line.Level), At(line.To, line.Level), StrokeKind.DimensionLine) };
+        if (Extension(_from, line.ReachP, line.Level) is { } a)
+            strokes.Add(new Stroke(a.Item1, a.Item2, StrokeKind.ExtensionLine));
+        if (Extension(_to, line.ReachQ, line.Level) is { } b)
+            strokes.Add(new Stroke(b.Item1, b.Item2, StrokeKind.ExtensionLine));
+        return strokes;
     }
 
     private Point2D TextCorner(double level, double textAt)
@@ -102,28 +147,24 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
         return (At(along, reach + (sign * _style.FeatureGap)), At(along, level + (sign * _style.Overshoot)));
     }
 
-    private AnnotationInk Ink(double level, double reachP, double reachQ, double lineFrom, double lineTo, Point2D corner, bool arrowsInside, (Point2D, Point2D)? first, (Point2D, Point2D)? second)
+    private AnnotationInk Ink(LineAt line, Point2D middle, IEnumerable<PlotItem> text)
     {
         string view = context.View;
         ImmutableArray<PlotItem>.Builder items = ImmutableArray.CreateBuilder<PlotItem>(8);
-        items.Add(new PlotStroke(LineRole.Dimension, new LineEdge(At(lineFrom, level), At(lineTo, level)), id, view));
-        foreach ((Point2D, Point2D)? extension in (ReadOnlySpan<(Point2D, Point2D)?>)[first, second])
-        {
-            if (extension is { } e)
-                items.Add(new PlotStroke(LineRole.Dimension, new LineEdge(e.Item1, e.Item2), id, view));
-        }
-
-        Vector2D outward = arrowsInside ? -u : u;
-        items.Add(Arrowhead.At(At(_from, level), outward, _style, id, view));
-        items.Add(Arrowhead.At(At(_to, level), -outward, _style, id, view));
-        items.AddRange(label.Ink(corner, _reading, LineRole.Dimension, id, view));
-        Vector2D read = Vector2D.FromAngle(_reading);
-        Point2D middle = corner + (read * (label.Width / 2)) + (read.Left * (label.Height / 2));
+        foreach (Stroke stroke in LinesOf(line))
+            items.Add(new PlotStroke(LineRole.Dimension, new LineEdge(stroke.A, stroke.B), id, view));
+        Vector2D outward = line.ArrowsInside ? -u : u;
+        items.Add(Arrowhead.At(At(_from, line.Level), outward, _style, id, view));
+        items.Add(Arrowhead.At(At(_to, line.Level), -outward, _style, id, view));
+        items.AddRange(text);
         ImmutableArray<Point2D> points = ReadsForward
-            ? [At(_from, reachP), At(_to, reachQ), At(_to, level)]
-            : [At(_to, reachQ), At(_from, reachP), At(_from, level)];
+            ? [At(_from, line.ReachP), At(_to, line.ReachQ), At(_to, line.Level)]
+            : [At(_to, line.ReachQ), At(_from, line.ReachP), At(_from, line.Level)];
         return new AnnotationInk(
             items.DrainToImmutable(),
             new PlotDimension(id, dimension.Name, PlotDimensionKind.Linear, view, points, _reading, dimension.Value, dimension.Label.ToString(), middle, dimension.Label.Decimals));
     }
+
+    /// <summary>Where a dimension line runs: its level across, the reach of both measured points, its ends along.</summary>
+    private readonly record struct LineAt(double Level, double ReachP, double ReachQ, double From, double To, bool ArrowsInside);
 }
