@@ -1,3 +1,4 @@
+using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Drafting.TitleBlocks;
 using LeverDraw.Standards;
 
@@ -19,4 +20,8 @@ public sealed record SheetOptions(
     SheetFormat? Paper = null,
     DrawingScale? Scale = null,
     ShownUnits Units = ShownUnits.Millimetres,
-    ProjectionMethod Projection = ProjectionMethod.ThirdAngle);
+    ProjectionMethod Projection = ProjectionMethod.ThirdAngle)
+{
+    /// <summary>How sizes with a tolerance of their own are lettered.</summary>
+    public ToleranceForm Tolerances { get; init; }
+}
