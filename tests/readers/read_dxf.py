@@ -250,6 +250,9 @@ def measure(dimension):
         v = d.defpoint4
         a, b, m = (math.atan2(p[1] - v[1], p[0] - v[0]) for p in (d.defpoint2, d.defpoint3, d.defpoint))
         return (b - a) % TURN if (m - a) % TURN <= (b - a) % TURN else TURN - (b - a) % TURN
+    if kind == 6:
+        axis = 0 if d.dimtype & 64 else 1
+        return abs(d.defpoint2[axis] - d.defpoint[axis])
     return None
 
 

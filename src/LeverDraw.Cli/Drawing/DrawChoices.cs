@@ -11,6 +11,7 @@ namespace LeverDraw.Cli.Drawing;
 /// <param name="Sheets">Names of sheets; empty for all there are.</param>
 /// <param name="Sheet">Paper, scale and projection; its units are set for each profile by <see cref="SheetFor"/>.</param>
 /// <param name="Units">Null: as the profile's own.</param>
+/// <param name="Tabled">Letters on the drawing and values in a table, all profiles of a kind on one sheet.</param>
 /// <param name="OutlinesOnly">Whether DXF files hold outlines only, which then stands in their names.</param>
 internal sealed record DrawChoices(
     ImmutableArray<string> Sheets,
@@ -19,7 +20,8 @@ internal sealed record DrawChoices(
     SheetOptions Sheet,
     ShownUnits? Units,
     bool OutlinesOnly,
-    int DotsPerInch)
+    int DotsPerInch,
+    bool Tabled = false)
 {
     public SheetOptions SheetFor(Profile profile) => Sheet with
     {

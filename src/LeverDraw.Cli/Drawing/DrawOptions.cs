@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
 using LeverDraw.Cli.Commands;
+using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Drafting.Sheets;
 using LeverDraw.Drafting.TitleBlocks;
 using LeverDraw.Parts;
@@ -27,13 +28,15 @@ internal sealed class DrawOptions
     private readonly Option<string> units = Arguments.Word("--units", "Units of the sizes shown (the second in square brackets); auto: as in the profile", "mm|in|mm-in|in-mm|auto", Auto);
     private readonly Option<string> projection = Arguments.Word("--projection", "Third or first angle", "third|first", "third");
     private readonly Option<string> scale = Arguments.Word("--scale", "A preferred scale, such as 5:1", "N:N|auto", Auto);
+    private readonly Option<string> style = Arguments.Word("--style", "Sizes on the drawing, or letters there and a table of sizes with a column for each profile; the first profile of a kind is drawn", "sizes|table", "sizes");
+    private readonly Option<string> tolerances = Arguments.Word("--tolerances", "Sizes with a tolerance of their own: as stated, with deviations, or as two limits", "stated|deviations|limits", "stated");
     private readonly Option<string> dxf = Arguments.Word("--dxf", "The whole drawing, or only closed outlines for cutting", "full|outline", "full");
     private readonly Option<string> dxfVersion = Arguments.Word("--dxf-version", "DXF release; auto: 2000, or 2010 where a text needs it", "2000|2010|auto", Auto);
     private readonly Option<string> dpi = Arguments.Word("--dpi", "PNG resolution, dots per inch, 30 to 1200", "N", UsualDpi.ToString(CultureInfo.InvariantCulture));
 
     public void AddTo(Command command)
     {
-        foreach (Option option in (Option[])[sheet, format, folder, paper, units, projection, scale, dxf, dxfVersion, dpi])
+        foreach (Option option in (Option[])[sheet, format, folder, paper, units, projection, scale, style, tolerances, dxf, dxfVersion, dpi])
             command.Options.Add(option);
     }
 
@@ -54,12 +57,16 @@ internal sealed class DrawOptions
             new SheetOptions(
                 words.One(paper, [(Auto, null), .. Standards.Sheets.All.Select(s => (s.Name, (SheetFormat?)s))]),
                 words.One(scale, [(Auto, null), .. DrawingScales.All.Select(s => (s.Text, (DrawingScale?)s))]),
-                Projection: words.One(projection, ("third", ProjectionMethod.ThirdAngle), ("first", ProjectionMethod.FirstAngle))),
+                Projection: words.One(projection, ("third", ProjectionMethod.ThirdAngle), ("first", ProjectionMethod.FirstAngle)))
+            {
+                Tolerances = words.One(tolerances, ("stated", ToleranceForm.Stated), ("deviations", ToleranceForm.Deviations), ("limits", ToleranceForm.Limits)),
+            },
             words.One<ShownUnits?>(
                 units, (Auto, null), ("mm", ShownUnits.Millimetres), ("in", ShownUnits.Inches),
                 ("mm-in", ShownUnits.MillimetresAndInches), ("in-mm", ShownUnits.InchesAndMillimetres)),
             dxfOptions.Content == DxfContent.OutlinesOnly,
-            resolution);
+            resolution,
+            words.One(style, ("sizes", false), ("table", true)));
         return faults.Count == 0 ? choices : null;
     }
 

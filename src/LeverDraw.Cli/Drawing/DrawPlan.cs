@@ -6,7 +6,7 @@ namespace LeverDraw.Cli.Drawing;
 /// <summary>What will be drawn into which files, settled before anything is drawn.</summary>
 internal static class DrawPlan
 {
-    public static IReadOnlyList<DrawJob> Make(IEnumerable<(string Path, BuiltPart Part)> parts, DrawChoices choices, IFileSystem files, List<UsageFault> faults)
+    public static IReadOnlyList<DrawJob> Make(IReadOnlyList<(string Path, BuiltPart Part)> parts, DrawChoices choices, IFileSystem files, List<UsageFault> faults)
     {
         List<DrawJob> jobs = [];
         HashSet<string> inputs = new(StringComparer.OrdinalIgnoreCase);
@@ -21,12 +21,26 @@ internal static class DrawPlan
                     $"Its sheets: {string.Join(", ", part.Kind.SheetNames)}."));
             }
 
-            jobs.AddRange(sheets.Select(s => JobOf(path, part, s, choices)));
+            if (!choices.Tabled)
+                jobs.AddRange(sheets.Select(s => JobOf(path, part, s, choices)));
         }
+
+        if (choices.Tabled)
+            jobs.AddRange(Tabled(parts, choices));
 
         Check(jobs, inputs, files, faults);
         return jobs;
     }
+
+    /// <summary>One sheet for all profiles of a kind, named after the first.</summary>
+    private static IEnumerable<DrawJob> Tabled(IEnumerable<(string Path, BuiltPart Part)> parts, DrawChoices choices) =>
+        parts.GroupBy(p => p.Part.Kind.Name, StringComparer.Ordinal).SelectMany(kind =>
+        {
+            (string path, BuiltPart first) = kind.First();
+            return first.Sheets
+                .Where(s => choices.Sheets.IsEmpty || choices.Sheets.Contains(s.Name))
+                .Select(s => JobOf(path, first, TabledSheet.Of([.. kind.Select(p => p.Part)], s.Name), choices));
+        });
 
     private static DrawJob JobOf(string path, BuiltPart part, BuiltSheet sheet, DrawChoices choices)
     {

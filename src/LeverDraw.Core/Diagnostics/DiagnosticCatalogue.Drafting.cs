@@ -20,5 +20,10 @@ public static partial class DiagnosticCatalogue
         "Write it with Latin letters.",
         "author = \"Ж. Thessaby\"", ["sheet.author", "U+0416"]);
 
-    private static ImmutableArray<DiagnosticKind> Drafting() => [SheetTooSmall, TextDoesNotFit, LetterNotDrawn];
+    public static DiagnosticKind VariantsDiffer { get; } = new("LD510", Severity.Error, "variants cannot share a tabled sheet",
+        "'{0}' cannot stand in the table of '{1}': the drawing has no place for {2}.",
+        "Draw it by itself, or put the variant first that shows all of these sizes.",
+        "a lever with a round head in the table of one with a block head", ["TC-L-04", "TC-L-02", "head.corner_radius"]);
+
+    private static ImmutableArray<DiagnosticKind> Drafting() => [SheetTooSmall, TextDoesNotFit, LetterNotDrawn, VariantsDiffer];
 }

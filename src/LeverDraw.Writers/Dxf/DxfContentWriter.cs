@@ -22,7 +22,7 @@ internal sealed class DxfContentWriter
         ink = new DxfInk(page, Space);
         dimensions = new DxfDimensions(page, Space);
         Styles = new DxfDimensionStyles(sheet, Space);
-        measured = content == DxfContent.Full ? [.. sheet.Dimensions.Where(d => d.Kind != PlotDimensionKind.Note)] : [];
+        measured = content == DxfContent.Full ? [.. sheet.Dimensions.Where(DxfDimensions.IsEntity)] : [];
         ownInk = sheet.Items.Where(i => i.Owner is not null).ToLookup(i => i.Owner!, StringComparer.Ordinal);
         Extents = DxfExtents.Of(sheet, Space, content);
         Limits = content == DxfContent.Full ? DxfExtents.Sheet(sheet, Space) : Extents;

@@ -20,7 +20,7 @@ internal sealed class DxfDimensionStyles
     public DxfDimensionStyles(PlotSheet sheet, DxfSpace space)
     {
         (this.sheet, this.space) = (sheet, space);
-        foreach (PlotDimension dimension in sheet.Dimensions.Where(d => d.Kind != PlotDimensionKind.Note))
+        foreach (PlotDimension dimension in sheet.Dimensions.Where(DxfDimensions.IsEntity))
         {
             double factor = space.MeasuringFactor(dimension);
             if (!factors.Contains(factor))

@@ -9,13 +9,21 @@ internal sealed class DxfDimensions(DxfPage page, DxfSpace space)
     private const int OwnBlock = 32;
     private const int TextPlacedByHand = 128;
     private const int MiddleCentre = 5;
+    private const int OrdinateKind = 6;
+    private const int OrdinateX = 64;
+
+    /// <summary>False for what is plain ink: a note measures nothing, and an arc's length has no entity that old readers know.</summary>
+    public static bool IsEntity(PlotDimension dimension) => dimension.Kind is not (PlotDimensionKind.Note or PlotDimensionKind.ArcLength);
 
     public void Write(PlotDimension dimension, string block, string style)
     {
         Point2D[] at = [.. dimension.Points.Select(space.Place)];
         switch (dimension.Kind)
         {
-            case PlotDimensionKind.Linear:
+            case PlotDimensionKind.Ordinate when AlongX(dimension) is { } alongX:
+                Ordinate(dimension, at, alongX, block, style);
+                break;
+            case PlotDimensionKind.Linear or PlotDimensionKind.Chain or PlotDimensionKind.Baseline or PlotDimensionKind.Ordinate:
                 Linear(dimension, at, block, style);
                 break;
             case PlotDimensionKind.Diameter:
@@ -30,7 +38,7 @@ internal sealed class DxfDimensions(DxfPage page, DxfSpace space)
                 Angle(dimension, at, block, style);
                 break;
             default:
-                throw new ArgumentOutOfRangeException(nameof(dimension), "A note measures nothing.");
+                throw new ArgumentOutOfRangeException(nameof(dimension), "It has no entity.");
         }
     }
 
@@ -45,6 +53,23 @@ internal sealed class DxfDimensions(DxfPage page, DxfSpace space)
         page.Point(14, at[1]);
         page.Real(50, DxfShapes.Degrees(dimension.Direction));
         page.Word(100, "AcDbRotatedDimension"u8);
+    }
+
+    /// <summary>From the zero at 10 to the point at 13; the extension line ends at 14.</summary>
+    private void Ordinate(PlotDimension dimension, Point2D[] at, bool alongX, string block, string style)
+    {
+        Vector2D from = at[1] - at[0];
+        Common(dimension, at[0], alongX ? OrdinateKind + OrdinateX : OrdinateKind, Math.Abs(alongX ? from.X : from.Y), block, style);
+        page.Word(100, "AcDbOrdinateDimension"u8);
+        page.Point(13, at[1]);
+        page.Point(14, at[2]);
+    }
+
+    /// <summary>Null for a sloping one: an ordinate entity measures along x or y only, so it goes out as a linear one.</summary>
+    private static bool? AlongX(PlotDimension dimension)
+    {
+        Vector2D along = Vector2D.FromAngle(dimension.Direction);
+        return Math.Abs(along.Y) < 1e-12 ? true : Math.Abs(along.X) < 1e-12 ? false : null;
     }
 
     private void Round(ReadOnlySpan<byte> marker, Point2D near)

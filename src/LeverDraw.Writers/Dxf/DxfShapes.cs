@@ -90,6 +90,9 @@ internal sealed class DxfShapes(DxfPage page)
         double degrees = Degrees(text.Angle);
         if (degrees != 0)
             page.Real(50, degrees);
+        // A reader sets deviations side by side: narrower letters keep the line as long as it is drawn.
+        if (text.LevelWidth is { } level)
+            page.Real(41, text.Width / level);
         page.Name(7, DxfTables.LetteringStyle);
         page.Integer(72, 1);
         page.Point(11, middle);

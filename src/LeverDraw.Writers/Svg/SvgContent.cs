@@ -86,6 +86,10 @@ internal sealed class SvgContent(Utf8Page page, PlotSheet sheet)
         PlotDimensionKind.Diameter => "diameter"u8,
         PlotDimensionKind.Radius => "radius"u8,
         PlotDimensionKind.Angle => "angle"u8,
+        PlotDimensionKind.Chain => "chain"u8,
+        PlotDimensionKind.Baseline => "baseline"u8,
+        PlotDimensionKind.Ordinate => "ordinate"u8,
+        PlotDimensionKind.ArcLength => "arc-length"u8,
         PlotDimensionKind.Note => "note"u8,
         _ => throw new ArgumentOutOfRangeException(nameof(kind)),
     };

@@ -67,6 +67,26 @@ public sealed class DrawTests
     }
 
     [Fact]
+    public void Draw_AsTable_PutsAKindOnOneSheetNamedAfterTheFirst()
+    {
+        MemoryFiles files = Shipped();
+        CliRun run = CliRun.Of(files, "draw", Pin, "profiles/pins/late.toml", "--style", "table", "--paper", "A3", "--format", "svg,dxf", "--out", "d");
+        Assert.Equal(ExitCode.Done, run.Exit);
+        Assert.Equal(["d/middle.pin-table.svg", "d/middle.pin-table.mm.dxf"], run.Out.Split('\n', StringSplitOptions.RemoveEmptyEntries));
+        Assert.Contains("aria-label=\"TC-P-03\"", Encoding.UTF8.GetString(files["d/middle.pin-table.svg"]), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Draw_TolerancesAsLimits_ShowsNoDeviation()
+    {
+        MemoryFiles files = Shipped();
+        Assert.Equal(ExitCode.Done, CliRun.Of(files, "draw", Lever, "--tolerances", "limits", "--paper", "A3", "--format", "svg").Exit);
+        string svg = Encoding.UTF8.GetString(files["late.finished.svg"]);
+        Assert.DoesNotMatch("data-text=\"[^\"]*±", svg);
+        Assert.Matches("data-text=\"⌀2.825/2.800 THROUGH", svg);
+    }
+
+    [Fact]
     public void Draw_OneFaultyProfileOfTwo_WritesNothing()
     {
         MemoryFiles files = Shipped().With("x.toml", "kind = \"pin\"\n");

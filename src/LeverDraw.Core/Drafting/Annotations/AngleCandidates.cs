@@ -29,11 +29,19 @@ internal static class AngleCandidates
         double most = (dimension.Reach?.To * context.Scale) ?? (least + 60);
         for (double r = least; r <= most + 1e-9; r += 3.5)
         {
-            var shape = new AngleShape(label, context.Style, vertex, first, sweep, r, firstFrom * context.Scale, secondFrom * context.Scale);
+            double radius = r;
+            var shape = new AngleShape(
+                label, context.Style, vertex, first, sweep, r,
+                AngleShape.Radial(context.Style, vertex, first, firstFrom * context.Scale, r),
+                AngleShape.Radial(context.Style, vertex, first + sweep, secondFrom * context.Scale, r));
+            AngleShape.Meaning says = (onArc, middle) => new PlotDimension(
+                id, dimension.Name, PlotDimensionKind.Angle, context.View,
+                [vertex, vertex + (Vector2D.FromAngle(first) * radius), vertex + (Vector2D.FromAngle(first + sweep) * radius), onArc],
+                0, dimension.Value, dimension.Label.ToString(), middle, dimension.Label.Decimals);
             foreach (double along in (ReadOnlySpan<double>)[0.5, 0.3, 0.7, 0.15, 0.85])
-                all.Add(shape.Candidate(along, dimension, id, context.View, (r - least) * 0.12));
-            all.Add(shape.Candidate(-0.35, dimension, id, context.View, 2 + ((r - least) * 0.12)));
-            all.Add(shape.Candidate(1.35, dimension, id, context.View, 2 + ((r - least) * 0.12)));
+                all.Add(shape.Candidate(along, id, context.View, (r - least) * 0.12, says));
+            all.Add(shape.Candidate(-0.35, id, context.View, 2 + ((r - least) * 0.12), says));
+            all.Add(shape.Candidate(1.35, id, context.View, 2 + ((r - least) * 0.12), says));
         }
 
         return all;

@@ -5,19 +5,25 @@ using LeverDraw.Geometry;
 
 namespace LeverDraw.Drafting.Annotations;
 
-/// <summary>One angle dimension with its arc at one distance from the vertex, block millimetres.</summary>
-internal sealed class AngleShape(LabelBox label, DraftingStyle style, Point2D vertex, double first, double sweep, double radius, double? firstFrom, double? secondFrom)
+/// <summary>A dimension whose line is an arc, of an angle or of an arc's length, at one place; block millimetres.</summary>
+/// <param name="vertex">Centre of the dimension arc.</param>
+/// <param name="one">The extension line at the arc's start, or null where a line is there already.</param>
+/// <param name="two">The one at its end.</param>
+internal sealed class AngleShape(LabelBox label, DraftingStyle style, Point2D vertex, double first, double sweep, double radius, LineEdge? one, LineEdge? two)
 {
+    /// <summary>What the dimension says, given the middles of its arc and of its lettering.</summary>
+    public delegate PlotDimension Meaning(Point2D onArc, Point2D middle);
+
     private bool ArrowsInside => radius * sweep >= (2 * style.ArrowLength) + 1.5;
 
     /// <param name="along">Where the text stands: 0…1 inside the angle, less or more beside it.</param>
-    public Candidate Candidate(double along, AngleDimension dimension, string id, string view, double cost)
+    public Candidate Candidate(double along, string id, string view, double cost, Meaning says)
     {
         double own = cost + (along is < 0 or > 1 ? 1.5 : Math.Abs(along - 0.5));
-        return new Candidate(own, () => At(along, dimension, id, view, own));
+        return new Candidate(own, () => At(along, id, view, own, says));
     }
 
-    private Candidate At(double along, AngleDimension dimension, string id, string view, double cost)
+    private Candidate At(double along, string id, string view, double cost, Meaning says)
     {
         double tail = ArrowsInside ? 0 : (style.ArrowLength + 2) / radius;
         bool before = along < 0;
@@ -36,16 +42,15 @@ internal sealed class AngleShape(LabelBox label, DraftingStyle style, Point2D ve
         int pieces = Math.Max(4, (int)(arc.Length / 4));
         for (int i = 0; i < pieces; i++)
             strokes.Add(new Stroke(arc.PointAt((double)i / pieces), arc.PointAt((i + 1.0) / pieces), StrokeKind.DimensionLine));
-        LineEdge? one = Extension(first, firstFrom);
-        LineEdge? two = Extension(first + sweep, secondFrom);
         if (one is not null)
             strokes.Add(new Stroke(one.From, one.To, StrokeKind.ExtensionLine));
         if (two is not null)
             strokes.Add(new Stroke(two.From, two.To, StrokeKind.ExtensionLine));
-        return new Candidate(label.Boxes(corner, 0, style.Clearance), [.. strokes], cost, () => Ink(dimension, id, view, arc, one, two, corner, middle), ArrowBack(first, ArrowsInside ? -1 : 1), ArrowBack(first + sweep, ArrowsInside ? 1 : -1));
+        return new Candidate(label.Boxes(corner, 0, style.Clearance), [.. strokes], cost, () => Ink(id, view, arc, corner, middle, says), ArrowBack(first, ArrowsInside ? -1 : 1), ArrowBack(first + sweep, ArrowsInside ? 1 : -1));
     }
 
-    private LineEdge? Extension(double direction, double? from)
+    /// <summary>An extension line along a ray, from a distance to past the dimension arc; null when there is none to draw.</summary>
+    public static LineEdge? Radial(DraftingStyle style, Point2D vertex, double direction, double? from, double radius)
     {
         if (from is not { } start || radius + style.Overshoot <= start + style.FeatureGap)
             return null;
@@ -53,7 +58,7 @@ internal sealed class AngleShape(LabelBox label, DraftingStyle style, Point2D ve
         return new LineEdge(vertex + (u * (start + style.FeatureGap)), vertex + (u * (radius + style.Overshoot)));
     }
 
-    private AnnotationInk Ink(AngleDimension dimension, string id, string view, ArcEdge arc, LineEdge? one, LineEdge? two, Point2D corner, Point2D middle)
+    private AnnotationInk Ink(string id, string view, ArcEdge arc, Point2D corner, Point2D middle, Meaning says)
     {
         ImmutableArray<PlotItem>.Builder items = ImmutableArray.CreateBuilder<PlotItem>(8);
         items.Add(new PlotStroke(LineRole.Dimension, arc, id, view));
@@ -64,12 +69,7 @@ internal sealed class AngleShape(LabelBox label, DraftingStyle style, Point2D ve
         items.Add(ArcArrow(first, ArrowsInside ? -1 : 1, id, view));
         items.Add(ArcArrow(first + sweep, ArrowsInside ? 1 : -1, id, view));
         items.AddRange(label.Ink(corner, 0, LineRole.Dimension, id, view));
-        Point2D onFirst = vertex + (Vector2D.FromAngle(first) * radius);
-        Point2D onSecond = vertex + (Vector2D.FromAngle(first + sweep) * radius);
-        Point2D onArc = vertex + (Vector2D.FromAngle(first + (sweep / 2)) * radius);
-        return new AnnotationInk(
-            items.DrainToImmutable(),
-            new PlotDimension(id, dimension.Name, PlotDimensionKind.Angle, view, [vertex, onFirst, onSecond, onArc], 0, dimension.Value, dimension.Label.ToString(), middle, dimension.Label.Decimals));
+        return new AnnotationInk(items.DrainToImmutable(), says(vertex + (Vector2D.FromAngle(first + (sweep / 2)) * radius), middle));
     }
 
     /// <summary>An arrowhead at the end of the arc, laid along the chord of its own length so that it follows the curve.</summary>

@@ -19,6 +19,10 @@ public sealed record LinearDimension(string Name, double Value, Label Label, Poi
 
     /// <summary>Set when the measured faces run on square to the direction: the dimension may then stand on the feature itself, moved by an amount in this range (millimetres, along the left of the direction).</summary>
     public (double From, double To)? Slide { get; init; }
+
+    /// <summary>The true distance between two points, measured along the line between them.</summary>
+    public static LinearDimension Aligned(string name, Label label, Point2D first, Point2D second) =>
+        new(name, (second - first).Length, label, first, second, (second - first).Angle);
 }
 
 /// <summary>On which sides of a view a dimension may stand, looking along its direction.</summary>
@@ -60,6 +64,11 @@ public sealed record AngleDimension(string Name, double Value, Label Label, Poin
     /// <summary>Least and greatest distance of the dimension arc from the vertex, view millimetres; null: anywhere that is clear.</summary>
     public (double From, double To)? Reach { get; init; }
 }
+
+/// <summary>The length of an arc, along it.</summary>
+/// <param name="Arc">The measured arc, less than a full circle; the dimension stands outside it.</param>
+public sealed record ArcLengthDimension(string Name, double Value, Label Label, ArcEdge Arc)
+    : Annotation(Name, Value, Label);
 
 /// <summary>A note with a leader to one of several points.</summary>
 public sealed record LeaderNote(string Name, double Value, Label Label, ImmutableArray<Point2D> Targets)

@@ -8,6 +8,8 @@ internal static class AnnotationCandidates
     public static List<Candidate> For(Annotation annotation, string id, PlacingContext context) => annotation switch
     {
         LinearDimension linear => LinearCandidates.For(linear, id, context),
+        DimensionRun run => RunCandidates.For(run, id, context),
+        ArcLengthDimension arc => ArcLengthCandidates.For(arc with { Label = arc.Label.Stacked() }, id, context),
         DiameterDimension diameter => RadialCandidates.For(diameter with { Label = diameter.Label.Stacked() }, id, context),
         RadiusDimension radius => RadialCandidates.For(radius with { Label = radius.Label.Stacked() }, id, context),
         AngleDimension angle => AngleCandidates.For(angle, id, context),

@@ -17,6 +17,7 @@ public sealed class LabelBox
 
     private readonly double _pitch;
     private readonly double _height;
+    private readonly double _pad;
     private readonly double[] _widths;
     private readonly TextureShape? _texture;
     private readonly FrameStack _stack;
@@ -29,12 +30,15 @@ public sealed class LabelBox
         _onLine = onLine;
         Label = label;
         _height = style.LetteringHeight;
-        _pitch = _height * 1.6;
+        // Deviations one above the other stand out further than brackets: more room between lines, above and below.
+        double more = label.Lines.Any(StrokeLettering.HasStack) ? StrokeLettering.StackStandsOut - BracketsStandOut : 0;
+        _pitch = _height * (1.6 + (2 * more));
+        _pad = _height * ((label.Boxed ? 0.4 : 0) + more);
         _texture = label.Texture is { } sign ? new TextureShape(sign, style) : null;
-        _widths = [.. label.Lines.Select((line, i) => StrokeLettering.WidthOf(line, _height) + (i == 0 && !onLine ? TextureRoom : 0))];
+        _widths = [.. label.Lines.Select((line, i) => StrokeLettering.WidthOf(line, _height, stackTolerances: true) + (i == 0 && !onLine ? TextureRoom : 0))];
         _linesWidth = _widths.Length == 0 ? 0 : _widths.Max() + (label.Boxed ? _height : 0);
         double lines = _linesWidth + (onLine ? TextureRoom : 0);
-        LinesHeight = _widths.Length == 0 ? 0 : _height + (_pitch * (_widths.Length - 1)) + (label.Boxed ? _height * 0.8 : 0);
+        LinesHeight = _widths.Length == 0 ? 0 : _height + (_pitch * (_widths.Length - 1)) + (2 * _pad);
         _stack = new FrameStack(label.Frames, label.Datum, style, lines);
         Width = Math.Max(lines, _stack.Width);
         Height = LinesHeight + UnderLines;
@@ -64,7 +68,7 @@ public sealed class LabelBox
     {
         Vector2D u = Vector2D.FromAngle(angle);
         for (int i = 0; i < _widths.Length; i++)
-            yield return StrokeLettering.Compose(Label.Lines[i], LineAt(i, corner, u, align), _height, angle, owner, view);
+            yield return StrokeLettering.Compose(Label.Lines[i], LineAt(i, corner, u, align), _height, angle, owner, view, stackTolerances: true);
         if (_texture is { } texture)
         {
             foreach (PlotItem item in texture.Ink(TextureTip(texture, corner, u, align, drop), angle, owner, view))
@@ -104,7 +108,7 @@ public sealed class LabelBox
 
     private Point2D LineAt(int line, Point2D corner, Vector2D u, double align)
     {
-        double up = UnderLines + (Label.Boxed ? _height * 0.4 : 0) + (_pitch * (_widths.Length - 1 - line));
+        double up = UnderLines + _pad + (_pitch * (_widths.Length - 1 - line));
         double room = _onLine ? _linesWidth : Width;
         return corner + (u * ((room - _widths[line]) * align)) + (u.Left * up);
     }

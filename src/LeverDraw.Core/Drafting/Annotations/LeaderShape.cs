@@ -58,12 +58,14 @@ internal sealed class LeaderShape
 
     public Stroke[] Strokes => [new(_tip, _elbow, StrokeKind.Leader), new(_elbow, _end, StrokeKind.Leader)];
 
-    public ImmutableArray<PlotItem> Ink(string id, string view, bool dot)
+    /// <param name="bare">The leader ends on a dimension line: without arrow or dot.</param>
+    public ImmutableArray<PlotItem> Ink(string id, string view, bool dot, bool bare = false)
     {
         ImmutableArray<PlotItem>.Builder items = ImmutableArray.CreateBuilder<PlotItem>(6);
         items.Add(new PlotStroke(LineRole.Dimension, new LineEdge(_tip, _elbow), id, view));
         items.Add(new PlotStroke(LineRole.Dimension, new LineEdge(_elbow, _end), id, view));
-        items.Add(dot ? Arrowhead.Dot(_tip, _style, id, view) : Arrowhead.At(_tip, -_direction, _style, id, view));
+        if (!bare)
+            items.Add(dot ? Arrowhead.Dot(_tip, _style, id, view) : Arrowhead.At(_tip, -_direction, _style, id, view));
         items.AddRange(_label.Ink(_corner, 0, LineRole.Dimension, id, view, Align, _drop));
         return items.DrainToImmutable();
     }

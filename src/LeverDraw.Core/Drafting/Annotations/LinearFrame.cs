@@ -9,6 +9,9 @@ namespace LeverDraw.Drafting.Annotations;
 /// <summary>A linear dimension's fixed facts, and the making of one candidate at one place.</summary>
 internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingContext context, Point2D p, Point2D q, Vector2D u)
 {
+    /// <summary>A leader is drawn only where the number fits neither on its line nor beside it.</summary>
+    private const double LeaderCost = 14;
+
     private readonly LabelBox label = new(dimension.Label.Bare(), context.Style, onLine: true);
     private readonly FrameStack? _stack = dimension.Label.Frames.IsEmpty ? null : new(dimension.Label.Frames, dimension.Label.Datum, context.Style);
     private readonly DatumIndicator? _datum = dimension.Label is { Datum: { } letter, Frames.IsEmpty: true } ? new(letter, context.Style) : null;
@@ -63,6 +66,37 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
             AddWithExtras(all, level, reachP, reachQ, _to + aside + more + (w / 2), ArrowsInside, cost + penalty + (more * 0.15));
             AddWithExtras(all, level, reachP, reachQ, _from - aside - more - (w / 2), ArrowsInside, cost + penalty + (more * 0.15) + 0.1);
         }
+
+        if (w + 1.2 > roomInside && _stack is null && _datum is null)
+            AddOnLeaders(all, level, reachP, reachQ, cost + LeaderCost);
+    }
+
+    /// <summary>The last resort for a narrow size: the number on a leader from the middle of its dimension line.</summary>
+    private void AddOnLeaders(List<Candidate> all, double level, double reachP, double reachQ, double cost)
+    {
+        Point2D tip = At((_from + _to) / 2, level);
+        foreach (double length in (ReadOnlySpan<double>)[_style.TierSpacing, 2 * _style.TierSpacing])
+        {
+            for (int quarter = 0; quarter < 4; quarter++)
+            {
+                Vector2D direction = Vector2D.FromAngle((Math.PI / 3) + (quarter * Math.PI / 2) - (quarter % 2 * Math.PI / 6));
+                // Along the dimension line itself it would read as a part of it.
+                if (Math.Abs(direction.Cross(u)) < 0.3)
+                    continue;
+                double own = cost + (length * 0.16), reach = length;
+                all.Add(new Candidate(own, () => OnLeader(level, reachP, reachQ, new LeaderShape(label, _style, tip, direction, reach, direction.X >= 0), own)));
+            }
+        }
+    }
+
+    private Candidate? OnLeader(double level, double reachP, double reachQ, LeaderShape leader, double cost)
+    {
+        double tail = ArrowsInside ? 0 : _style.ArrowLength + 2;
+        var line = new LineAt(level, reachP, reachQ, _from - tail, _to + tail, ArrowsInside, true, true);
+        // Its own lines may not strike the number, as they could where the leader goes back towards the view.
+        if (LinesOf(line).Any(s => leader.Boxes.Any(box => box.Meets(s.A, s.B))))
+            return null;
+        return Make(line, leader.Boxes, leader.Strokes, leader.TextMiddle, cost, () => leader.Ink(id, context.View, dot: false, bare: true));
     }
 
     /// <summary>The candidate once for each place its frames or datum may take.</summary>
@@ -114,24 +148,37 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
             lineFrom = _from;
         PlacedExtra placed = Place(extra, level, textAt, ref lineFrom, ref lineTo);
         Point2D corner = TextCorner(level, textAt);
+        Vector2D read = Vector2D.FromAngle(_reading);
+        Point2D middle = corner + (read * (label.Width / 2)) + (read.Left * (label.Height / 2));
         // The text stands on its own dimension line; the box must not claim that line for itself.
-        var strokes = new List<Stroke>(3) { new(At(lineFrom, level), At(lineTo, level), StrokeKind.DimensionLine) };
-        (Point2D, Point2D)? first = Extension(_from, reachP, level);
-        (Point2D, Point2D)? second = Extension(_to, reachQ, level);
-        if (first is { } a)
-            strokes.Add(new Stroke(a.Item1, a.Item2, StrokeKind.ExtensionLine));
-        if (second is { } b)
-            strokes.Add(new Stroke(b.Item1, b.Item2, StrokeKind.ExtensionLine));
-        if (placed.Bend is { } bend)
-            strokes.Add(new Stroke(bend.From, bend.To, StrokeKind.Leader));
-        Vector2D outward = arrowsInside ? -u : u;
+        OrientedBox[] boxes = [.. label.Boxes(corner, _reading, _style.Clearance, drop: _style.TextGap), .. placed.Boxes(_style.Clearance)];
+        Stroke[] bend = placed.Bend is { } b ? [new Stroke(b.From, b.To, StrokeKind.Leader)] : [];
+        var line = new LineAt(level, reachP, reachQ, lineFrom, lineTo, arrowsInside, firstArrow, secondArrow);
+        return Make(line, boxes, bend, middle, cost, () =>
+            [.. label.Ink(corner, _reading, LineRole.Dimension, id, context.View, drop: _style.TextGap), .. placed.Ink(id, context.View)]);
+    }
+
+    private Candidate Make(LineAt line, OrientedBox[] boxes, Stroke[] leader, Point2D middle, double cost, Func<IEnumerable<PlotItem>> text)
+    {
+        Vector2D outward = line.ArrowsInside ? -u : u;
         return new Candidate(
-            [.. label.Boxes(corner, _reading, _style.Clearance, drop: _style.TextGap), .. placed.Boxes(_style.Clearance)],
-            [.. strokes],
+            boxes,
+            [.. LinesOf(line), .. leader],
             cost,
-            () => Ink(level, reachP, reachQ, lineFrom, lineTo, corner, arrowsInside, firstArrow, secondArrow, first, second, placed),
-            Arrowhead.Back(At(_from, level), outward, _style),
-            Arrowhead.Back(At(_to, level), -outward, _style));
+            () => Ink(line, middle, text()),
+            Arrowhead.Back(At(_from, line.Level), outward, _style),
+            Arrowhead.Back(At(_to, line.Level), -outward, _style));
+    }
+
+    /// <summary>The dimension line, then its extension lines.</summary>
+    private List<Stroke> LinesOf(LineAt line)
+    {
+        var strokes = new List<Stroke>(5) { new(At(line.From, line.Level), At(line.To, line.Level), StrokeKind.DimensionLine) };
+        if (Extension(_from, line.ReachP, line.Level) is { } a)
+            strokes.Add(new Stroke(a.Item1, a.Item2, StrokeKind.ExtensionLine));
+        if (Extension(_to, line.ReachQ, line.Level) is { } b)
+            strokes.Add(new Stroke(b.Item1, b.Item2, StrokeKind.ExtensionLine));
+        return strokes;
     }
 
     private PlacedExtra Place(LinearExtra extra, double level, double textAt, ref double lineFrom, ref double lineTo)
@@ -181,31 +228,26 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
         return (At(along, reach + (sign * _style.FeatureGap)), At(along, level + (sign * _style.Overshoot)));
     }
 
-    private AnnotationInk Ink(double level, double reachP, double reachQ, double lineFrom, double lineTo, Point2D corner, bool arrowsInside, bool firstArrow, bool secondArrow, (Point2D, Point2D)? first, (Point2D, Point2D)? second, PlacedExtra placed)
+    private AnnotationInk Ink(LineAt line, Point2D middle, IEnumerable<PlotItem> text)
     {
         string view = context.View;
         ImmutableArray<PlotItem>.Builder items = ImmutableArray.CreateBuilder<PlotItem>(8);
-        items.Add(new PlotStroke(LineRole.Dimension, new LineEdge(At(lineFrom, level), At(lineTo, level)), id, view));
-        foreach ((Point2D, Point2D)? extension in (ReadOnlySpan<(Point2D, Point2D)?>)[first, second])
-        {
-            if (extension is { } e)
-                items.Add(new PlotStroke(LineRole.Dimension, new LineEdge(e.Item1, e.Item2), id, view));
-        }
-
-        Vector2D outward = arrowsInside ? -u : u;
-        if (firstArrow)
-            items.Add(Arrowhead.At(At(_from, level), outward, _style, id, view));
-        if (secondArrow)
-            items.Add(Arrowhead.At(At(_to, level), -outward, _style, id, view));
-        items.AddRange(label.Ink(corner, _reading, LineRole.Dimension, id, view, drop: _style.TextGap));
-        items.AddRange(placed.Ink(id, view));
-        Vector2D read = Vector2D.FromAngle(_reading);
-        Point2D middle = corner + (read * (label.Width / 2)) + (read.Left * (label.Height / 2));
+        foreach (Stroke stroke in LinesOf(line))
+            items.Add(new PlotStroke(LineRole.Dimension, new LineEdge(stroke.A, stroke.B), id, view));
+        Vector2D outward = line.ArrowsInside ? -u : u;
+        if (line.FirstArrow)
+            items.Add(Arrowhead.At(At(_from, line.Level), outward, _style, id, view));
+        if (line.SecondArrow)
+            items.Add(Arrowhead.At(At(_to, line.Level), -outward, _style, id, view));
+        items.AddRange(text);
         ImmutableArray<Point2D> points = ReadsForward
-            ? [At(_from, reachP), At(_to, reachQ), At(_to, level)]
-            : [At(_to, reachQ), At(_from, reachP), At(_from, level)];
+            ? [At(_from, line.ReachP), At(_to, line.ReachQ), At(_to, line.Level)]
+            : [At(_to, line.ReachQ), At(_from, line.ReachP), At(_from, line.Level)];
         return new AnnotationInk(
             items.DrainToImmutable(),
             new PlotDimension(id, dimension.Name, PlotDimensionKind.Linear, view, points, _reading, dimension.Value, dimension.Label.ToString(), middle, dimension.Label.Decimals));
     }
+
+    /// <summary>Where a dimension line runs: its level across, the reach of both measured points, its ends along. An arrow is left out where a datum's triangle stands.</summary>
+    private readonly record struct LineAt(double Level, double ReachP, double ReachQ, double From, double To, bool ArrowsInside, bool FirstArrow, bool SecondArrow);
 }

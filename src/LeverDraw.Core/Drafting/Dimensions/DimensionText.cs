@@ -2,26 +2,19 @@ using System.Globalization;
 using LeverDraw.Drafting.Annotations;
 using LeverDraw.Drafting.Sheets;
 using LeverDraw.Profiles;
-using LeverDraw.Tolerancing;
 using LeverDraw.Units;
 
 namespace LeverDraw.Drafting.Dimensions;
 
 /// <summary>The only place that turns a size into the words of a dimension: units, decimals, zeros, tolerances, brackets.</summary>
 /// <remarks>Millimetres without trailing zeros, inches with fixed decimals and no leading zero (reference 10h). Round brackets mean a reference size, square ones the second unit.</remarks>
-public sealed class DimensionText(ShownUnits units)
+public sealed class DimensionText(ShownUnits units, ToleranceForm form = ToleranceForm.Stated)
 {
     /// <summary>Of a millimetre size without a tolerance of its own.</summary>
     public const int MillimetreDecimals = 3;
 
-    /// <summary>Of a millimetre size with a tolerance of its own: a size taken over from inches keeps its tenth of a thousandth.</summary>
-    public const int FineMillimetreDecimals = 4;
-
     /// <summary>Of an inch size without a tolerance of its own.</summary>
     public const int InchDecimals = 3;
-
-    /// <summary>Of an inch size with a tolerance of its own, at least.</summary>
-    public const int FineInchDecimals = 4;
 
     public ShownUnits Units => units;
 
@@ -39,11 +32,11 @@ public sealed class DimensionText(ShownUnits units)
     /// <param name="after">Words after it.</param>
     public Label Size(SizeValue size, string sign = "", string after = "")
     {
-        string first = sign + Toleranced(size, First) + after;
+        string first = Toleranced(size, First, sign) + after;
         int decimals = DecimalsOf(size, First);
         if (Second is not { } other)
             return new Label([first], decimals);
-        string second = "[" + Toleranced(size, other) + "]";
+        string second = "[" + Toleranced(size, other, "") + "]";
         return size.Tolerance is null ? new Label([first + " " + second], decimals) : new Label([first, second], decimals);
     }
 
@@ -57,6 +50,18 @@ public sealed class DimensionText(ShownUnits units)
             ? new Label([first + " [" + Plain(size, other) + "]"], DecimalsOf(new SizeValue(size), First))
             : new Label([first], DecimalsOf(new SizeValue(size), First));
     }
+
+    /// <summary>A theoretically exact size: in a box, without a tolerance; a geometrical tolerance refers to it.</summary>
+    public Label Basic(Length size, string sign = "") => Size(size, sign) with { Boxed = true };
+
+    /// <summary>A size that occurs <paramref name="times"/> times alike: <c>2× R1.5</c>.</summary>
+    public Label Repeated(int times, SizeValue size, string sign = "") => Size(size, Times(times) + sign);
+
+    /// <summary>Before a size: how often it occurs.</summary>
+    public static string Times(int times) => times.ToString(CultureInfo.InvariantCulture) + "× ";
+
+    /// <summary>The length of an arc, along it; the arc sign stands before the number.</summary>
+    public Label ArcLength(SizeValue size) => Size(size, "⌒");
 
     /// <summary>An angle in degrees, at most two decimals.</summary>
     public static Label Degrees(Angle angle, string sign = "", string after = "") =>
@@ -84,80 +89,29 @@ public sealed class DimensionText(ShownUnits units)
 
     private static string Name(LengthUnit unit) => unit == LengthUnit.Millimetre ? " mm" : " in";
 
-    private static int DecimalsOf(SizeValue size, LengthUnit unit)
-    {
-        if (unit == LengthUnit.Inch)
-        {
-            return size.Tolerance switch
-            {
-                null => InchDecimals,
-                DeviationTolerance => InchRounding.FewestDecimals(StatedLimits.Of(size)!.Value, FineInchDecimals).Value.Decimals,
-                _ => FineInchDecimals,
-            };
-        }
-
-        string number = LengthText.Millimetres(size.Nominal, size.Tolerance is null ? MillimetreDecimals : FineMillimetreDecimals);
-        int point = number.IndexOf('.', StringComparison.Ordinal);
-        return point < 0 ? 0 : number.Length - point - 1;
-    }
-
     private static string Plain(Length size, LengthUnit unit) => unit == LengthUnit.Millimetre
         ? LengthText.Millimetres(size, MillimetreDecimals)
         : LengthText.InchDecimal(size, InchDecimals, leadingZero: false);
 
-    private static string Toleranced(SizeValue size, LengthUnit unit) => size.Tolerance switch
+    private int DecimalsOf(SizeValue size, LengthUnit unit)
     {
-        null => Plain(size.Nominal, unit),
-        ZoneTolerance zone => Fine(size.Nominal, unit) + " " + zone.Code + " (" + LimitsText(StatedLimits.Of(size)!.Value, unit) + ")",
-        DeviationTolerance deviations when unit == LengthUnit.Millimetre => Fine(size.Nominal, unit) + " " + DeviationText(deviations),
-        DeviationTolerance => InchDeviations(size),
-        _ => throw new ArgumentOutOfRangeException(nameof(size), size, "Unknown kind of tolerance."),
-    };
-
-    private static string Fine(Length size, LengthUnit unit) =>
-        unit == LengthUnit.Millimetre ? LengthText.Millimetres(size, FineMillimetreDecimals) : LengthText.InchDecimal(size, FineInchDecimals, leadingZero: false);
-
-    /// <summary>Both limits, the lower first; in inches rounded inwards, never wider.</summary>
-    private static string LimitsText(SizeLimits limits, LengthUnit unit)
-    {
-        if (unit == LengthUnit.Millimetre)
-        {
-            return limits.Min.Millimetres.ToString("0.000", CultureInfo.InvariantCulture) + " / "
-                + limits.Max.Millimetres.ToString("0.000", CultureInfo.InvariantCulture);
-        }
-
-        InchLimits inch = InchRounding.FewestDecimals(limits, FineInchDecimals).Value;
-        string format = "." + new string('0', inch.Decimals);
-        return inch.MinInches.ToString(format, CultureInfo.InvariantCulture) + " / " + inch.MaxInches.ToString(format, CultureInfo.InvariantCulture);
+        if (size.Tolerance is not null)
+            return ShownSize.Of(size, unit).Decimals;
+        if (unit == LengthUnit.Inch)
+            return InchDecimals;
+        string number = Plain(size.Nominal, unit);
+        int point = number.IndexOf('.', StringComparison.Ordinal);
+        return point < 0 ? 0 : number.Length - point - 1;
     }
 
-    /// <summary>Nominal and deviations in inches: together they give exactly the limits rounded inwards, never wider than the millimetre ones.</summary>
-    private static string InchDeviations(SizeValue size)
+    private string Toleranced(SizeValue size, LengthUnit unit, string sign)
     {
-        InchLimits limits = InchRounding.FewestDecimals(StatedLimits.Of(size)!.Value, FineInchDecimals).Value;
-        string text = LengthText.InchDecimal(size.Nominal, limits.Decimals, leadingZero: false);
-        decimal nominal = decimal.Parse(text, CultureInfo.InvariantCulture);
-        (decimal upper, decimal lower) = (limits.MaxInches - nominal, limits.MinInches - nominal);
-        string format = "." + new string('0', limits.Decimals);
-        string Signed(decimal deviation) => deviation == 0
-            ? "0"
-            : (deviation > 0 ? "+" : "−") + Math.Abs(deviation).ToString(format, CultureInfo.InvariantCulture);
-        return upper == -lower
-            ? text + " ±" + upper.ToString(format, CultureInfo.InvariantCulture)
-            : text + " " + Signed(upper) + "/" + Signed(lower);
+        if (size.Tolerance is null)
+            return sign + Plain(size.Nominal, unit);
+        ShownSize shown = ShownSize.Of(size, unit);
+        if (form == ToleranceForm.Limits)
+            return sign + shown.LimitsStacked;
+        string code = size.Tolerance is ZoneTolerance zone ? " " + zone.Code : "";
+        return sign + shown.NominalText + code + (code.Length > 0 && form == ToleranceForm.Stated ? " (" + shown.LimitsInLine + ")" : " " + shown.DeviationsText);
     }
-
-    private static string DeviationText(DeviationTolerance deviations)
-    {
-        if (Math.Abs((deviations.Upper + deviations.Lower).Millimetres) < 1e-9)
-            return "±" + Fine(deviations.Upper, LengthUnit.Millimetre);
-        return Signed(deviations.Upper) + "/" + Signed(deviations.Lower);
-    }
-
-    private static string Signed(Length deviation) => deviation.Millimetres switch
-    {
-        > 0 => "+" + Fine(deviation, LengthUnit.Millimetre),
-        < 0 => "−" + Fine(-deviation, LengthUnit.Millimetre),
-        _ => "0",
-    };
 }

@@ -27,13 +27,20 @@ internal ref struct LineLayout
     /// <summary>Right edge of the last cell, for a height of 1.</summary>
     public double Right { get; private set; }
 
-    public void Add(ReadOnlySpan<char> text, bool stackFractions)
+    public void Add(ReadOnlySpan<char> text, bool stackFractions, bool stackTolerances = false)
     {
         GlyphTable table = GlyphTable.Instance;
         int at = 0;
         while (at < text.Length)
         {
             char character = text[at];
+            if (stackTolerances && (char.IsAsciiDigit(character) || character == '.' || StackToken.IsSign(character)) && StackToken.TryRead(text, at, out StackToken pair))
+            {
+                AddPair(text[pair.Start..pair.Slash], text[(pair.Slash + 1)..pair.End]);
+                at = pair.End;
+                continue;
+            }
+
             if (stackFractions && char.IsAsciiDigit(character) && FractionToken.TryRead(text, at, out FractionToken token))
             {
                 bool mixed = at >= 2 && char.IsWhiteSpace(text[at - 1]) && char.IsAsciiDigit(text[at - 2]);
@@ -121,6 +128,30 @@ internal ref struct LineLayout
         Right = denominatorStart + StackedFraction.WidthOf(denominator);
         gap = LetterGap;
         last = null;
+    }
+
+    /// <summary>Signs stand under signs; a 0, which has none, under the other's first figure.</summary>
+    private void AddPair(ReadOnlySpan<char> upper, ReadOnlySpan<char> lower)
+    {
+        Right += gap;
+        double width = Math.Max(SetNumber(upper, Right, StackedPair.UpperBaseline, lower), SetNumber(lower, Right, StackedPair.LowerBaseline, upper));
+        Right += width;
+        gap = LetterGap;
+        last = null;
+    }
+
+    private readonly double SetNumber(ReadOnlySpan<char> number, double start, double baseline, ReadOnlySpan<char> other)
+    {
+        double x = start + (StackToken.IsSign(other[0]) && !StackToken.IsSign(number[0]) ? StackedPair.AdvanceOf(other[0]) : 0);
+        double end = x + StackedPair.WidthOf(number);
+        foreach (char character in number)
+        {
+            Glyph glyph = GlyphTable.Instance.Find(character)!;
+            Place(glyph.Shape, x + StackedPair.OffsetOf(glyph), baseline, StackedPair.Scale);
+            x += StackedPair.AdvanceOf(character);
+        }
+
+        return end - start;
     }
 
     private readonly void SetNumerals(ReadOnlySpan<char> digits, double x, double baseline)

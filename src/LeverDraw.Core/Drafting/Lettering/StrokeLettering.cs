@@ -15,11 +15,11 @@ public static class StrokeLettering
 {
     /// <summary>Width from the first to the last stroke's edge, millimetres, pen width included. A figure counts with its whole cell, blanks at the end do not count.</summary>
     /// <param name="height">Of the capitals, millimetres, above zero.</param>
-    public static double WidthOf(string text, double height, bool stackFractions = true)
+    public static double WidthOf(string text, double height, bool stackFractions = true, bool stackTolerances = false)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(height);
         LineLayout line = new(height, null);
-        line.Add(text, stackFractions);
+        line.Add(text, stackFractions, stackTolerances);
         return line.Right * height;
     }
 
@@ -27,6 +27,7 @@ public static class StrokeLettering
     /// <param name="height">Of the capitals, millimetres, above zero.</param>
     /// <param name="angle">Radians, counter-clockwise.</param>
     /// <param name="stackFractions">False where a slash between numbers is no fraction, such as a sheet's number.</param>
+    /// <param name="stackTolerances">True for a dimension's text: <c>9.5 0/−0.1</c> is drawn with its deviations one above the other; the plain string stays.</param>
     public static PlotText Compose(
         string text,
         Point2D anchor,
@@ -34,14 +35,31 @@ public static class StrokeLettering
         double angle = 0,
         string? owner = null,
         string? view = null,
-        bool stackFractions = true)
+        bool stackFractions = true,
+        bool stackTolerances = false)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(height);
         ImmutableArray<PlotGlyph>.Builder glyphs = ImmutableArray.CreateBuilder<PlotGlyph>(text.Length);
         LineLayout line = new(height, glyphs);
-        line.Add(text, stackFractions);
-        return new PlotText(LineRole.Lettering, text, anchor, height, angle, line.Right * height, glyphs.DrainToImmutable(), owner, view);
+        line.Add(text, stackFractions, stackTolerances);
+        double? level = stackTolerances && HasStack(text) ? WidthOf(text, height, stackFractions) : null;
+        return new PlotText(LineRole.Lettering, text, anchor, height, angle, line.Right * height, glyphs.DrainToImmutable(), owner, view) { LevelWidth = level };
     }
+
+    /// <summary>True when two deviations or limits would stand one above the other: the line is then higher, see <see cref="StackStandsOut"/>.</summary>
+    public static bool HasStack(string text)
+    {
+        for (int i = 0; i < text.Length; i++)
+        {
+            if (StackToken.TryRead(text, i, out _))
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>How far stacked deviations stand out above the capitals and below the baseline, in lettering heights.</summary>
+    public const double StackStandsOut = StackedPair.StandsOut;
 
     /// <summary>True when the character is drawn as itself or needs no ink.</summary>
     public static bool Supports(Rune character) => character.IsBmp && Supports((char)character.Value);

@@ -17,6 +17,18 @@ public enum PlotDimensionKind
     /// <summary>Points: vertex, a point on the first ray, a point on the second ray (counter-clockwise from the first), a point on the dimension arc.</summary>
     Angle,
 
+    /// <summary>One of several on one line, end to end; points and direction as <see cref="Linear"/>.</summary>
+    Chain,
+
+    /// <summary>One of several from the same datum in even tiers; points and direction as <see cref="Linear"/>.</summary>
+    Baseline,
+
+    /// <summary>A distance from a zero mark. Points: the zero, the measured point, the end of its extension line. Direction as <see cref="Linear"/>.</summary>
+    Ordinate,
+
+    /// <summary>Points: the arc's centre, start and end (counter-clockwise), a point on the dimension arc. A DXF has no entity for it that old readers know: plain ink.</summary>
+    ArcLength,
+
     /// <summary>Points: where the arrow touches. A taper's ratio or a hole note: no measured value of its own in a DXF.</summary>
     Note,
 }

@@ -34,7 +34,11 @@ public sealed record PlotHatch(LineRole Role, ImmutableArray<Contour> Region, do
 /// <param name="Width">Along the reading direction, paper millimetres, from the first to the last stroke's edge.</param>
 /// <param name="Glyphs">The pen strokes, from our own letter table; no font is needed.</param>
 public sealed record PlotText(LineRole Role, string Text, Point2D Anchor, double Height, double Angle, double Width, ImmutableArray<PlotGlyph> Glyphs, string? Owner = null, string? View = null)
-    : PlotItem(Role, Owner, View);
+    : PlotItem(Role, Owner, View)
+{
+    /// <summary>Set when deviations stand one above the other: the width of the same string with all its characters side by side, for writers that have no such stack.</summary>
+    public double? LevelWidth { get; init; }
+}
 
 /// <summary>One letter placed on the baseline: the shape's coordinates are multiplied by <paramref name="Scale"/>, then moved by the offset (text-local millimetres, x along the baseline).</summary>
 public sealed record PlotGlyph(PlotGlyphShape Shape, double OffsetX, double OffsetY, double Scale);

@@ -1,3 +1,4 @@
+using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Drafting.TitleBlocks;
 using LeverDraw.Standards;
@@ -24,4 +25,7 @@ public sealed record SheetOptions(
 {
     /// <summary>The unit that sizes are lettered in first.</summary>
     public SheetUnit FirstUnit => Units is ShownUnits.Millimetres or ShownUnits.MillimetresAndInches ? SheetUnit.Millimetre : SheetUnit.Inch;
+
+    /// <summary>How sizes with a tolerance of their own are lettered.</summary>
+    public ToleranceForm Tolerances { get; init; }
 }

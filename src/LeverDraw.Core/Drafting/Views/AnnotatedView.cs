@@ -55,6 +55,7 @@ internal sealed class AnnotatedView
             items.AddRange(drawn.Items);
             if (drawn.Meaning is { } meaning)
                 dimensions.Add(meaning);
+            dimensions.AddRange(drawn.Members);
         }
 
         return new BlockInk(items.ToImmutable(), dimensions.ToImmutable());
@@ -65,12 +66,16 @@ internal sealed class AnnotatedView
     /// <summary>Short linear dimensions first, so that they get the inner tiers; then angles; then leaders, which are the freest.</summary>
     private static int Rank(Annotation annotation) => annotation switch
     {
-        LinearDimension => 0,
+        LinearDimension or DimensionRun => 0,
         AngleDimension => 1,
         SectionEnd or ViewArrow => 3,
         _ => 2,
     };
 
-    private double Reach(Annotation annotation) =>
-        annotation is LinearDimension linear ? (linear.Second - linear.First).Length * _scale : 0;
+    private double Reach(Annotation annotation) => annotation switch
+    {
+        LinearDimension linear => (linear.Second - linear.First).Length * _scale,
+        DimensionRun run => run.Single().Max(d => (d.Second - d.First).Length) * _scale,
+        _ => 0,
+    };
 }

@@ -42,6 +42,42 @@ public class DimensionTextTests
     public void Size_WithZone_GivesCodeAndLimits(ShownUnits units, double millimetres, string zone, string text) =>
         Assert.Equal(text, new DimensionText(units).Size(new SizeValue(Length.FromMillimetres(millimetres), new ZoneTolerance(zone))).ToString());
 
+    // The nominal size of a hole is its least one: shown, it may not fall under the least limit shown, which is rounded up.
+    // 2.8 mm = .110236, 2.36 mm = .0929134, 3.5 mm = .1377953 in (the last two are rounded inwards), 3.4234 mm with H7 is 3.4234 to 3.4354.
+    [Theory]
+    [InlineData(In, 2.8, "H9", ".11024 H9 (.11024 / .11122)")]
+    [InlineData(In, 2.36, "H9", ".09292 H9 (.09292 / .09389)")]
+    [InlineData(Mm, 3.4234, "H7", "3.4234 H7 (3.4234 / 3.4354)")]
+    [InlineData(In, 3.5, "h8", ".13779 h8 (.13709 / .13779)")]
+    public void Size_WithZone_NominalIsWithinTheLimitsShown(ShownUnits units, double millimetres, string zone, string text) =>
+        Assert.Equal(text, new DimensionText(units).Size(new SizeValue(Length.FromMillimetres(millimetres), new ZoneTolerance(zone))).ToString());
+
+    [Theory]
+    [InlineData(ToleranceForm.Deviations, "⌀3.5 H8 +0.018/0")]
+    [InlineData(ToleranceForm.Limits, "⌀3.518/3.500")]
+    public void Size_WithZone_InTheOtherForms(ToleranceForm form, string text) =>
+        Assert.Equal(text, new DimensionText(Mm, form).Size(new SizeValue(Length.FromMillimetres(3.5), new ZoneTolerance("H8")), "⌀").ToString());
+
+    [Theory]
+    [InlineData(Mm, "9.500/9.400")]
+    [InlineData(In, ".3740/.3701")]
+    [InlineData(MmIn, "9.500/9.400\n[.3740/.3701]")]
+    public void Size_WithDeviations_AsLimits(ShownUnits units, string text)
+    {
+        SizeValue size = new(Length.FromMillimetres(9.5), new DeviationTolerance(Length.FromMillimetres(0), Length.FromMillimetres(-0.1)));
+        Assert.Equal(text, new DimensionText(units, ToleranceForm.Limits).Size(size).ToString());
+    }
+
+    [Fact]
+    public void BasicRepeatedAndArc_HaveTheirSigns()
+    {
+        Label basic = new DimensionText(Mm).Basic(Length.FromMillimetres(12.5));
+        Assert.True(basic.Boxed);
+        Assert.Equal("12.5", basic.ToString());
+        Assert.Equal("4× ⌀3", new DimensionText(Mm).Repeated(4, new SizeValue(Length.FromMillimetres(3)), "⌀").ToString());
+        Assert.Equal("⌒12.5", new DimensionText(Mm).ArcLength(new SizeValue(Length.FromMillimetres(12.5))).ToString());
+    }
+
     [Theory]
     [InlineData(Mm, 4.1, 0.05, -0.05, "4.1 ±0.05")]
     [InlineData(Mm, 9.5, 0, -0.1, "9.5 0/−0.1")]

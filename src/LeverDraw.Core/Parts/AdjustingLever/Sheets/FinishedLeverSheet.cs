@@ -16,7 +16,7 @@ public static class FinishedLeverSheet
 
     public static SheetContent Content(Lever lever, Profile profile, SheetOptions options)
     {
-        var text = new DimensionText(options.Units);
+        var text = new DimensionText(options.Units, options.Tolerances);
         double half = lever.Hole.HalfLength.Millimetres;
         ImmutableArray<Annotation> cut =
         [

@@ -16,7 +16,7 @@ public static class PinSheet
 
     public static SheetContent Content(Pin pin, Profile profile, SheetOptions options)
     {
-        var text = new DimensionText(options.Units);
+        var text = new DimensionText(options.Units, options.Tolerances);
         ViewGeometry seen = PinViews.Side(pin);
         var side = new ViewSource("long", null)
         {

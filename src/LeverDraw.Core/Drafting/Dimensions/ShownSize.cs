@@ -1,0 +1,127 @@
+using System.Globalization;
+using LeverDraw.Profiles;
+using LeverDraw.Tolerancing;
+using LeverDraw.Units;
+
+namespace LeverDraw.Drafting.Dimensions;
+
+/// <summary>
+/// The numbers of a toleranced size as they are lettered: nominal and both limits, exact decimals in one unit.
+/// The limits shown never lie outside the true ones: each is rounded inwards. A nominal size that lies within its limits is shown within the limits shown, with a decimal or two more where need be,
+/// or rounded inwards like the limits where no decimal helps (a hole's nominal size is its least one).
+/// </summary>
+/// <param name="Decimals">Of the nominal size.</param>
+/// <param name="LimitDecimals">Of the limits.</param>
+internal readonly record struct ShownSize(LengthUnit Unit, decimal Nominal, int Decimals, decimal Min, decimal Max, int LimitDecimals)
+{
+    /// <summary>Of an inch size, at least.</summary>
+    private const int InchDecimals = 4;
+
+    /// <summary>Of an inch nominal size, at most, for the sake of lying within its limits: a quarter of a micrometre.</summary>
+    private const int MostInchDecimals = 5;
+
+    /// <summary>Of a nominal size in millimetres, at most: one taken over from inches keeps its tenth of a micrometre.</summary>
+    private const int MillimetreDecimals = 4;
+
+    /// <summary>Of limits in millimetres, at least: micrometres.</summary>
+    private const int MillimetreLimitDecimals = 3;
+
+    private const int MostMillimetreLimitDecimals = 6;
+
+    /// <param name="size">With a tolerance of its own, one that exists.</param>
+    public static ShownSize Of(SizeValue size, LengthUnit unit)
+    {
+        SizeLimits limits = StatedLimits.Of(size) ?? throw new ArgumentException("The size has no limits of its own.", nameof(size));
+        return unit == LengthUnit.Inch ? InInches(size, limits) : InMillimetres(size, limits);
+    }
+
+    public string NominalText => Nominal.ToString(Format(Decimals), CultureInfo.InvariantCulture);
+
+    /// <summary>The lower limit first: <c>3.060 / 3.074</c>.</summary>
+    public string LimitsInLine => LimitText(Min) + " / " + LimitText(Max);
+
+    /// <summary>The upper limit first; lettering sets them one above the other.</summary>
+    public string LimitsStacked => LimitText(Max) + "/" + LimitText(Min);
+
+    /// <summary><c>±0.05</c>, <c>0/−0.1</c>: together with the nominal size shown they give exactly the limits shown.</summary>
+    public string DeviationsText
+    {
+        get
+        {
+            (decimal upper, decimal lower) = (Max - Nominal, Min - Nominal);
+            return upper == -lower ? "±" + DeviationText(upper) : Signed(upper) + "/" + Signed(lower);
+        }
+    }
+
+    private string LimitText(decimal limit) =>
+        limit.ToString(Unit == LengthUnit.Inch ? Format(LimitDecimals) : "0." + new string('0', LimitDecimals), CultureInfo.InvariantCulture);
+
+    private string Signed(decimal deviation) =>
+        deviation == 0 ? "0" : (deviation > 0 ? "+" : "−") + DeviationText(Math.Abs(deviation));
+
+    private string DeviationText(decimal deviation) =>
+        deviation.ToString(Format(Math.Max(Decimals, LimitDecimals)), CultureInfo.InvariantCulture);
+
+    /// <summary>Millimetres without trailing zeros, inches with fixed decimals and no leading zero.</summary>
+    private string Format(int decimals) => Unit == LengthUnit.Inch ? "#." + new string('0', decimals) : "0." + new string('#', decimals);
+
+    private static ShownSize InInches(SizeValue size, SizeLimits limits)
+    {
+        InchLimits fewest = InchRounding.FewestDecimals(limits, InchDecimals).Value;
+        bool inside = size.Nominal.Millimetres >= limits.Min.Millimetres - 1e-9 && size.Nominal.Millimetres <= limits.Max.Millimetres + 1e-9;
+        // With deviations the reader adds them to the nominal size: both need the same decimals.
+        bool sameDecimals = size.Tolerance is DeviationTolerance;
+        for (int most = fewest.Decimals; most <= Math.Max(MostInchDecimals, fewest.Decimals); most++)
+        {
+            InchLimits shown = InchRounding.Limits(limits, most).Value;
+            for (int decimals = sameDecimals ? most : InchDecimals; decimals <= most; decimals++)
+            {
+                decimal nominal = Rounded(size.Nominal, LengthUnit.Inch, decimals);
+                if (!inside || (nominal >= shown.MinInches && nominal <= shown.MaxInches))
+                    return new ShownSize(LengthUnit.Inch, nominal, decimals, shown.MinInches, shown.MaxInches, most);
+            }
+        }
+
+        decimal inwards = Math.Clamp(Rounded(size.Nominal, LengthUnit.Inch, fewest.Decimals), fewest.MinInches, fewest.MaxInches);
+        return new ShownSize(LengthUnit.Inch, inwards, fewest.Decimals, fewest.MinInches, fewest.MaxInches, fewest.Decimals);
+    }
+
+    private static ShownSize InMillimetres(SizeValue size, SizeLimits limits)
+    {
+        decimal nominal = Rounded(size.Nominal, LengthUnit.Millimetre, MillimetreDecimals);
+        if (size.Tolerance is DeviationTolerance stated)
+        {
+            // What was typed is said again: the limits follow from it.
+            (decimal upper, decimal lower) = (Exact(stated.Upper), Exact(stated.Lower));
+            return new ShownSize(LengthUnit.Millimetre, nominal, DecimalsOf(nominal), nominal + lower, nominal + upper, Math.Max(MillimetreLimitDecimals, Math.Max(DecimalsOf(nominal + lower), DecimalsOf(nominal + upper))));
+        }
+
+        (decimal min, decimal max) = (Exact(limits.Min), Exact(limits.Max));
+        int decimals = MillimetreLimitDecimals;
+        while (decimals < MostMillimetreLimitDecimals && (decimal.Round(min, decimals) != min || decimal.Round(max, decimals) != max) && (decimals < MillimetreDecimals || Up(min, decimals) > Down(max, decimals)))
+            decimals++;
+        (decimal low, decimal high) = (Up(min, decimals), Down(max, decimals));
+        if (Exact(size.Nominal) >= min && Exact(size.Nominal) <= max)
+            nominal = Math.Clamp(nominal, low, high);
+        return new ShownSize(LengthUnit.Millimetre, nominal, DecimalsOf(nominal), low, high, decimals);
+    }
+
+    private static decimal Up(decimal value, int decimals) => decimal.Round(value, decimals, MidpointRounding.ToPositiveInfinity);
+
+    private static decimal Down(decimal value, int decimals) => decimal.Round(value, decimals, MidpointRounding.ToNegativeInfinity);
+
+    /// <summary>Millimetres to 1e-9: a last-bit error of a double is no part of a size.</summary>
+    private static decimal Exact(Length length) => Math.Round((decimal)length.Millimetres, 9, MidpointRounding.ToEven);
+
+    private static decimal Rounded(Length length, LengthUnit unit, int decimals) =>
+        decimal.Parse(LengthText.Number(length, unit, decimals), CultureInfo.InvariantCulture);
+
+    /// <summary>Decimals without trailing zeros.</summary>
+    private static int DecimalsOf(decimal value)
+    {
+        int decimals = 0;
+        while (decimals < MostMillimetreLimitDecimals && decimal.Round(value, decimals) != value)
+            decimals++;
+        return decimals;
+    }
+}

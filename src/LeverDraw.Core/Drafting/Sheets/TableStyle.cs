@@ -1,0 +1,140 @@
+using System.Collections.Immutable;
+using LeverDraw.Diagnostics;
+using LeverDraw.Drafting.Annotations;
+using LeverDraw.Drafting.TitleBlocks;
+
+namespace LeverDraw.Drafting.Sheets;
+
+/// <summary>One variant of a family on a tabled sheet.</summary>
+/// <param name="Name">Head of its column, such as its drawing number.</param>
+public sealed record TableVariant(string Name, SheetContent Content);
+
+/// <summary>
+/// A tabled drawing: letters stand on the drawing, values in a table with a column for each variant. The first variant is the one that is drawn.
+/// Sizes that are equal in all of several variants stay on the drawing; so do notes that all variants share.
+/// </summary>
+public static class TableStyle
+{
+    /// <summary>Letters that cannot be taken for a figure or for each other: no i, l, o.</summary>
+    private const string Letters = "abcdefghjkmnpqrstuvwxyz";
+
+    /// <summary>Longer tables are broken into blocks side by side.</summary>
+    private const int MostRows = 16;
+
+    /// <summary>Stands for a size that a variant has not got.</summary>
+    private const string None = "–";
+
+    /// <param name="variants">At least one, of the same part kind and sheet.</param>
+    /// <param name="unit">As the title block names it.</param>
+    /// <returns>Refused when a variant has a size that the first one's drawing has no place for.</returns>
+    public static Checked<SheetContent> Of(ImmutableArray<TableVariant> variants, string unit)
+    {
+        SheetContent first = variants[0].Content;
+        var sizes = variants.Select(v => SheetSizes.Of(v.Content).ToDictionary(s => s.Key)).ToArray();
+        Diagnostic[] refused = [.. variants.Select((v, i) => Refusal(variants[0], sizes[0], v, sizes[i])).OfType<Diagnostic>()];
+        if (refused.Length > 0)
+            return Checked<SheetContent>.Bad([.. refused]);
+
+        var labels = new Dictionary<(string View, string Name, int Occurrence), Label>();
+        var rows = ImmutableArray.CreateBuilder<ImmutableArray<string>>();
+        foreach (SheetSize size in SheetSizes.Of(first))
+        {
+            Label?[] said = [.. sizes.Select(s => s.GetValueOrDefault(size.Key)?.Label)];
+            bool equal = said.All(l => l?.ToString() == size.Label.ToString());
+            if (equal && (variants.Length > 1 || size.IsNote))
+                continue;
+            string letter = LetterOf(labels.Count);
+            labels.Add(size.Key, size.Label with { Lines = [size.IsReference ? "(" + letter + ")" : letter] });
+            rows.Add([letter, Words(size.Name), .. said.Select(l => l?.ToString() ?? None)]);
+        }
+
+        rows.AddRange(TitleRows(variants));
+        return Checked<SheetContent>.Good(SheetSizes.Relabelled(first, labels) with
+        {
+            Kind = first.Kind + "-table",
+            Notes = Notes(variants),
+            Title = TitleOf(variants),
+            Tables = [.. first.Tables, .. Blocks(variants, unit, rows.ToImmutable())],
+        });
+    }
+
+    /// <summary>a, b, … z, then aa, ab, …</summary>
+    private static string LetterOf(int index) => index < Letters.Length
+        ? Letters[index].ToString()
+        : LetterOf((index / Letters.Length) - 1) + Letters[index % Letters.Length];
+
+    /// <summary>A field's name as words: <c>ARMS, PAD SHIFT</c>.</summary>
+    private static string Words(string name) =>
+        name.Replace(".", ", ", StringComparison.Ordinal).Replace('_', ' ').ToUpperInvariant();
+
+    private static Diagnostic? Refusal(
+        TableVariant first, Dictionary<(string View, string Name, int Occurrence), SheetSize> drawn,
+        TableVariant other, Dictionary<(string View, string Name, int Occurrence), SheetSize> sizes)
+    {
+        // A size in brackets follows from others and may go unsaid.
+        string[] without = [.. sizes.Values
+            .Where(s => drawn.TryGetValue(s.Key, out SheetSize? same) ? same.Drawn != s.Drawn : !s.IsReference)
+            .Select(s => s.Name).Distinct()];
+        string[] marks = [.. MarksOf(other.Content).Except(MarksOf(first.Content))];
+        return without.Length + marks.Length == 0
+            ? null
+            : DiagnosticCatalogue.VariantsDiffer.At(null, null, other.Name, first.Name, string.Join(", ", without.Concat(marks)));
+    }
+
+    /// <summary>Annotations that are no sizes cannot differ: a letter would say nothing of them.</summary>
+    private static IEnumerable<string> MarksOf(SheetContent content) =>
+        SheetSizes.Views(content).SelectMany(v => v.Annotations).Where(a => !SheetSizes.IsSize(a)).Select(a => a.Name + (a.Label.Lines.IsEmpty ? "" : " " + a.Label));
+
+    private static IEnumerable<ImmutableArray<string>> TitleRows(ImmutableArray<TableVariant> variants)
+    {
+        foreach ((string name, Func<TitleBlock, string> of) in ((string, Func<TitleBlock, string>)[])
+            [("MATERIAL", t => t.Material), ("PROCESS", t => t.Process), ("GENERAL TOLERANCES", t => t.GeneralTolerance), ("REVISION", t => t.Revision)])
+        {
+            if (variants.Any(v => of(v.Content.Title) != of(variants[0].Content.Title)))
+                yield return ["", name, .. variants.Select(v => of(v.Content.Title) is { Length: > 0 } text ? text : None)];
+        }
+    }
+
+    private static TitleBlock TitleOf(ImmutableArray<TableVariant> variants)
+    {
+        TitleBlock title = variants[0].Content.Title;
+        string Shared(Func<TitleBlock, string> of, string otherwise) =>
+            variants.All(v => of(v.Content.Title) == of(title)) ? of(title) : otherwise;
+        return title with
+        {
+            // Another document than the plain drawing: it must not share its number.
+            DrawingNumber = title.DrawingNumber.Length > 0 ? title.DrawingNumber + "-T" : "",
+            SupplementaryTitle = variants.Length == 1
+                ? title.SupplementaryTitle
+                : variants.Length.ToString(System.Globalization.CultureInfo.InvariantCulture) + " VARIANTS, DRAWN: " + variants[0].Name,
+            Material = Shared(t => t.Material, "SEE TABLE"),
+            Process = Shared(t => t.Process, "SEE TABLE"),
+            GeneralTolerance = Shared(t => t.GeneralTolerance, "SEE TABLE"),
+            Revision = Shared(t => t.Revision, ""),
+            Date = Shared(t => t.Date, ""),
+            Approver = Shared(t => t.Approver, ""),
+        };
+    }
+
+    /// <summary>Notes of all variants once, then each variant's own under its name.</summary>
+    private static ImmutableArray<string> Notes(ImmutableArray<TableVariant> variants)
+    {
+        var common = variants[0].Content.Notes.Where(n => variants.All(v => v.Content.Notes.Contains(n))).ToHashSet(StringComparer.Ordinal);
+        // Lettered sizes of the drawn variant only are drawn to scale.
+        string[] about = variants.Length > 1 ? ["LETTERED SIZES ARE IN THE TABLE; " + variants[0].Name + " IS DRAWN TO SCALE."] : [];
+        return
+        [
+            .. about,
+            .. variants[0].Content.Notes.Where(common.Contains),
+            .. variants.SelectMany(v => v.Content.Notes.Where(n => !common.Contains(n)).Select(n => v.Name + ": " + n)),
+        ];
+    }
+
+    private static IEnumerable<SheetTable> Blocks(ImmutableArray<TableVariant> variants, string unit, ImmutableArray<ImmutableArray<string>> rows)
+    {
+        ImmutableArray<TableColumn> columns = [new TableColumn("", 0.5), new TableColumn("SIZE, " + unit), .. variants.Select(v => new TableColumn(v.Name))];
+        int blocks = (rows.Length + MostRows - 1) / MostRows;
+        for (int i = 0; i < blocks; i++)
+            yield return new SheetTable("", columns, rows[(rows.Length * i / blocks)..(rows.Length * (i + 1) / blocks)]);
+    }
+}

@@ -1,0 +1,87 @@
+using System.Collections.Immutable;
+using LeverDraw.Diagnostics;
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Drafting.Sheets;
+using LeverDraw.Parts;
+using LeverDraw.Tests.Support;
+
+namespace LeverDraw.Tests.Drafting.Sheets;
+
+/// <summary>Letters on the drawing, values in a table.</summary>
+public class TableStyleTests
+{
+    private static readonly SheetOptions A3 = SheetMaker.Options("A3");
+
+    public static TheoryData<string> Profiles => [.. SheetMaker.Profiles];
+
+    [Theory]
+    [MemberData(nameof(Profiles))]
+    public void OneVariant_OnA3_IsLegibleAndEachLetterHasItsRow(string profile)
+    {
+        Checked<PlotSheet> drawn = Tabled(A3, profile).Then(c => SheetComposer.Compose(c, A3));
+        Assert.True(drawn.Ok, string.Join("; ", drawn.Diagnostics.Select(d => d.Message)));
+        Assert.Empty(Legibility.Faults(drawn.Value!, SheetMaker.Frame("A3")));
+
+        SheetContent content = Tabled(A3, profile).Value!;
+        var rows = content.Tables.SelectMany(t => t.Rows).ToDictionary(r => r[0], r => r[2]);
+        PlotDimension[] plain = [.. SheetMaker.Draw(profile, A3).Dimensions];
+        PlotDimension[] lettered = [.. drawn.Value!.Dimensions.Where(d => rows.ContainsKey(d.Text.Trim('(', ')')))];
+        Assert.Equal(rows.Count, lettered.Length);
+        foreach (PlotDimension dimension in lettered)
+        {
+            // The row says what the plain sheet says at that place, whether or not the plain one had to stack its units.
+            string value = rows[dimension.Text.Trim('(', ')')];
+            Assert.Contains(plain, p => p.Name == dimension.Name && p.View == dimension.View && p.Text.Replace('\n', ' ') == value.Replace('\n', ' ') && p.Value.Equals(dimension.Value));
+            Assert.Equal(value[0] == '(', dimension.Text[0] == '(');
+        }
+    }
+
+    [Theory]
+    [InlineData("pins/middle")]
+    [InlineData("pins/rare")]
+    public void OnePin_OnA4_IsLegible(string profile)
+    {
+        SheetOptions a4 = SheetMaker.Options("A4");
+        Checked<PlotSheet> drawn = Tabled(a4, profile).Then(c => SheetComposer.Compose(c, a4));
+        Assert.True(drawn.Ok, string.Join("; ", drawn.Diagnostics.Select(d => d.Message)));
+        Assert.Empty(Legibility.Faults(drawn.Value!, SheetMaker.Frame("A4")));
+    }
+
+    /// <summary>Values typed from the two profiles: arms 5.5 and 5.2 wide, both heads 9.5 wide, a boss on the early one only.</summary>
+    [Fact]
+    public void TwoLevers_OnOneSheet_ShareWhatIsEqualAndTabulateTheRest()
+    {
+        SheetContent content = Tabled(A3, "levers/early", "levers/middle").Value!;
+        ImmutableArray<string>[] rows = [.. content.Tables.SelectMany(t => t.Rows)];
+        Assert.All(content.Tables, t => Assert.Equal(["", "SIZE, mm", "TC-L-01", "TC-L-02"], t.Columns.Select(c => c.Head)));
+        Assert.Contains(rows, r => r is [_, "ARMS, WIDTH", "2× 5.5", "2× 5.2"]);
+        Assert.Contains(rows, r => r is [_, "BOSS, DIAMETER", "⌀8", "–"]);
+        Assert.DoesNotContain(rows, r => r[1] == "HEAD, WIDTH");
+        Assert.Contains(content.Front.Annotations, a => a.Name == "head.width" && a.Label.ToString() == "9.5 0/−0.1");
+        string[] letters = [.. rows.Select(r => r[0]).Where(l => l.Length > 0)];
+        Assert.Equal(letters.Distinct(StringComparer.Ordinal), letters);
+        Assert.Equal("TC-L-01-T", content.Title.DrawingNumber);
+        Assert.Equal("", content.Title.Revision);
+
+        Checked<PlotSheet> drawn = SheetComposer.Compose(content, A3);
+        Assert.True(drawn.Ok);
+        Assert.Empty(Legibility.Faults(drawn.Value!, SheetMaker.Frame("A3")));
+    }
+
+    /// <summary>The rare lever has a neck and a concave shoulder that no arrow of the early one's drawing could point at.</summary>
+    [Fact]
+    public void OtherShape_IsRefusedByNameOfItsSizes()
+    {
+        Checked<SheetContent> content = Tabled(A3, "levers/early", "levers/rare");
+        Diagnostic fault = Assert.Single(content.Diagnostics);
+        Assert.Equal("LD510", fault.Code);
+        Assert.Contains("fork.shoulder_radius", fault.Message, StringComparison.Ordinal);
+        Assert.Contains("tongue.neck_thickness", fault.Message, StringComparison.Ordinal);
+    }
+
+    private static Checked<SheetContent> Tabled(SheetOptions options, params string[] profiles)
+    {
+        ImmutableArray<BuiltPart> parts = [.. profiles.Select(SheetMaker.Profile).Select(p => PartKinds.All.Single(k => k.Name == p.Kind).Build(p).Value!)];
+        return TabledSheet.Of(parts, parts[0].Sheets[0].Name).Content(options);
+    }
+}
