@@ -19,6 +19,7 @@ internal static class LeverNotes
         blends += round.Millimetres > 0 ? ", OUTER CORNERS R" + text.Number(round.Nominal) + "." : ", OUTER CORNERS SHARP.";
         notes.Add(blends);
         notes.Add("MACHINED: HOLE, HEAD FACES, PADS, TONGUE FLANKS AND NOSE. REST AS CAST, TO THE FOUNDRY'S AGREED TOLERANCE.");
+        notes.Add(LeverSymbols.Note);
         if (profile.Values.Get(CommonFields.Finish) is { Length: > 0 } finish)
             notes.Add("FINISH: " + finish.ToUpperInvariant() + ".");
         notes.Add("BREAK MACHINED EDGES " + text.Number(LeverSymbols.LeastBreak) + " TO " + text.Number(LeverSymbols.GreatestBreak) + ". NO BURR IN THE HOLE.");
