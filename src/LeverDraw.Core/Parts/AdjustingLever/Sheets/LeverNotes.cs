@@ -13,7 +13,7 @@ internal static class LeverNotes
     public static ImmutableArray<string> Finished(Lever lever, Profile profile, DimensionText text) =>
     [
         .. General(lever, profile, text),
-        .. Machining(profile, text),
+        .. Machining(),
         .. Fit(lever, text),
         .. Marks(lever, profile, text),
         "SAFETY: HOLD IN A NEST, NOT IN THE HAND, TO DRILL AND REAM. EYE PROTECTION. ALLOY MAY HOLD LEAD: WET OR EXTRACTED, NO DRY GRINDING, WASH HANDS. FOLLOW LOCAL RULES.",
@@ -40,10 +40,11 @@ internal static class LeverNotes
         yield return "REST AS CAST " + AsCastNote.Of(profile.Values.Get(CommonFields.Material), profile.Values.Get(CommonFields.Process), Length.FromMillimetres(Math.Max(height, width)), text) + ".";
     }
 
-    private static IEnumerable<string> Machining(Profile profile, DimensionText text)
+    private static IEnumerable<string> Machining()
     {
         yield return "MACHINE: HOLE, HEAD FACES, PADS, TONGUE FLANKS AND NOSE.";
-        yield return "BREAK EDGES " + text.Number(LeverSymbols.LeastBreak) + "–" + text.Number(LeverSymbols.GreatestBreak) + ". NO BURR IN THE HOLE.";
+        yield return LeverSymbols.Note;
+        yield return "NO BURR IN THE HOLE.";
     }
 
     private static IEnumerable<string> Fit(Lever lever, DimensionText text)

@@ -25,6 +25,9 @@ internal static class LeverSymbols
         new TextureSign(TextureProcess.NoRemoval),
         new EdgeSign("−" + text.Number(LeastBreak), "−" + text.Number(GreatestBreak)));
 
+    /// <summary>What the signs leave open: the order of the datums and the unit of roughness.</summary>
+    public const string Note = "SIZES FROM DATUMS A, B, C IN THAT ORDER. Ra IN MICROMETRES.";
+
     private static Label Dressed(string name, Label label, Lever lever, DimensionText text)
     {
         LeverSizes sizes = lever.Sizes;

@@ -1,0 +1,69 @@
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Parts.AdjustingLever;
+using LeverDraw.Profiles;
+using LeverDraw.Tests.Support;
+
+namespace LeverDraw.Tests.Parts.AdjustingLever;
+
+/// <summary>Datums, tolerances and textures on the finished lever's sheet. Values: common practice, no source; what they hang on: design of the sheets (A the hole's axis, B the head's mid-plane, C the tongue's).</summary>
+public class LeverSymbolsTests
+{
+    public static TheoryData<string> Levers => [.. SheetMaker.Levers];
+
+    [Theory]
+    [MemberData(nameof(Levers))]
+    public void Sheet_Defaults_StateEverySymbolOnItsFeature(string name)
+    {
+        PlotSheet sheet = SheetMaker.Draw(name, SheetMaker.Options("A3"));
+        Assert.Equal(["⟂", "⌀0.05", "B", "A", "Ra 1.6"], Symbols(sheet, LeverFields.HoleDiameter));
+        Assert.Equal(["B", "Ra 3.2"], Symbols(sheet, LeverFields.HeadWidth));
+        Assert.Equal(["⌯", "0.2", "B"], Symbols(sheet, LeverFields.ForkGap));
+        Assert.Equal(["⌯", "0.1", "B"], Symbols(sheet, LeverFields.TongueWidth));
+        Assert.Equal(["⌯", "0.1", "A", "C", "Ra 3.2"], Symbols(sheet, LeverFields.TongueThickness));
+        Assert.Equal(["Ra 1.6"], Symbols(sheet, LeverFields.PadThickness));
+    }
+
+    /// <summary>Every datum a frame names is a letter that stands on the sheet, once.</summary>
+    [Theory]
+    [MemberData(nameof(Levers))]
+    public void Sheet_DatumLetters_StandOnceEach(string name)
+    {
+        PlotSheet sheet = SheetMaker.Draw(name, SheetMaker.Options("A3"));
+        Assert.Equal(3, sheet.Items.OfType<PlotFill>().Count(f => f.Role == LineRole.Symbol));
+    }
+
+    [Fact]
+    public void Sheet_Zeros_LeaveTheSignsAway()
+    {
+        ValueBag values = DemoLevers.Middle().With(LeverFields.HoleSquareness, 0).With(LeverFields.PadSymmetry, 0).With(LeverFields.TonguePosition, 0)
+            .With(LeverFields.HoleTexture, 0).With(LeverFields.PadTexture, 0).With(LeverFields.TongueTexture, 0).With(LeverFields.HeadTexture, 0);
+        PlotSheet sheet = SheetMaker.TryDrawLever(values, SheetMaker.Options("A3")).Value!;
+        Assert.DoesNotContain(sheet.Items.OfType<PlotText>().Where(t => t.View is not null), t => t.Text is "⟂" or "⌯" || t.Text.StartsWith("Ra", StringComparison.Ordinal));
+        Assert.Equal(["A"], Symbols(sheet, LeverFields.HoleDiameter));
+    }
+
+    /// <summary>0.05 mm is 0.0019685 in: rounded down, never a wider zone.</summary>
+    [Fact]
+    public void Zone_Inches_AreNeverWider()
+    {
+        PlotSheet sheet = SheetMaker.Draw("levers/middle", SheetMaker.Options("A3", LeverDraw.Drafting.Sheets.ShownUnits.Inches));
+        Assert.Contains("⌀.0019", Symbols(sheet, LeverFields.HoleDiameter));
+    }
+
+    [Fact]
+    public void Pin_Side_StatesItsTextureOnceAndZeroNone()
+    {
+        PlotSheet sheet = SheetMaker.Draw("pins/early", SheetMaker.Options("A4"));
+        Assert.Single(sheet.Items.OfType<PlotText>(), t => t.Text == "Ra 0.8");
+        Assert.Contains(sheet.Items.OfType<PlotText>(), t => t.Text == "◁ 1:48");
+        PlotSheet bare = SheetMaker.TryDrawPin(RandomPins.Draw(new Dice(1)).With(LeverDraw.Parts.PivotPin.PinFields.SideTexture, 0), SheetMaker.Options("A3")).Value!;
+        Assert.DoesNotContain(bare.Items, i => i.Role == LineRole.Symbol);
+    }
+
+    private static string[] Symbols(PlotSheet sheet, FieldSpec field)
+    {
+        PlotDimension[] all = [.. sheet.Dimensions.Where(d => d.Name == field.Name)];
+        string[] own = [.. all.SelectMany(d => d.Text.Split('\n'))];
+        return [.. sheet.Items.OfType<PlotText>().Where(t => all.Any(d => d.Id == t.Owner) && !own.Contains(t.Text)).Select(t => t.Text).OrderBy(t => t.StartsWith("Ra", StringComparison.Ordinal))];
+    }
+}
