@@ -7,6 +7,9 @@ namespace LeverDraw.Drafting.Annotations;
 /// <param name="Boxed">Drawn in a frame: a theoretically exact size.</param>
 public sealed record Label(ImmutableArray<string> Lines, int Decimals = 3, bool Boxed = false)
 {
+    /// <summary>In round brackets: the size follows from others.</summary>
+    public bool IsReference { get; init; }
+
     public static Label Of(params ReadOnlySpan<string> lines) => new([.. lines]);
 
     /// <summary>The second unit's bracket under the first unit instead of beside it: half as wide, for labels at the end of a leader.</summary>

@@ -54,8 +54,8 @@ public sealed class DimensionText(ShownUnits units)
     {
         string first = "(" + sign + Plain(size, First) + ")";
         return Second is { } other
-            ? new Label([first + " [" + Plain(size, other) + "]"], DecimalsOf(new SizeValue(size), First))
-            : new Label([first], DecimalsOf(new SizeValue(size), First));
+            ? new Label([first + " [" + Plain(size, other) + "]"], DecimalsOf(new SizeValue(size), First)) { IsReference = true }
+            : new Label([first], DecimalsOf(new SizeValue(size), First)) { IsReference = true };
     }
 
     /// <summary>An angle in degrees, at most two decimals.</summary>

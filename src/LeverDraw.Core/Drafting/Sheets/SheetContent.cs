@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using LeverDraw.Drafting.Annotations;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Drafting.TitleBlocks;
 using LeverDraw.Drafting.Views;
@@ -18,4 +19,10 @@ public sealed record SheetContent(
     ImmutableArray<ViewSource> FromLeft,
     ImmutableArray<ViewSource> Others,
     ImmutableArray<string> Notes,
-    TitleBlock Title);
+    TitleBlock Title)
+{
+    /// <summary>Sizes that the notes state: they hold where no size stands.</summary>
+    public ImmutableArray<StatedSize> NotedSizes { get; init; } = [];
+
+    public IEnumerable<ViewSource> Views => [Front, .. FromRight, .. FromLeft, .. Others];
+}

@@ -34,7 +34,10 @@ public static class FinishedLeverSheet
             [],
             [Section(lever, text), LeverNoseDetail.Of(lever, text)],
             LeverNotes.Finished(lever, profile, text),
-            SheetTitle.Of(profile, "ADJUSTING LEVER", "PART DRAWING, FINISHED PART", LeverNotes.GeneralTolerance, options.Units));
+            SheetTitle.Of(profile, "ADJUSTING LEVER", "PART DRAWING, FINISHED PART", LeverNotes.GeneralTolerance, options.Units))
+        {
+            NotedSizes = LeverNotes.Sizes(lever),
+        };
     }
 
     /// <summary>The cut face is no outline to cut along: its loops go out as edges.</summary>

@@ -89,7 +89,7 @@ internal static class LeverSideAnnotations
         if (side.StepFilletRight is { } step)
         {
             SizeValue fillet = lever.Sizes[LeverFields.Fillet];
-            yield return new RadiusDimension(LeverFields.Fillet.Name, fillet.Millimetres, text.Size(fillet, "2× R"), Arcs(step, side.StepFilletLeft));
+            yield return new RadiusDimension(LeverFields.Fillet.Name, step.Radius, text.Size(fillet, "2× R"), Arcs(step, side.StepFilletLeft));
         }
     }
 

@@ -1,0 +1,26 @@
+using System.Collections.Immutable;
+using LeverDraw.Drafting.Annotations;
+using LeverDraw.Drafting.Sheets;
+
+namespace LeverDraw.Drafting.Completeness;
+
+/// <summary>All sizes a sheet states, in views and in notes.</summary>
+public static class SheetSizes
+{
+    public static ImmutableArray<SheetSize> Of(SheetContent content)
+    {
+        var all = ImmutableArray.CreateBuilder<SheetSize>();
+        foreach (Annotation said in content.Views.SelectMany(v => v.Annotations).Where(StatesSize))
+        {
+            SizeStanding standing = said.Label.IsReference ? SizeStanding.Reference : SizeStanding.Full;
+            all.Add(new SheetSize(said.Name, said.Value, standing));
+            all.AddRange(said.Further.Select(f => new SheetSize(f.Name, f.Value, standing)));
+        }
+
+        all.AddRange(content.NotedSizes.Select(n => new SheetSize(n.Name, n.Value, SizeStanding.General)));
+        return all.ToImmutable();
+    }
+
+    private static bool StatesSize(Annotation said) =>
+        said is LinearDimension or DiameterDimension or RadiusDimension or AngleDimension or LeaderNote;
+}
