@@ -10,7 +10,7 @@ public readonly record struct ShapeParameter(string Name, double Value, double U
 
 /// <summary>The part and its sheet at one set of parameters.</summary>
 /// <param name="Form">What the shape consists of, without any number. Two samples can be compared only when it is the same.</param>
-/// <param name="Shape">Everything that shapes metal, millimetres: corners, centres, radii.</param>
+/// <param name="Shape">Everything that shapes metal, millimetres: corners, middles of arcs, diameters.</param>
 public sealed record ShapeSample(string Form, ImmutableArray<double> Shape, ImmutableArray<SheetSize> Sizes);
 
 /// <summary>A sheet as a function of the numbers that shape its part.</summary>

@@ -17,8 +17,9 @@ public sealed class ShapeNumbers
         return this;
     }
 
+    /// <summary>A piece of a closed outline; it ends where the next begins. An arc by its middle, for the centre of a flat one runs away at the least change.</summary>
     public ShapeNumbers Add(string what, Edge edge) => edge is ArcEdge arc
-        ? Add(what + " arc", arc.Start.X, arc.Start.Y, arc.Centre.X, arc.Centre.Y, arc.Radius)
+        ? Add(what + " arc", arc.Start.X, arc.Start.Y, arc.PointAt(0.5).X, arc.PointAt(0.5).Y)
         : Add(what + " line", edge.Start.X, edge.Start.Y);
 
     public ShapeSample With(ImmutableArray<SheetSize> sizes) => new(_form.ToString(), _numbers.ToImmutable(), sizes);
