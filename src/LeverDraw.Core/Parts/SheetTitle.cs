@@ -13,7 +13,7 @@ internal static class SheetTitle
         return new TitleBlock(
             Owner: profile.Values.Get(CommonFields.Owner),
             Title: title.Length > 0 ? title : defaultTitle,
-            SupplementaryTitle: profile.Name,
+            SupplementaryTitle: Variant(profile.Name, defaultTitle),
             DrawingNumber: profile.Values.Get(CommonFields.Number),
             Revision: profile.Values.Get(CommonFields.Revision),
             Date: profile.Values.Get(CommonFields.Date),
@@ -32,5 +32,12 @@ internal static class SheetTitle
             },
             Sheet: "1 of 1",
             Reproduction: profile.Values.Get(CommonFields.Reproduction));
+    }
+
+    /// <summary>The name without the words that the title says already: <c>Adjusting lever, middle</c> is <c>Middle</c>.</summary>
+    private static string Variant(string name, string title)
+    {
+        string rest = name.StartsWith(title, StringComparison.OrdinalIgnoreCase) ? name[title.Length..].TrimStart(' ', ',', ':', '–', '-') : string.Empty;
+        return rest.Length > 0 ? char.ToUpperInvariant(rest[0]) + rest[1..] : name;
     }
 }

@@ -78,3 +78,9 @@ public sealed record LeaderNote(string Name, double Value, Label Label, Immutabl
 /// <param name="Looking">Direction one looks, length one.</param>
 public sealed record SectionEnd(string Name, string Letter, Point2D At, Vector2D Outward, Vector2D Looking)
     : Annotation(Name, 0, Label.Of(Letter));
+
+/// <summary>The arrow that shows from where an auxiliary view looks, with the view's letter. Says no size.</summary>
+/// <param name="At">Point of the face that is looked at.</param>
+/// <param name="Looking">Direction one looks, length one.</param>
+public sealed record ViewArrow(string Name, string Letter, Point2D At, Vector2D Looking)
+    : Annotation(Name, 0, Label.Of(Letter));

@@ -20,6 +20,7 @@ internal static class AnnotationCandidates
         RadiusDimension radius => RadialCandidates.For(radius with { Label = radius.Label.Stacked() }, id, context),
         AngleDimension angle => AngleCandidates.For(angle, id, context),
         SectionEnd end => SectionEndCandidates.For(end, context),
+        ViewArrow arrow => ViewArrowCandidates.For(arrow, context),
         DetailLetter letter => RadialCandidates.For(letter, id, context),
         LeaderNote note => RadialCandidates.For(note, id, context),
         _ => throw new ArgumentOutOfRangeException(nameof(annotation), annotation, "Unknown kind of annotation."),

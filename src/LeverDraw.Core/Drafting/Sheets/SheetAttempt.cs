@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using LeverDraw.Drafting.Layout;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Drafting.TitleBlocks;
@@ -72,7 +73,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
             foreach ((double width, double lettering) in noteWidths.Select(w => (w, NotesLettering)).Concat(noteWidths.Select(w => (w, SmallestNotes))))
             {
                 PaperBlock notes = NotesBlock.Build(content.Notes, width, lettering, FirstUnit);
-                List<PlacedBlock>? placed = SheetArrangement.Best(_field, title, main, others, [notes]);
+                List<PlacedBlock>? placed = SheetArrangement.Best(_field, title, main, others, [notes, .. Tables(lettering)]);
                 if (placed is null)
                     continue;
                 string[] unplaced = [.. placed.SelectMany(p => p.Block.View?.Unplaced ?? [])];
@@ -87,6 +88,9 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
 
         return null;
     }
+
+    private IEnumerable<PaperBlock> Tables(double lettering) =>
+        content.Tables.Select((t, i) => TableBlock.Build(string.Create(CultureInfo.InvariantCulture, $"table-{i + 1}"), t, lettering));
 
     /// <summary>Scales for details: the next preferred one, twice the main scale, or the main scale itself.</summary>
     private IEnumerable<DrawingScale> DetailScales()

@@ -25,4 +25,7 @@ public sealed record SheetContent(
     public ImmutableArray<StatedSize> NotedSizes { get; init; } = [];
 
     public IEnumerable<ViewSource> Views => [Front, .. FromRight, .. FromLeft, .. Others];
+
+    /// <summary>Tables beside the notes, none unless given.</summary>
+    public ImmutableArray<SheetTable> Tables { get; init; } = [];
 }

@@ -53,7 +53,7 @@ public static class ViewBlockBuilder
     {
         LinearDimension => 0,
         AngleDimension => 1,
-        SectionEnd => 3,
+        SectionEnd or ViewArrow => 3,
         _ => 2,
     };
 

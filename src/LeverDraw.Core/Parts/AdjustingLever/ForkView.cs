@@ -27,6 +27,8 @@ internal static class ForkView
 
         if (lever.Mark is { Place: LeverFields.ArmBack } mark)
             edges.AddRange(MarkInk.Of(lever, mark));
+        else if (lever.Mark is { } onHead)
+            edges.AddRange(MarkProud.OnHead(lever, onHead));
         double face = lever.Hole.HalfLength.Millimetres;
         edges.Add(new(LineRole.Centre, new LineEdge(new(0, lever.Fork.ArmEnd), new(0, lever.Fork.TongueTop))));
         edges.Add(new(LineRole.Centre, new LineEdge(new(-face, 0), new(face, 0))));

@@ -33,6 +33,8 @@ public static class LeverFields
 
     public static ChoiceField HoleSupply { get; } = new("hole.supply", null, "State of the hole when sold: bored to size, a pilot hole only, or solid.", [Bored, Pilot, Solid], Bored);
 
+    public static SizeField HoleClearance { get; } = new("hole.clearance", "cp", "Running clearance wanted on the pin at the head's mid-plane; the sheet says how it is reached.", 0, 0.6) { MayBeAbsent = true };
+
     public static ChoiceField ArmForm { get; } = new("arms.form", null, "Arms seen along the pin: straight taper to the pads, curved, or parallel with a stepped pad.", [Tapered, Curved, Stepped], Stepped);
 
     public static SizeField ArmThickness { get; } = new("arms.thickness", "ta", "Thickness of the arms seen along the pin, at the level of the head's lower end.", 1.5, 6.5);
@@ -118,7 +120,7 @@ public static class LeverFields
     public static ImmutableArray<FieldSpec> All { get; } =
     [
         HeadForm, HeadWidth, HeadHeight, HeadDepth, HeadCornerRadius,
-        HoleDiameter, HoleTaper, HoleLargeEnd, HoleSupply,
+        HoleDiameter, HoleTaper, HoleLargeEnd, HoleSupply, HoleClearance,
         ArmForm, ArmThickness, ArmWidth, ArmLength, ArmSagitta, ArmEnd, ArmEndCorner,
         ForkGap, CrotchRadius, Web, ShoulderForm, ShoulderRadius, ShoulderStart, ShoulderEnd,
         PadThickness, PadLength, CrownRadius, PadEnd, PadEndCorner, PadOffset,

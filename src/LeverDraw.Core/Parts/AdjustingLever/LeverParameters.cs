@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using LeverDraw.Drafting.Annotations;
 using LeverDraw.Drafting.Completeness;
 using LeverDraw.Drafting.Sheets;
 using LeverDraw.Geometry;
@@ -15,19 +14,23 @@ internal sealed class LeverParameters
     /// <summary>Names of places that share a field: the note on fillets and rounds states them one by one.</summary>
     public const string StepFillet = "blends.fillet.step", ShoulderFillet = "blends.fillet.shoulder", NeckFillet = "blends.fillet.neck", FootFillet = "blends.fillet.foot";
 
+    private const string MarkLevel = "mark.level";
+
     private readonly IFieldValues _values;
     private readonly LeverMeasures _measures;
+    private readonly double? _markLevel;
 
-    private LeverParameters(IFieldValues values)
+    private LeverParameters(Lever lever, IFieldValues values)
     {
         _values = values;
         _measures = new LeverMeasures(values);
+        _markLevel = lever.Mark is { } mark ? SeatOf(lever, mark).Middle.Y : null;
     }
 
     /// <param name="content">The sheet of a lever rebuilt from the profile given.</param>
-    public static ParametricSheet Of(Profile profile, Func<Lever, Profile, SheetContent> content)
+    public static ParametricSheet Of(Lever lever, Profile profile, Func<Lever, Profile, SheetContent> content)
     {
-        LeverParameters own = new(profile.Values);
+        LeverParameters own = new(lever, profile.Values);
         ImmutableArray<ShapeParameter> all = [.. own.Fields(), .. own.Places()];
         return new ParametricSheet(all, numbers =>
         {
@@ -36,8 +39,8 @@ internal sealed class LeverParameters
                 moved[all[i].Name] = numbers[i];
             LeverPlaces places = own.Follow(moved);
             MovedValues values = new(profile.Values, moved);
-            return LeverPart.Build(values, places).Value is { } lever
-                ? Shape(lever).With(SheetSizes.Of(content(lever, profile with { Values = values })))
+            return LeverPart.Build(values, places).Value is { } other
+                ? Shape(other).With(SheetSizes.Of(content(other, profile with { Values = values })))
                 : null;
         });
     }
@@ -79,6 +82,8 @@ internal sealed class LeverParameters
             yield return new ShapeParameter(LeverFields.NoseRadius.Name, _measures.NoseCorner);
         if (_values.Find(LeverFields.ShoulderEnd) is null)
             yield return new ShapeParameter(LeverFields.ShoulderEnd.Name, _measures.CrotchRadius - _measures.GapTop);
+        if (_markLevel is { } level)
+            yield return new ShapeParameter(MarkLevel, level);
     }
 
     /// <summary>Makes rounds that take up their whole face follow it, and hands out the places.</summary>
@@ -99,6 +104,7 @@ internal sealed class LeverParameters
             ArmEndCorner = Get(LeverFields.ArmEndCorner.Name),
             NoseCorner = Get(LeverFields.NoseRadius.Name),
             ShoulderEnd = Get(LeverFields.ShoulderEnd.Name),
+            MarkLevel = Get(MarkLevel),
         };
         double? Get(string name) => moved.TryGetValue(name, out double value) ? value : null;
     }
@@ -115,9 +121,11 @@ internal sealed class LeverParameters
         if (lever.Boss is { } boss)
             shape.Add("boss", boss.Diameter.Millimetres, boss.Height.Millimetres);
         if (lever.Mark is { } mark)
-            shape.Add("mark", mark.Height.Millimetres, mark.LetterHeight.Millimetres);
+            shape.Add("mark", mark.Height.Millimetres, mark.LetterHeight.Millimetres, SeatOf(lever, mark).Middle.Y);
         return shape;
     }
+
+    private static MarkSeat SeatOf(Lever lever, RaisedMark mark) => MarkSeat.On(mark, lever.Fork, lever.Side, lever.Hole);
 
     private static bool Same(double a, double b) => Math.Abs(a - b) <= Coincidence.Distance;
 }

@@ -37,7 +37,7 @@ public static class LeverPart
         PivotHole hole = HoleOf(values, boss);
         HoleWall(hole, side, m, findings);
         RaisedMark? mark = values.Get(LeverFields.MarkPlace) is { } place && place != LeverFields.None
-            ? new(values.Get(LeverFields.MarkText), place, values.Get(LeverFields.MarkHeight).Nominal, values.Get(LeverFields.MarkLetterHeight).Nominal)
+            ? new(values.Get(LeverFields.MarkText), place, values.Get(LeverFields.MarkHeight).Nominal, values.Get(LeverFields.MarkLetterHeight).Nominal) { Level = places.MarkLevel }
             : null;
         SideFeatures sideFeatures = SideFeatures.Of(m, sideEdges, top);
         ForkFeatures forkFeatures = ForkFeatures.Of(m, forkEdges, top);

@@ -18,4 +18,7 @@ internal sealed record LeverPlaces
     public double? ShoulderEnd { get; init; }
 
     public double? NoseCorner { get; init; }
+
+    /// <summary>z of the mark's middle.</summary>
+    public double? MarkLevel { get; init; }
 }

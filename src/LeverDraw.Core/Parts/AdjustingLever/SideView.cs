@@ -21,6 +21,8 @@ internal static class SideView
         HoleRims(lever, edges);
         if (lever.Mark is { Place: LeverFields.HeadFace } mark)
             edges.AddRange(MarkInk.Of(lever, mark));
+        else if (lever.Mark is { } onArm)
+            edges.AddRange(MarkProud.OnArm(lever, onArm));
 
         Box2D box = lever.SideProfile.Box;
         SideFeatures side = lever.Side;
@@ -43,8 +45,6 @@ internal static class SideView
         };
     }
 
-    /// <summary>The far rim of a tapered hole: seen through the hole when smaller, hidden when larger.</summary>
-    /// <remarks>Two rims nearer to each other than a line's width at twice size would only blot, so of a slight taper the near one stands alone.</remarks>
     /// <summary>The boss's rim; where the shoulder rises through the boss's face, the edge they make closes it.</summary>
     private static void AddBoss(Lever lever, Boss boss, ImmutableArray<ViewEdge>.Builder edges)
     {
@@ -54,6 +54,8 @@ internal static class SideView
             edges.Add(new(LineRole.Edge, new LineEdge(rim.End, rim.Start)));
     }
 
+    /// <summary>The far rim of a tapered hole: seen through the hole when smaller, hidden when larger.</summary>
+    /// <remarks>Two rims nearer to each other than a line's width at twice size would only blot, so of a slight taper the near one stands alone.</remarks>
     private static void HoleRims(Lever lever, ImmutableArray<ViewEdge>.Builder edges)
     {
         const double LeastGap = 0.3;

@@ -37,6 +37,9 @@ public sealed record Pin(
     Length StandOutMost,
     Contour Outline)
 {
+    /// <summary>From the pin's axis to the nearest edge of the lug; null when the profile does not say.</summary>
+    public Length? LugEdgeDistance { get; init; }
+
     public Length Middle => (LargeEnd + SmallEnd) / 2;
 
     /// <summary>The diameter at a distance from the large end.</summary>

@@ -37,6 +37,8 @@ public static class PinFields
 
     public static SizeField StandOutMost { get; } = new("drive.stand_out_max", null, "Most the large end stands out of its lug when pushed in by hand.", 0, 6, 1.6);
 
+    public static SizeField LugEdgeDistance { get; } = new("lug.edge_distance", null, "From the pin's axis to the nearest edge of the plane's lug; the sheet then says what wall the next oversize pin leaves.", 1, 20) { MayBeAbsent = true };
+
     public static ImmutableArray<FieldSpec> All { get; } =
-        [Series, Number, SmallEnd, LargeEnd, Taper, Length, Ends, CrownRadius, Chamfer, GaugePlane, LargeEndSide, StandOutLeast, StandOutMost];
+        [Series, Number, SmallEnd, LargeEnd, Taper, Length, Ends, CrownRadius, Chamfer, GaugePlane, LargeEndSide, StandOutLeast, StandOutMost, LugEdgeDistance];
 }

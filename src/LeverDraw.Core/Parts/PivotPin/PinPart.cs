@@ -65,7 +65,10 @@ public static class PinPart
             return new Pin(
                 values.Get(PinFields.Series), designation, size, values.Get(PinFields.Series) != PinFields.Metric, taper, length, large, small,
                 large - (plane * taper.Rate), plane, ends, crown, chamfer, outline.LargeBase, outline.SmallBase,
-                values.Get(PinFields.LargeEndSide) == PinFields.Right, least, most, outline.Contour);
+                values.Get(PinFields.LargeEndSide) == PinFields.Right, least, most, outline.Contour)
+            {
+                LugEdgeDistance = values.Find(PinFields.LugEdgeDistance)?.Nominal,
+            };
         });
     }
 

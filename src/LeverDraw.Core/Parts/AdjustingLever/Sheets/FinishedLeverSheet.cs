@@ -9,7 +9,7 @@ using LeverDraw.Profiles;
 
 namespace LeverDraw.Parts.AdjustingLever.Sheets;
 
-/// <summary>The machinist's sheet of the finished lever: fork view in front, side view from the right, section through the pin's axis, the nose enlarged.</summary>
+/// <summary>The machinist's sheet of the finished lever: fork view in front, side view from the right, section through the pin's axis, nose and pad enlarged, the tongue in true shape.</summary>
 public static class FinishedLeverSheet
 {
     public const string Kind = "finished";
@@ -20,19 +20,19 @@ public static class FinishedLeverSheet
         double half = lever.Hole.HalfLength.Millimetres;
         ImmutableArray<Annotation> cut =
         [
-            new SectionEnd("section.left", "A", new Point2D(-half, 0), new Vector2D(-1, 0), new Vector2D(0, -1)),
-            new SectionEnd("section.right", "A", new Point2D(half, 0), new Vector2D(1, 0), new Vector2D(0, -1)),
+            new SectionEnd("section.left", LeverLetters.Section, new Point2D(-half, 0), new Vector2D(-1, 0), new Vector2D(0, -1)),
+            new SectionEnd("section.right", LeverLetters.Section, new Point2D(half, 0), new Vector2D(1, 0), new Vector2D(0, -1)),
         ];
         ViewSource fork = Of("fork", null, LeverViews.Fork(lever), [.. LeverForkAnnotations.Of(lever, text), .. cut]);
         ViewSource side = Of("side", null, LeverViews.Side(lever), LeverSideAnnotations.Of(lever, text));
-        side = side with { Edges = [.. side.Edges, LeverNoseDetail.Mark(lever), .. LeverStepLedge.Of(lever)] };
+        side = side with { Edges = [.. side.Edges, LeverNoseDetail.Mark(lever), LeverPadDetail.Mark(lever), .. LeverArmAnnotations.Lines(lever)] };
         return new SheetContent(
             Kind,
             PartState.Finished,
             fork,
             [side],
             [],
-            [Section(lever, text), LeverNoseDetail.Of(lever, text)],
+            Others(lever, text),
             LeverNotes.Finished(lever, profile, text),
             SheetTitle.Of(profile, "ADJUSTING LEVER", "PART DRAWING, FINISHED PART", LeverNotes.GeneralTolerance, options.Units))
         {
@@ -40,12 +40,18 @@ public static class FinishedLeverSheet
         };
     }
 
+    private static ImmutableArray<ViewSource> Others(Lever lever, DimensionText text)
+    {
+        ImmutableArray<ViewSource> details = [Section(lever, text), LeverNoseDetail.Of(lever, text), LeverPadDetail.Of(lever, text)];
+        return LeverTongueView.IsNeeded(lever) ? details.Add(LeverTongueView.Of(lever, text)) : details;
+    }
+
     /// <summary>The cut face is no outline to cut along: its loops go out as edges.</summary>
     private static ViewSource Section(Lever lever, DimensionText text)
     {
         ViewGeometry cut = LeverViews.SectionThroughPin(lever);
         ImmutableArray<ViewEdge> faces = [.. cut.Outlines.SelectMany(o => o.Contour.Edges).Select(e => new ViewEdge(LineRole.Section, e))];
-        return Of("section", "A–A", cut with { Outlines = [], Edges = [.. faces, .. cut.Edges] }, LeverSection.Annotations(lever, text)) with { IsMain = false };
+        return Of("section", LeverLetters.Caption(LeverLetters.Section), cut with { Outlines = [], Edges = [.. faces, .. cut.Edges] }, LeverSection.Annotations(lever, text)) with { IsMain = false };
     }
 
     private static ViewSource Of(string id, string? title, ViewGeometry seen, ImmutableArray<Annotation> annotations) =>

@@ -24,8 +24,8 @@ internal static class LeverForkAnnotations
     private static IEnumerable<Annotation> Widths(Lever lever, DimensionText text)
     {
         ForkFeatures fork = lever.Fork;
-        SizeValue tongue = lever.Sizes[LeverFields.TongueWidth];
-        yield return Across(LeverFields.TongueWidth, tongue, text.Size(tongue), tongue.Millimetres / 2, fork.TongueSide.PointAt(0.7).Y, DimensionSides.Left);
+        if (!LeverTongueView.IsNeeded(lever))
+            yield return LeverTongueView.Width(lever, text, fork.TongueSide.PointAt(0.7).Y, DimensionSides.Left);
         SizeValue head = lever.Sizes[LeverFields.HeadWidth];
         yield return Across(LeverFields.HeadWidth, head, text.Size(head), head.Millimetres / 2, fork.HeadSide.PointAt(0.8).Y, DimensionSides.Left);
         SizeValue gap = lever.Sizes[LeverFields.ForkGap];
@@ -50,6 +50,8 @@ internal static class LeverForkAnnotations
             yield return Up(LeverFields.ShoulderStart.Name, text, new Point2D(side, 0), fork.ShoulderStart, DimensionSides.Right);
         // The end of a concave shoulder follows from its radius.
         yield return Up(LeverFields.ShoulderEnd.Name, text, new Point2D(side, 0), new Point2D(outer, fork.ShoulderCorner.Y), DimensionSides.Right, reference: fork.Shoulder is ArcEdge);
+        if (LeverMarkPlace.InForkView(lever) is { } mark)
+            yield return Up(LeverMarkPlace.Name, text, new Point2D(side, 0), mark, DimensionSides.Right);
     }
 
     private static IEnumerable<Annotation> Radii(Lever lever, DimensionText text)
@@ -89,5 +91,5 @@ internal static class LeverForkAnnotations
     }
 
     /// <summary>An arc of the right half and its mirror image.</summary>
-    private static ImmutableArray<ArcEdge> Pair(ArcEdge right) => [right, right.Transformed(Transform2D.MirrorX)];
+    private static ImmutableArray<ArcEdge> Pair(ArcEdge right) => ClearArcs.Of(right, right.Transformed(Transform2D.MirrorX));
 }

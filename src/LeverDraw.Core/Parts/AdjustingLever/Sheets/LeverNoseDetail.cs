@@ -12,6 +12,9 @@ namespace LeverDraw.Parts.AdjustingLever.Sheets;
 /// <summary>The nose enlarged, where the sizes that meet the cap iron's slot can be read.</summary>
 internal static class LeverNoseDetail
 {
+    /// <summary>Degrees.</summary>
+    private const double LeastDrawnTaper = 1;
+
     public static double CircleRadius(Lever lever) =>
         Math.Max(lever.Sizes[LeverFields.TongueThickness].Millimetres, 2 * (lever.Side.NoseTip - lever.Side.NoseCentre).Length) * 0.85;
 
@@ -25,7 +28,7 @@ internal static class LeverNoseDetail
         Vector2D along = (side.NoseCentre - Point2D.Origin).Unit();
         ImmutableArray<Edge> inside = EdgeClip.ToCircle(side.Edges.Select(e => e.Edge), side.NoseCentre, reach);
         var axis = new LineEdge(side.NoseCentre - (along * reach), side.NoseTip);
-        return new ViewSource("nose", "B")
+        return new ViewSource("nose", LeverLetters.Nose)
         {
             Edges =
             [
@@ -60,15 +63,36 @@ internal static class LeverNoseDetail
             yield return new LinearDimension("tongue.neck_station", back.Length, text.Reference(Length.FromMillimetres(back.Length)), middle - across, side.NoseCentre - across, back.Angle);
         }
 
-        double slope = Math.Abs((side.FlankUpper.To - side.FlankUpper.From).Unit().Cross((side.NoseCentre - Point2D.Origin).Unit()));
         if (lever.Forms.Tongue != LeverFields.Parallel)
-        {
-            Angle taper = Angle.FromRadians(Math.Asin(slope));
-            Label label = DimensionText.Degrees(taper, "", lever.Forms.Tongue == LeverFields.Cam ? " STRAIGHT FLANK" : " PER SIDE");
-            yield return new LeaderNote(LeverFields.FlankTaper.Name, taper.Radians, label, [side.FlankUpper.PointAt(0.15), side.FlankUpper.PointAt(0.3)]);
-        }
+            yield return FlankTaper(lever);
 
         if (side.FlankLower is ArcEdge cam)
             yield return new RadiusDimension(LeverFields.CamRadius.Name, cam.Radius, text.Size(lever.Sizes[LeverFields.CamRadius], "R"), [.. EdgeClip.ToCircle([cam], side.NoseCentre, CircleRadius(lever)).OfType<ArcEdge>()]);
+    }
+
+    /// <summary>The angle between mid-line and straight flank, about the point beyond the nose where the two meet.</summary>
+    private static Annotation FlankTaper(Lever lever)
+    {
+        SideFeatures side = lever.Side;
+        Vector2D along = (side.NoseCentre - Point2D.Origin).Unit(), flank = (side.FlankUpper.To - side.FlankUpper.From).Unit();
+        double slope = along.Cross(flank);
+        Angle taper = Angle.FromRadians(Math.Asin(Math.Abs(slope)));
+        string sign = lever.Forms.Tongue == LeverFields.Cam ? string.Empty : "2× ";
+        // So slight a slope meets the mid-line too far off to be drawn as an angle.
+        if (taper.Degrees < LeastDrawnTaper)
+            return new LeaderNote(LeverFields.FlankTaper.Name, taper.Radians, DimensionText.Degrees(taper, sign), [side.FlankUpper.PointAt(0.15), side.FlankUpper.PointAt(0.3)]);
+
+        double reach = CircleRadius(lever);
+        Point2D apex = side.FlankUpper.From - (flank * (along.Cross(side.FlankUpper.From - Point2D.Origin) / slope));
+        double middleEnd = (apex - (side.NoseCentre - (along * reach))).Length;
+        double flankEnd = EdgeClip.ToCircle([side.FlankUpper], side.NoseCentre, reach).Max(e => (e.End - apex).Length);
+        double middle = (-along).Angle, aside = flank.Angle;
+        bool flankLast = (-along).Cross(flank) > 0;
+        double outer = Math.Max(middleEnd, flankEnd);
+        return new AngleDimension(
+            LeverFields.FlankTaper.Name, taper.Radians, DimensionText.Degrees(taper, sign), apex, flankLast ? middle : aside, flankLast ? aside : middle, flankLast ? middleEnd : flankEnd, flankLast ? flankEnd : middleEnd)
+        {
+            Reach = (outer + 0.6, outer + 6),
+        };
     }
 }

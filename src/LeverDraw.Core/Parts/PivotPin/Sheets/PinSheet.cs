@@ -32,7 +32,10 @@ public static class PinSheet
             [End("left-end", pin.LargeEndRight ? PinViews.SmallEnd(pin) : PinViews.LargeEnd(pin))],
             [],
             PinNotes.Of(pin, profile, text),
-            SheetTitle.Of(profile, "PIVOT PIN", "PART DRAWING, FINISHED PART", new GeneralTolerance(GeneralToleranceClass.Medium).Text, options.Units));
+            SheetTitle.Of(profile, "PIVOT PIN", "PART DRAWING, FINISHED PART", new GeneralTolerance(GeneralToleranceClass.Medium).Text, options.Units))
+        {
+            Tables = PinTools.Of(pin, text) is { } tools ? [tools] : [],
+        };
     }
 
     /// <summary>An end view says nothing of its own and is no outline to cut along.</summary>

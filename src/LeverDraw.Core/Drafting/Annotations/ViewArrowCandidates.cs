@@ -1,0 +1,40 @@
+using LeverDraw.Drafting.Layout;
+using LeverDraw.Drafting.Lettering;
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Geometry;
+
+namespace LeverDraw.Drafting.Annotations;
+
+/// <summary>Places for the arrow of an auxiliary view: square to the face it looks at, near it first, its letter behind it.</summary>
+internal static class ViewArrowCandidates
+{
+    public static List<Candidate> For(ViewArrow arrow, PlacingContext context)
+    {
+        DraftingStyle style = context.Style;
+        Vector2D looking = context.ToBlock.Apply(arrow.Looking).Unit();
+        Point2D at = context.ToBlock.Apply(arrow.At);
+        double height = style.CaptionLettering;
+        double width = StrokeLettering.WidthOf(arrow.Letter, height);
+        var all = new List<Candidate>();
+        for (double away = 2; away < 40; away += 2)
+        {
+            foreach (double aside in (ReadOnlySpan<double>)[0, 3, -3, 6, -6])
+            {
+                Point2D tip = at - (looking * away) + (looking.Left * aside);
+                Point2D tail = tip - (looking * (style.ArrowLength * 2.5));
+                Point2D middle = tail - (looking * ((0.7 * height) + 1.2));
+                Stroke[] strokes = [new(tail, tip, StrokeKind.Mark)];
+                var box = new OrientedBox(middle, (width / 2) + style.Clearance, (height / 2) + style.Clearance, 0);
+                all.Add(new Candidate([box], strokes, (away * 0.3) + (Math.Abs(aside) * 0.1), () => new AnnotationInk(
+                    [
+                        new PlotStroke(LineRole.Dimension, new LineEdge(tail, tip), null, context.View),
+                        Arrowhead.At(tip, looking, style, null, context.View),
+                        StrokeLettering.Compose(arrow.Letter, middle - new Vector2D(width / 2, height / 2), height, 0, null, context.View),
+                    ],
+                    null)));
+            }
+        }
+
+        return all;
+    }
+}

@@ -1,0 +1,98 @@
+using LeverDraw.Drafting.Annotations;
+using LeverDraw.Drafting.Dimensions;
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Drafting.Views;
+using LeverDraw.Geometry;
+using LeverDraw.Profiles;
+using LeverDraw.Units;
+
+namespace LeverDraw.Parts.AdjustingLever.Sheets;
+
+/// <summary>What the side view says of the arms: length, thickness at a level that can be found, and a curved arm's mid-line.</summary>
+internal static class LeverArmAnnotations
+{
+    private const double Upright = Math.PI / 2;
+
+    /// <summary>Where a curved arm's thickness stands on its mid-line, seen from the pivot: clear of the sagitta in the middle.</summary>
+    private const double CurvedStation = 0.78;
+
+    /// <summary>Thin lines the sizes need: a tapered arm's faces drawn on to the level of their thickness, a curved arm's chord.</summary>
+    public static IEnumerable<ViewEdge> Lines(Lever lever)
+    {
+        SideFeatures side = lever.Side;
+        if (lever.Forms.Arms == LeverFields.Tapered)
+        {
+            yield return Thin(side.ArmFaceRight.End, side.ArmRight);
+            yield return Thin(side.ArmFaceLeft.Start, side.ArmLeft);
+        }
+
+        if (side.ArmMidline is ArcEdge midline)
+            yield return Thin(midline.Start, midline.End);
+    }
+
+    public static IEnumerable<Annotation> Of(Lever lever, DimensionText text)
+    {
+        SideFeatures side = lever.Side;
+        SizeValue length = lever.Sizes[LeverFields.ArmLength];
+        yield return new LinearDimension(LeverFields.ArmLength.Name, length.Millimetres, text.Size(length), Point2D.Origin, side.PadCentre, Upright) { Sides = DimensionSides.Left };
+        SizeValue thickness = lever.Sizes[LeverFields.ArmThickness];
+        (Point2D left, Point2D right) = Station(side, thickness.Millimetres / 2);
+        var across = new LinearDimension(LeverFields.ArmThickness.Name, thickness.Millimetres, text.Size(thickness), left, right, (right - left).Angle) { Slide = (0, 0) };
+        if (lever.Forms.Arms == LeverFields.Stepped)
+        {
+            double free = Math.Max(0, side.ArmRight.Y - side.PadTop);
+            yield return across with { Slide = (-free * 0.8, -free * 0.15) };
+        }
+        else if (lever.Forms.Arms == LeverFields.Tapered)
+        {
+            yield return across with { Sides = default };
+            Length level = Length.FromMillimetres(-left.Y);
+            yield return new LinearDimension("arms.thickness_level", level.Millimetres, text.Reference(level), Point2D.Origin, left, Upright) { Sides = DimensionSides.Left };
+        }
+        else
+        {
+            yield return across;
+        }
+
+        if (side.ArmMidline is ArcEdge midline)
+        {
+            foreach (Annotation annotation in Curve(lever, text, midline))
+                yield return annotation;
+        }
+    }
+
+    private static IEnumerable<Annotation> Curve(Lever lever, DimensionText text, ArcEdge midline)
+    {
+        SideFeatures side = lever.Side;
+        Length shift = Length.FromMillimetres(Math.Abs(side.PadCentre.X));
+        yield return new LinearDimension("arms.pad_shift", shift.Millimetres, text.Reference(shift), Point2D.Origin, side.PadCentre, 0);
+        SizeValue sagitta = lever.Sizes[LeverFields.ArmSagitta];
+        Point2D chord = Point2D.Lerp(midline.Start, midline.End, 0.5), top = midline.PointAt(0.5);
+        yield return new LinearDimension(LeverFields.ArmSagitta.Name, Math.Abs(sagitta.Millimetres), text.Size(Positive(sagitta)), chord, top, (top - chord).Angle) { Sides = default, Slide = (0, 0) };
+        Label radius = text.Reference(Length.FromMillimetres(midline.Radius), "R");
+        yield return new RadiusDimension("arms.midline_radius", midline.Radius, radius with { Lines = [.. radius.Stacked().Lines, "MID-LINE, CENTRE", "LEVEL WITH PAD TOP"] }, [midline.Trimmed(0.55, 0.75)]);
+    }
+
+    /// <summary>Two points of the arm's faces the stated thickness apart.</summary>
+    private static (Point2D Left, Point2D Right) Station(SideFeatures side, double half)
+    {
+        if (side.ArmMidline is not ArcEdge midline)
+            return (side.ArmLeft, side.ArmRight);
+        Point2D at = midline.PointAt(CurvedStation);
+        Vector2D right = (at - midline.Centre).Unit();
+        right = right.X < 0 ? -right : right;
+        return (at - (right * half), at + (right * half));
+    }
+
+    /// <summary>Which way the arm bows is seen; the size is a plain distance.</summary>
+    private static SizeValue Positive(SizeValue size)
+    {
+        if (size.Millimetres >= 0)
+            return size;
+        return size.Tolerance is DeviationTolerance limits
+            ? new SizeValue(-size.Nominal, new DeviationTolerance(-limits.Lower, -limits.Upper))
+            : size with { Nominal = -size.Nominal };
+    }
+
+    private static ViewEdge Thin(Point2D from, Point2D to) => new(LineRole.Dimension, new LineEdge(from, to));
+}

@@ -1,0 +1,99 @@
+using System.Collections.Immutable;
+using LeverDraw.Drafting.Annotations;
+using LeverDraw.Drafting.Dimensions;
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Drafting.Views;
+using LeverDraw.Geometry;
+using LeverDraw.Profiles;
+using LeverDraw.Units;
+
+namespace LeverDraw.Parts.AdjustingLever.Sheets;
+
+/// <summary>A pad enlarged: the sizes that meet the nut's groove, where they can be read.</summary>
+internal static class LeverPadDetail
+{
+    private const double Upright = Math.PI / 2;
+
+    /// <summary>A crown's centre farther off than this many radii of the detail is not marked: it would say nothing there.</summary>
+    private const double FarthestCentre = 1.7;
+
+    public static double CircleRadius(Lever lever)
+    {
+        SideFeatures side = lever.Side;
+        double half = Math.Max(side.CrownRight.X - side.PadCentre.X, Math.Abs(side.ArmFaceRight.Start.X - side.PadCentre.X));
+        return 1.15 * new Vector2D(half, side.PadTop - side.PadCentre.Y).Length;
+    }
+
+    /// <summary>The thin circle round the pad in the side view.</summary>
+    public static ViewEdge Mark(Lever lever) => new(LineRole.Dimension, ArcEdge.FullCircle(lever.Side.PadCentre, CircleRadius(lever)));
+
+    public static ViewSource Of(Lever lever, DimensionText text)
+    {
+        SideFeatures side = lever.Side;
+        double reach = CircleRadius(lever);
+        Vector2D up = new(0, reach);
+        ImmutableArray<Edge> inside = EdgeClip.ToCircle(side.Edges.Select(e => e.Edge), side.PadCentre, reach);
+        return new ViewSource("pad", LeverLetters.Pad)
+        {
+            Edges =
+            [
+                .. inside.Select(e => new ViewEdge(LineRole.Edge, e)),
+                .. LeverStepLedge.Of(lever),
+                new ViewEdge(LineRole.Centre, new LineEdge(side.PadCentre with { Y = side.PadBottom }, side.PadCentre + up)),
+                new ViewEdge(LineRole.Centre, new LineEdge(side.CrownLeft, side.CrownRight)),
+                .. CrownCentres(side, reach),
+                new ViewEdge(LineRole.Dimension, ArcEdge.FullCircle(side.PadCentre, reach)),
+            ],
+            Annotations = [.. Annotations(lever, text)],
+            IsMain = false,
+        };
+    }
+
+    /// <summary>Small crosses, level with the pad's middle.</summary>
+    private static IEnumerable<ViewEdge> CrownCentres(SideFeatures side, double reach)
+    {
+        const double Arm = 0.1;
+        foreach (Point2D centre in (Point2D[])[side.CrownArcRight.Centre, side.CrownArcLeft.Centre])
+        {
+            if ((centre - side.PadCentre).Length > FarthestCentre * reach || (centre - side.PadCentre).Length < 3 * Arm)
+                continue;
+            yield return new ViewEdge(LineRole.Centre, new LineEdge(centre - new Vector2D(Arm, 0), centre + new Vector2D(Arm, 0)));
+            yield return new ViewEdge(LineRole.Centre, new LineEdge(centre - new Vector2D(0, Arm), centre + new Vector2D(0, Arm)));
+        }
+    }
+
+    private static IEnumerable<Annotation> Annotations(Lever lever, DimensionText text)
+    {
+        SideFeatures side = lever.Side;
+        SizeValue thickness = lever.Sizes[LeverFields.PadThickness];
+        yield return new LinearDimension(LeverFields.PadThickness.Name, thickness.Millimetres, text.Size(thickness, "2× "), side.CrownLeft, side.CrownRight, 0) { Sides = DimensionSides.Right };
+        SizeValue length = lever.Sizes[LeverFields.PadLength];
+        double face = Math.Abs(side.ArmFaceRight.Start.X - side.PadCentre.X);
+        yield return new LinearDimension(LeverFields.PadLength.Name, length.Millimetres, text.Size(length), new Point2D(side.PadCentre.X + face, side.PadBottom), new Point2D(side.PadCentre.X + face, side.PadTop), Upright);
+        if (lever.Forms.Arms == LeverFields.Tapered)
+        {
+            // The arm comes down to the pad's own greatest thickness.
+            Vector2D half = new(thickness.Millimetres / 2, 0);
+            Point2D top = side.PadCentre with { Y = side.PadTop };
+            yield return new LinearDimension("arms.thickness_at_pad", thickness.Millimetres, text.Reference(thickness.Nominal), top - half, top + half, 0) { Sides = DimensionSides.Left, Slide = (0, 0) };
+        }
+
+        SizeValue crown = lever.Sizes[LeverFields.CrownRadius];
+        yield return new RadiusDimension(LeverFields.CrownRadius.Name, crown.Millimetres, text.Size(crown, "2× R"), ClearArcs.Of(side.CrownArcRight, side.CrownArcLeft));
+        if (side.PadEnd is ArcEdge round)
+        {
+            yield return new RadiusDimension("pads.end_radius", round.Radius, text.Reference(Length.FromMillimetres(round.Radius), "R"), ClearArcs.Of(round));
+        }
+        else if (side.PadCorner is { } corner)
+        {
+            SizeValue radius = lever.Sizes[LeverFields.PadEndCorner];
+            yield return new RadiusDimension(LeverFields.PadEndCorner.Name, radius.Millimetres, text.Size(radius, "2× R"), ClearArcs.Of(corner, side.Find("pad-corner-left")));
+        }
+
+        if (side.StepFilletRight is { } step)
+        {
+            SizeValue fillet = lever.Sizes[LeverFields.Fillet];
+            yield return new RadiusDimension(LeverFields.Fillet.Name, step.Radius, text.Size(fillet, "2× R"), ClearArcs.Of(step, side.StepFilletLeft));
+        }
+    }
+}

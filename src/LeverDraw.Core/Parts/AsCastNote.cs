@@ -1,0 +1,49 @@
+using System.Globalization;
+using LeverDraw.Drafting.Dimensions;
+using LeverDraw.Standards;
+using LeverDraw.Units;
+
+namespace LeverDraw.Parts;
+
+/// <summary>What tolerance the surfaces left as cast have: the finest grade that the process is listed for, as plus or minus by size.</summary>
+internal static class AsCastNote
+{
+    /// <summary>Upper borders of the size steps, millimetres, within which grade and width stay the same.</summary>
+    private static readonly double[] _steps = [10, 16, 25, 40, 63, 100];
+
+    /// <param name="greatest">The casting's greatest size: larger steps say nothing.</param>
+    public static string Of(string material, string process, Length greatest, DimensionText text)
+    {
+        if (Band(material, process) is not { } band)
+            return "TO THE FOUNDRY'S AGREED TOLERANCE";
+        List<string> steps = [];
+        foreach (double upTo in _steps)
+        {
+            Length border = Length.FromMillimetres(upTo);
+            int grade = band.FinestGrade - (band.Series == CastingSeries.Short ? CastingGradesByProcess.GradesFinerWhenSmall(border) : 0);
+            Answer<Length> half = CastingTolerances.PlusMinus(grade, border);
+            if (!half.IsGiven)
+                return "TO THE FOUNDRY'S AGREED TOLERANCE";
+            steps.Add("±" + text.Number(half.Value) + " UP TO " + text.Number(border) + string.Create(CultureInfo.InvariantCulture, $" (DCTG {grade})"));
+            if (border >= greatest)
+                break;
+        }
+
+        return "TO ISO 8062-3:2007, " + string.Join(", ", steps) + ", OR AS AGREED WITH THE FOUNDRY";
+    }
+
+    private static CastingGradeBand? Band(string material, string process)
+    {
+        if (MaterialOfText.CastingGroup(material) is not { } group)
+            return null;
+        bool Says(string word) => process.Contains(word, StringComparison.OrdinalIgnoreCase);
+        CastingGradeBand? Row(string metal, string kind) => CastingGradesByProcess.For(metal).FirstOrDefault(b => b.Process == kind);
+        if (Says("investment") || Says("lost wax"))
+            return Row("all metals", "investment casting");
+        if (Says("shell") || Says("machine mould"))
+            return Row(group, "sand, machine moulded and shell");
+        if (Says("resin") || Says("chemically"))
+            return Row(group, "sand, hand moulded, chemically bonded");
+        return Says("sand") ? Row(group, "sand, hand moulded, clay bonded") : null;
+    }
+}
