@@ -19,7 +19,7 @@ public static class PartKinds
         new PartSheet<Lever>("finished", PartState.Finished, (lever, profile, options) =>
             Checked<SheetContent>.Good(FinishedLeverSheet.Content(lever, profile, options)))
         {
-            Parametric = (lever, profile) => LeverParameters.Of(lever, profile, (other, moved) => FinishedLeverSheet.Content(other, moved, new SheetOptions())),
+            Parametric = (lever, profile) => LeverParameters.Of(lever, profile, FinishedLeverSheet.Content(lever, profile, new SheetOptions()), FinishedLeverSheet.Sizes),
         });
 
     public static PartKind Pin { get; } = PartKind.Of(

@@ -77,14 +77,29 @@ public sealed class DimensionedExactlyTests
     private static BuiltPart Built(string name) =>
         PartKinds.All.Single(k => k.Name == SheetMaker.Profile(name).Kind).Build(SheetMaker.Profile(name)).Value!;
 
-    private static ParametricSheet Sheet(string name) => Built(name).Sheets[0].Parametric!();
+    /// <summary>Samples are kept: the sheet is asked again and again at the same places.</summary>
+    private static ParametricSheet Sheet(string name)
+    {
+        ParametricSheet sheet = Built(name).Sheets[0].Parametric!();
+        Dictionary<string, ShapeSample?> kept = [];
+        return sheet with
+        {
+            At = p =>
+            {
+                string key = string.Join(' ', p.Select(BitConverter.DoubleToInt64Bits));
+                if (!kept.TryGetValue(key, out ShapeSample? sample))
+                    kept[key] = sample = sheet.At(p);
+                return sample;
+            },
+        };
+    }
 
-    private static ImmutableArray<SheetSize> Sizes(ParametricSheet sheet) => sheet.At([.. sheet.Parameters.Select(p => p.Value)])!.Sizes;
+    private static ImmutableArray<SheetSize> Sizes(ParametricSheet sheet) => sheet.Here.Sizes;
 
     /// <summary>Sizes of a standing that change with the shape (a size of zero is a form in words).</summary>
     private static IEnumerable<int> Places(ParametricSheet sheet, SizeStanding standing) =>
         Enumerable.Range(0, Sizes(sheet).Length).Where(i => Sizes(sheet)[i].Standing == standing && Sizes(sheet)[i].Value != 0);
 
     private static ParametricSheet With(ParametricSheet sheet, Func<ImmutableArray<SheetSize>, ImmutableArray<SheetSize>> change) =>
-        sheet with { At = p => sheet.At(p) is { } sample ? sample with { Sizes = change(sample.Sizes) } : null };
+        sheet with { Here = sheet.Here with { Sizes = change(sheet.Here.Sizes) }, At = p => sheet.At(p) is { } sample ? sample with { Sizes = change(sample.Sizes) } : null };
 }

@@ -17,15 +17,13 @@ public sealed record Dimensioning(
 {
     public bool IsExact => Unclear is null && Free.IsEmpty && Repeated.IsEmpty && WronglyBracketed.IsEmpty;
 
-    /// <exception cref="ArgumentException">There is no part at the parameters' own values (a programming mistake).</exception>
     public static Dimensioning Of(ParametricSheet sheet)
     {
         ArgumentNullException.ThrowIfNull(sheet);
-        ShapeSample here = sheet.At([.. sheet.Parameters.Select(p => p.Value)]) ?? throw new ArgumentException("No part at its own values.", nameof(sheet));
-        if (Sensitivity.Of(sheet, here, out string? atEdge) is not { } slopes)
+        if (Sensitivity.Of(sheet, out string? atEdge) is not { } slopes)
             return Nothing("'" + atEdge + "' stands at the edge of what this form allows");
         return ActingSpace.Of(slopes.Shape, sheet.Parameters) is { } space
-            ? new SizeWeighing(space, here.Sizes, slopes.Sizes).Verdict() ?? Nothing("two of its sizes act all but alike")
+            ? new SizeWeighing(space, sheet.Here.Sizes, slopes.Sizes).Verdict() ?? Nothing("two of its sizes act all but alike")
             : Nothing("two fields shape the part all but alike");
     }
 

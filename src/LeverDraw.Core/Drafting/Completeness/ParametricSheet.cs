@@ -14,5 +14,6 @@ public readonly record struct ShapeParameter(string Name, double Value, double U
 public sealed record ShapeSample(string Form, ImmutableArray<double> Shape, ImmutableArray<SheetSize> Sizes);
 
 /// <summary>A sheet as a function of the numbers that shape its part.</summary>
+/// <param name="Here">The part and its sheet as they are.</param>
 /// <param name="At">The part rebuilt with these values, in the order of <paramref name="Parameters"/>; null where there is no such part.</param>
-public sealed record ParametricSheet(ImmutableArray<ShapeParameter> Parameters, Func<ImmutableArray<double>, ShapeSample?> At);
+public sealed record ParametricSheet(ImmutableArray<ShapeParameter> Parameters, ShapeSample Here, Func<ImmutableArray<double>, ShapeSample?> At);

@@ -11,8 +11,9 @@ internal sealed record Sensitivity(double[,] Shape, double[,] Sizes)
     private const double Step = 1e-5;
 
     /// <param name="atEdge">The parameter in whose direction the part changes its form both ways; then there is no result.</param>
-    public static Sensitivity? Of(ParametricSheet sheet, ShapeSample here, out string? atEdge)
+    public static Sensitivity? Of(ParametricSheet sheet, out string? atEdge)
     {
+        ShapeSample here = sheet.Here;
         atEdge = null;
         int count = sheet.Parameters.Length;
         Sensitivity all = new(new double[here.Shape.Length, count], new double[here.Sizes.Length, count]);

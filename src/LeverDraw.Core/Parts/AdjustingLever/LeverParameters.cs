@@ -27,12 +27,13 @@ internal sealed class LeverParameters
         _markLevel = lever.Mark is { } mark ? SeatOf(lever, mark).Middle.Y : null;
     }
 
-    /// <param name="content">The sheet of a lever rebuilt from the profile given.</param>
-    public static ParametricSheet Of(Lever lever, Profile profile, Func<Lever, Profile, SheetContent> content)
+    /// <param name="content">The lever's sheet.</param>
+    /// <param name="sizes">The sizes on the sheet of another lever, without drawing it; for the lever itself they must be the sheet's.</param>
+    public static ParametricSheet Of(Lever lever, Profile profile, SheetContent content, Func<Lever, ImmutableArray<SheetSize>> sizes)
     {
         LeverParameters own = new(lever, profile.Values);
         ImmutableArray<ShapeParameter> all = [.. own.Fields(), .. own.Places()];
-        return new ParametricSheet(all, numbers =>
+        return new ParametricSheet(all, Shape(lever).With(SheetSizes.Of(content)), numbers =>
         {
             Dictionary<string, double> moved = new(StringComparer.Ordinal);
             for (int i = 0; i < all.Length; i++)
@@ -40,7 +41,7 @@ internal sealed class LeverParameters
             LeverPlaces places = own.Follow(moved);
             MovedValues values = new(profile.Values, moved);
             return LeverPart.Build(values, places).Value is { } other
-                ? Shape(other).With(SheetSizes.Of(content(other, profile with { Values = values })))
+                ? Shape(other).With(sizes(other))
                 : null;
         });
     }

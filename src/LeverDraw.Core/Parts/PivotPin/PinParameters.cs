@@ -15,7 +15,7 @@ internal static class PinParameters
     public static ParametricSheet Of(Pin pin, Profile profile, Func<Pin, Profile, SheetContent> content)
     {
         ImmutableArray<ShapeParameter> all = [.. Parameters(pin)];
-        return new ParametricSheet(all, numbers =>
+        return new ParametricSheet(all, Shape(pin).With(SheetSizes.Of(content(pin, profile))), numbers =>
         {
             Dictionary<string, double> moved = new(StringComparer.Ordinal);
             for (int i = 0; i < all.Length; i++)

@@ -125,7 +125,8 @@ public sealed class DimensioningTests
     public void Of_TwoParametersAllButAlike_IsNotGuessed()
     {
         // The second moves the shape as the first does, but for five parts in a million.
-        ParametricSheet sheet = new([new("a", 1), new("b", 1)], p => new ShapeSample("", [p[0] + p[1], 5e-6 * p[1]], []));
+        static ShapeSample At(System.Collections.Immutable.ImmutableArray<double> p) => new("", [p[0] + p[1], 5e-6 * p[1]], []);
+        ParametricSheet sheet = new([new("a", 1), new("b", 1)], At([1, 1]), At);
         Assert.NotNull(Dimensioning.Of(sheet).Unclear);
     }
 }

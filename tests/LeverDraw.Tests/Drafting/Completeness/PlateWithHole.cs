@@ -30,10 +30,12 @@ internal static class PlateWithHole
     public static Dimensioning Check(IEnumerable<string> full) => Check([.. full.Select(n => (n, SizeStanding.Full))]);
 
     /// <param name="idle">Further parameters, which shape nothing.</param>
-    public static ParametricSheet Sheet((string Name, SizeStanding Standing)[] sizes, ImmutableArray<ShapeParameter> idle, Func<ImmutableArray<double>, string>? form = null) => new(
-        [.. Five.Zip(Numbers, (name, value) => new ShapeParameter(name, value)), .. idle],
-        p => form?.Invoke(p) == "none" ? null : new ShapeSample(
+    public static ParametricSheet Sheet((string Name, SizeStanding Standing)[] sizes, ImmutableArray<ShapeParameter> idle, Func<ImmutableArray<double>, string>? form = null)
+    {
+        return new([.. Five.Zip(Numbers, (name, value) => new ShapeParameter(name, value)), .. idle], At(Numbers)!, At);
+        ShapeSample? At(ImmutableArray<double> p) => form?.Invoke(p) == "none" ? null : new ShapeSample(
             form?.Invoke(p) ?? string.Empty,
             [0, 0, p[0], 0, p[0], p[1], 0, p[1], p[2], p[3], p[4] / 2],
-            [.. sizes.Select(s => new SheetSize(s.Name, Known[s.Name](p), s.Standing))]));
+            [.. sizes.Select(s => new SheetSize(s.Name, Known[s.Name](p), s.Standing))]);
+    }
 }
