@@ -61,7 +61,7 @@ public partial class DimensionMeaningTests
         foreach (PlotDimension dimension in sheet.Dimensions)
         {
             Match inch = Bracketed().Match(dimension.Text);
-            if (!inch.Success || dimension.Text.Contains("STRAIGHT TO", StringComparison.Ordinal))
+            if (!inch.Success)
                 continue;
             seen++;
             string number = inch.Groups[1].Value;
@@ -87,8 +87,7 @@ public partial class DimensionMeaningTests
             return Math.Abs(dimension.Value - (1 / double.Parse(taper.Groups[1].Value, CultureInfo.InvariantCulture))) < 1e-12;
         if (Degrees().Match(text) is { Success: true } degrees)
             return decimal.Parse(degrees.Groups[1].Value, CultureInfo.InvariantCulture) == Rounded(dimension.Value * 180 / Math.PI, 2);
-        int sagitta = text.IndexOf("SAGITTA ", StringComparison.Ordinal);
-        Match number = FirstNumber().Match(sagitta < 0 ? text : text[(sagitta + 8)..]);
+        Match number = FirstNumber().Match(text);
         if (!number.Success)
             return false;
         string shown = number.Groups[1].Value;
@@ -123,6 +122,6 @@ public partial class DimensionMeaningTests
     [GeneratedRegex(@"^▷ 1:(\d+)$")]
     private static partial Regex TaperSign();
 
-    [GeneratedRegex(@"^(\d+(?:\.\d+)?)°")]
+    [GeneratedRegex(@"^(?:\d+× )?(\d+(?:\.\d+)?)°")]
     private static partial Regex Degrees();
 }

@@ -51,7 +51,7 @@ internal static class LeverArmAnnotations
         }
         else
         {
-            yield return across;
+            yield return side.ArmMidline is ArcEdge ? across with { Sides = default } : across;
         }
 
         if (side.ArmMidline is ArcEdge midline)

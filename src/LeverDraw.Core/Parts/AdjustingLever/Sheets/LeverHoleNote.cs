@@ -19,7 +19,8 @@ internal static class LeverHoleNote
         PivotHole hole = lever.Hole;
         SizeValue size = lever.Sizes[LeverFields.HoleDiameter];
         List<string> lines = [.. text.Size(size, "⌀").Lines];
-        lines[^1] += hole.Taper.IsParallel ? " THROUGH" : " AT MID-PLANE";
+        if (hole.Taper.IsParallel)
+            lines[^1] += " THROUGH";
         lines.AddRange(hole.Taper.IsParallel ? Parallel(hole, text) : Tapered(hole, size, text));
         if (hole.Supply == LeverFields.Pilot)
             lines.Add("SUPPLIED WITH PILOT HOLE ONLY");
@@ -51,13 +52,15 @@ internal static class LeverHoleNote
     private static IEnumerable<string> Tapered(PivotHole hole, SizeValue size, DimensionText text)
     {
         (Length small, Length large) = hole.AtLeft < hole.AtRight ? (hole.AtLeft, hole.AtRight) : (hole.AtRight, hole.AtLeft);
+        yield return "AT MID-PLANE, TAPER " + DimensionText.TaperRatio(hole.Taper);
+        yield return "LARGE END AT USER'S " + (hole.LargeEndRight ? "RIGHT" : "LEFT");
         if (Drill(small, text) is { } drill)
             yield return drill;
-        yield return "REAM TAPER " + DimensionText.TaperRatio(hole.Taper) + (Reamer(hole.Taper, small, large) is { } reamer ? ", PIN REAMER NO. " + reamer.Number : string.Empty);
-        yield return "LARGE END AT USER'S " + (hole.LargeEndRight ? "RIGHT" : "LEFT");
+        if (Reamer(hole.Taper, small, large) is { } reamer)
+            yield return "PIN REAMER NO. " + reamer.Number;
         yield return "REAM LEVER ALONE, RUNNING FIT";
         if (StatedLimits.Of(size) is { } limits)
-            yield return "PLUG GAUGE: LIMITS " + text.Number(Length.FromMillimetres(Math.Round((limits.Max - limits.Min).Millimetres / hole.Taper.Rate, 2))) + " APART IN DEPTH";
+            yield return "LIMITS " + text.Number(Length.FromMillimetres(Math.Round((limits.Max - limits.Min).Millimetres / hole.Taper.Rate, 2))) + " APART ON PLUG GAUGE";
     }
 
     private static IEnumerable<string> Parallel(PivotHole hole, DimensionText text)
@@ -68,7 +71,7 @@ internal static class LeverHoleNote
     }
 
     private static string? Drill(Length largest, DimensionText text) =>
-        TwistDrills.NearestNotAbove(largest) is { IsGiven: true } drill ? "DRILL " + drill.Value.Name + " (⌀" + text.Number(drill.Value.Diameter) + ") THROUGH" : null;
+        TwistDrills.NearestNotAbove(largest) is { IsGiven: true } drill ? "DRILL " + drill.Value.Name + " (⌀" + text.Number(drill.Value.Diameter) + ")" : null;
 
     /// <summary>The smallest of the inch series whose flutes hold both ends.</summary>
     private static TaperPinReamer? Reamer(Taper taper, Length small, Length large) =>

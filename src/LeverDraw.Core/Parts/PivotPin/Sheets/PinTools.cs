@@ -68,6 +68,10 @@ internal static class PinTools
         if (pin.LugEdgeDistance is not { } edge)
             return [];
         Length left = edge - (largeEnd / 2), least = largeEnd * TaperPinFitting.LeastWallPerDiameter;
-        return [text.Number(left) + (left < least ? "\nTOO THIN" : string.Empty), text.Number(least)];
+        // Rounded to the careful side.
+        return [text.Number(Hundredths(left, Math.Floor)) + (left < least ? "\nTOO THIN" : string.Empty), text.Number(Hundredths(least, Math.Ceiling))];
     }
+
+    private static Length Hundredths(Length size, Func<double, double> towards) =>
+        Length.FromMillimetres(towards(Math.Round(size.Millimetres * 100, 6)) / 100);
 }

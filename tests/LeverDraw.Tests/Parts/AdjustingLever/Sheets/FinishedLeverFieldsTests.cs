@@ -23,6 +23,7 @@ public class FinishedLeverFieldsTests
         ["blends.edge_round"] = ("OUTER CORNERS R{0}.", "holds for all outer corners"),
         ["mark.height"] = ("{0} PROUD", "the mark is described in words"),
         ["mark.letter_height"] = ("LETTERS {0} HIGH", "the mark is described in words"),
+        ["hole.clearance"] = ("CLEARANCE", "said with how it is reached"),
         ["pads.offset"] = ("STAND BEFORE THE OTHER BY AT MOST {0}.", "a tolerance between the pads, not a size of one"),
     };
 

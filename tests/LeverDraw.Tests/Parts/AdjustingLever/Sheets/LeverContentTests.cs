@@ -1,0 +1,159 @@
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Drafting.Sheets;
+using LeverDraw.Drafting.Views;
+using LeverDraw.Parts.AdjustingLever;
+using LeverDraw.Tests.Support;
+
+namespace LeverDraw.Tests.Parts.AdjustingLever.Sheets;
+
+/// <summary>A machinist with the sheet alone can make and check the part: expected values by hand, the sum beside each.</summary>
+public class LeverContentTests
+{
+    // Small end of the hole: 3.057 − 4.75/48 = 2.958 mm = .1165 in, so drill #32 (.1160 in = 2.946 mm); the 3/0 reamer runs from .1029 to .1302 in.
+    // H8 of 3 to 6 mm is 18 µm: 0.018 × 48 = 0.864 mm of depth.
+    [Theory]
+    [InlineData("levers/middle", "DRILL #32 (⌀2.946)", "PIN REAMER NO. 3/0", "LIMITS 0.86 APART ON PLUG GAUGE")]
+    // 3.423 − 5.25/48 = 3.314 mm = .1305 in: #30 (.1285 in = 3.264 mm); large end 3.532 mm = .1391 in: only 2/0 (to .1462 in) reaches; H7: 0.012 × 48 = 0.576.
+    [InlineData("levers/early", "DRILL #30 (⌀3.264)", "PIN REAMER NO. 2/0", "LIMITS 0.58 APART ON PLUG GAUGE")]
+    public void HoleCallout_TaperedHole_SaysToolsSideFitAndGauge(string profile, string drill, string reamer, string gauge)
+    {
+        string[] lines = Dimension(profile, "hole.diameter").Text.Split('\n');
+        Assert.Contains(drill, lines);
+        Assert.Contains(reamer, lines);
+        Assert.Contains(gauge, lines);
+        Assert.Contains("AT MID-PLANE, TAPER 1:48", lines);
+        Assert.Contains("LARGE END AT USER'S RIGHT", lines);
+        Assert.Contains("REAM LEVER ALONE, RUNNING FIT", lines);
+    }
+
+    // 0.1 mm for the reamer: 2.8 − 0.1 = 2.7 mm = .1063 in: #37 (.1040 in = 2.642 mm), for #36 is .1065 in.
+    [Fact]
+    public void HoleCallout_ParallelHole_SaysDrillAndParallel()
+    {
+        string[] lines = Dimension("levers/late", "hole.diameter").Text.Split('\n');
+        Assert.EndsWith(" THROUGH", lines[0], StringComparison.Ordinal);
+        Assert.Equal(["DRILL #37 (⌀2.642)", "REAM PARALLEL, LEVER ALONE, RUNNING FIT"], lines[1..]);
+    }
+
+    // Clearance × 48 (trade notes 3.4: 2.4 mm gives 0.05, 3.8 mm 0.08).
+    [Theory]
+    [InlineData("levers/middle", "RUNNING CLEARANCE 0.08: FEED THE LUGS' REAMER 3.84 DEEPER THAN IN THE LUGS.")]
+    [InlineData("levers/early", "RUNNING CLEARANCE 0.04: FEED THE LUGS' REAMER 1.92 DEEPER THAN IN THE LUGS.")]
+    [InlineData("levers/late", "CLEARANCE ON THE PIN AT MID-PLANE 0.23.")]
+    public void Notes_AnyHole_SayHowTheClearanceIsReached(string profile, string note) => Assert.Contains(note, Content(profile).Notes);
+
+    // ISO 8062-3:2007 total widths 2.0, 3.0, 4.6 and 7 mm of grades 10 to 13, halved; short-run clay-bonded sand is 13 to 15, finer by 3, 2, 1 up to 10, 16, 25 mm.
+    [Fact]
+    public void Notes_SandCast_GiveTheAsCastToleranceBySize() =>
+        Assert.Contains("REST AS CAST TO ISO 8062-3:2007, ±1 UP TO 10 (DCTG 10), ±1.5 UP TO 16 (DCTG 11), ±2.3 UP TO 25 (DCTG 12), ±3.5 UP TO 40 (DCTG 13), OR AS AGREED WITH THE FOUNDRY.", Content("levers/middle").Notes);
+
+    [Fact]
+    public void Notes_AnyLever_EndWithSafetyAndSayTheMassOnce()
+    {
+        foreach (string profile in SheetMaker.Levers)
+        {
+            SheetContent content = Content(profile);
+            Assert.StartsWith("SAFETY", content.Notes[^1], StringComparison.Ordinal);
+            Assert.Single(content.Notes, n => n.StartsWith("MASS ", StringComparison.Ordinal) && n.EndsWith(" g AT 8.4 TO 8.7 g/cm³.", StringComparison.Ordinal));
+            Assert.Contains(content.Notes, n => n.EndsWith("LEVEL WITH THE PIVOT AXIS.", StringComparison.Ordinal));
+        }
+    }
+
+    /// <summary>A, B and C are kept for the datums; I, O and Q could be read as figures (common practice).</summary>
+    [Fact]
+    public void Letters_CutsAndDetails_AreNoDatumLetters()
+    {
+        foreach (string profile in SheetMaker.Levers)
+        {
+            SheetContent content = Content(profile);
+            Assert.Equal(["D–D", "E", "F", "G"], content.Others.Select(o => o.Title));
+            string[] inViews = [.. content.FromRight.Add(content.Front).SelectMany(v => v.Annotations).Where(a => a.Name is "detail.nose" or "detail.pad" or "view.tongue" or "section.left" or "section.right").Select(a => a.Label.ToString())];
+            Assert.Equal(["D", "D", "E", "F", "G"], inViews.Order(StringComparer.Ordinal));
+        }
+    }
+
+    [Theory]
+    [InlineData("pads.thickness", "pad")]
+    [InlineData("pads.length", "pad")]
+    [InlineData("pads.crown_radius", "pad")]
+    [InlineData("pads.end_corner", "pad")]
+    [InlineData("blends.fillet", "pad")]
+    [InlineData("tongue.width", "tongue")]
+    [InlineData("tongue.thickness", "nose")]
+    [InlineData("tongue.flank_taper", "nose")]
+    public void Detail_OfMiddleLever_CarriesItsSizes(string name, string view) => Assert.Equal(view, Dimension("levers/middle", name).View);
+
+    [Fact]
+    public void FlankTaper_GearTooth_IsAnAngleOfBothFlanks()
+    {
+        PlotDimension taper = Dimension("levers/middle", "tongue.flank_taper");
+        Assert.Equal(PlotDimensionKind.Angle, taper.Kind);
+        Assert.Equal(8 * Math.PI / 180, taper.Value, 9);
+        Assert.Equal("2× 8°", taper.Text);
+    }
+
+    [Fact]
+    public void Arms_Tapered_HaveTwoThicknessesAtStatedLevels()
+    {
+        Assert.Equal((3.0, "3"), Said("levers/late", "arms.thickness"));
+        // Level with the lower end of the eye: 7.2 / 2.
+        Assert.Equal((3.6, "(3.6)"), Said("levers/late", "arms.thickness_level"));
+        Assert.Equal((2.75, "(2.75)"), Said("levers/late", "arms.thickness_at_pad"));
+    }
+
+    // Rise 0.8 over the chord from pivot to top of pad; the chord's square is (21 − 3.25)² + 3.175² = 325.14, so R = 325.14 / 6.4 + 0.4 = 51.20.
+    [Fact]
+    public void Arms_Curved_HaveSagittaAndMidLineRadius()
+    {
+        PlotDimension sagitta = Dimension("levers/rare", "arms.sagitta");
+        Assert.Equal((PlotDimensionKind.Linear, "0.8"), (sagitta.Kind, sagitta.Text));
+        PlotDimension radius = Dimension("levers/rare", "arms.midline_radius");
+        Assert.Equal(51.20, radius.Value, 2);
+        Assert.StartsWith("(R51.2", radius.Text, StringComparison.Ordinal);
+        Assert.Equal(3.175, Dimension("levers/rare", "arms.pad_shift").Value, 3);
+    }
+
+    /// <summary>The mark's place is a round number of tenths, and its proud edge is seen in the side view.</summary>
+    [Fact]
+    public void Mark_OnArm_IsPlacedAndSeenEdgewise()
+    {
+        PlotDimension place = Dimension("levers/early", "mark.middle_from_axis");
+        Assert.Equal(Math.Round(place.Value, 1), place.Value, 9);
+        Lever lever = SheetMaker.Lever("levers/early");
+        double left = LeverViews.Side(lever).Edges.Where(e => e.Role == LineRole.Edge).Min(e => e.Edge.Box.MinX + (e.Edge.Box.MaxY < -6 ? 0 : 100));
+        // Half the arm's 4.2 and the letters' 0.5.
+        Assert.Equal(-2.6, left, 9);
+        Assert.DoesNotContain(Sheet("levers/late").Dimensions, d => d.Name == "mark.middle_from_axis");
+    }
+
+    [Fact]
+    public void AuxiliaryView_SlightSweep_IsLeftOutAndTheForkViewHasTheWidth()
+    {
+        foreach ((double sweep, bool needed) in new[] { (14.0, false), (16.0, true) })
+        {
+            ValueBag values = DemoLevers.Middle().With(LeverFields.Sweep, sweep);
+            PlotSheet sheet = SheetMaker.TryDrawLever(values, SheetMaker.Options("A3")).Value!;
+            Assert.Equal(needed, sheet.Views.Any(v => v.Id == "tongue"));
+            Assert.Equal(needed ? "tongue" : "fork", sheet.Dimensions.Single(d => d.Name == "tongue.width").View);
+        }
+    }
+
+    [Fact]
+    public void Title_NameBeginsWithTitle_IsShownOnce()
+    {
+        SheetContent content = Content("levers/rare");
+        Assert.Equal(("ADJUSTING LEVER", "Rare bulb-nosed"), (content.Title.Title, content.Title.SupplementaryTitle));
+    }
+
+    private static SheetContent Content(string profile) => SheetMaker.Content(profile, SheetMaker.Options("A3"));
+
+    private static PlotSheet Sheet(string profile) => SheetMaker.Draw(profile, SheetMaker.Options("A3"));
+
+    private static PlotDimension Dimension(string profile, string name) => Sheet(profile).Dimensions.Single(d => d.Name == name);
+
+    private static (double Value, string Text) Said(string profile, string name)
+    {
+        PlotDimension dimension = Dimension(profile, name);
+        return (Math.Round(dimension.Value, 9), dimension.Text);
+    }
+}
