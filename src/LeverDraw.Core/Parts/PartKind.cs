@@ -29,7 +29,10 @@ public sealed class PartKind
         where TPart : class =>
         new(fields, [.. sheets.Select(s => s.Name)], (kind, profile) => build(profile).Then(part =>
             Checked<BuiltPart>.Good(new BuiltPart(kind, profile, [.. sheets.Select(s =>
-                new BuiltSheet(s.Name, s.State, options => s.Content(part, profile, options)))]))));
+                new BuiltSheet(s.Name, s.State, options => s.Content(part, profile, options))
+                {
+                    Parametric = s.Parametric is { } parametric ? () => parametric(part, profile) : null,
+                })]))));
 
     /// <summary>The part, or every fault of its sizes.</summary>
     /// <param name="profile">A profile of this kind.</param>

@@ -17,13 +17,19 @@ public static class PartKinds
         new PartFields("lever", LeverFields.All),
         profile => LeverPart.Build(profile.Values),
         new PartSheet<Lever>("finished", PartState.Finished, (lever, profile, options) =>
-            Checked<SheetContent>.Good(FinishedLeverSheet.Content(lever, profile, options))));
+            Checked<SheetContent>.Good(FinishedLeverSheet.Content(lever, profile, options)))
+        {
+            Parametric = (lever, profile) => LeverParameters.Of(lever, profile, FinishedLeverSheet.Content(lever, profile, new SheetOptions()), FinishedLeverSheet.Sizes),
+        });
 
     public static PartKind Pin { get; } = PartKind.Of(
         new PartFields("pin", PinFields.All),
         profile => PinPart.Build(profile.Values),
         new PartSheet<Pin>("pin", PartState.Pin, (pin, profile, options) =>
-            Checked<SheetContent>.Good(PinSheet.Content(pin, profile, options))));
+            Checked<SheetContent>.Good(PinSheet.Content(pin, profile, options)))
+        {
+            Parametric = (pin, profile) => PinParameters.Of(pin, profile, (other, same) => PinSheet.Content(other, same, new SheetOptions())),
+        });
 
     public static ImmutableArray<PartKind> All { get; } = [Lever, Pin];
 

@@ -1,4 +1,5 @@
 using LeverDraw.Diagnostics;
+using LeverDraw.Drafting.Completeness;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Drafting.Sheets;
 using LeverDraw.Profiles;
@@ -10,7 +11,15 @@ namespace LeverDraw.Parts;
 /// <param name="Content">What the sheet shows and says, before scale and place.</param>
 public sealed record PartSheet<TPart>(
     string Name, PartState State, Func<TPart, Profile, SheetOptions, Checked<SheetContent>> Content)
-    where TPart : class;
+    where TPart : class
+{
+    /// <summary>The sheet as a function of what shapes the part; null for a sheet that does not define a shape.</summary>
+    public Func<TPart, Profile, ParametricSheet>? Parametric { get; init; }
+}
 
 /// <summary>A sheet of one part that was built.</summary>
-public sealed record BuiltSheet(string Name, PartState State, Func<SheetOptions, Checked<SheetContent>> Content);
+public sealed record BuiltSheet(string Name, PartState State, Func<SheetOptions, Checked<SheetContent>> Content)
+{
+    /// <inheritdoc cref="PartSheet{TPart}.Parametric"/>
+    public Func<ParametricSheet>? Parametric { get; init; }
+}

@@ -61,7 +61,8 @@ internal static class SheetMaker
     public static Checked<PlotSheet> TryDrawPin(ValueBag values, SheetOptions options) =>
         SheetComposer.Compose(PinSheet.Content(PinPart.Build(values).Value!, Around("pin", values), options), options);
 
-    private static Profile Around(string kind, ValueBag values) => new(
+    /// <summary>A profile of values that no file holds.</summary>
+    public static Profile Around(string kind, ValueBag values) => new(
         kind,
         "Random part",
         "random.toml",

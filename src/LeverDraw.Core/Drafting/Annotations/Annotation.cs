@@ -7,7 +7,11 @@ namespace LeverDraw.Drafting.Annotations;
 /// <summary>Something to be said about a view: what, where it points, not yet where it stands. Points are in the view's own millimetres.</summary>
 /// <param name="Name">The field's full name, or one of the part's own for derived sizes.</param>
 /// <param name="Value">Millimetres, or radians for an angle; exactly what the geometry has.</param>
-public abstract record Annotation(string Name, double Value, Label Label);
+public abstract record Annotation(string Name, double Value, Label Label)
+{
+    /// <summary>Sizes the label states beside <see cref="Value"/>.</summary>
+    public ImmutableArray<StatedSize> Further { get; init; } = [];
+}
 
 /// <summary>A distance between two points, measured along a direction.</summary>
 /// <param name="Direction">Measuring direction, radians: 0 along x, π/2 along y.</param>

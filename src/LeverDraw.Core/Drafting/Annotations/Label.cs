@@ -18,6 +18,9 @@ public sealed record Label(ImmutableArray<string> Lines, int Decimals = 3, bool 
     /// <summary>Texture of the faces between which the size is taken, after the first line.</summary>
     public TextureSign? Texture { get; init; }
 
+    /// <summary>In round brackets: the size follows from others.</summary>
+    public bool IsReference { get; init; }
+
     public static Label Of(params ReadOnlySpan<string> lines) => new([.. lines]);
 
     /// <summary>The lettering alone, without frames and datum.</summary>

@@ -47,8 +47,8 @@ public sealed class DimensionText(ShownUnits units, ToleranceForm form = Toleran
     {
         string first = "(" + sign + Plain(size, First) + ")";
         return Second is { } other
-            ? new Label([first + " [" + Plain(size, other) + "]"], DecimalsOf(new SizeValue(size), First))
-            : new Label([first], DecimalsOf(new SizeValue(size), First));
+            ? new Label([first + " [" + Plain(size, other) + "]"], DecimalsOf(new SizeValue(size), First)) { IsReference = true }
+            : new Label([first], DecimalsOf(new SizeValue(size), First)) { IsReference = true };
     }
 
     /// <summary>A theoretically exact size: in a box, without a tolerance; a geometrical tolerance refers to it.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using LeverDraw.Drafting.Annotations;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Drafting.Symbols;
 using LeverDraw.Drafting.TitleBlocks;
@@ -21,6 +22,11 @@ public sealed record SheetContent(
     ImmutableArray<string> Notes,
     TitleBlock Title)
 {
+    /// <summary>Sizes that the notes state: they hold where no size stands.</summary>
+    public ImmutableArray<StatedSize> NotedSizes { get; init; } = [];
+
+    public IEnumerable<ViewSource> Views => [Front, .. FromRight, .. FromLeft, .. Others];
+
     /// <summary>Tables beside the notes, none unless given.</summary>
     public ImmutableArray<SheetTable> Tables { get; init; } = [];
 

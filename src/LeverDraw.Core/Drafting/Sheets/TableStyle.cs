@@ -30,14 +30,14 @@ public static class TableStyle
     public static Checked<SheetContent> Of(ImmutableArray<TableVariant> variants, string unit)
     {
         SheetContent first = variants[0].Content;
-        var sizes = variants.Select(v => SheetSizes.Of(v.Content).ToDictionary(s => s.Key)).ToArray();
+        var sizes = variants.Select(v => LabelledSizes.Of(v.Content).ToDictionary(s => s.Key)).ToArray();
         Diagnostic[] refused = [.. variants.Select((v, i) => Refusal(variants[0], sizes[0], v, sizes[i])).OfType<Diagnostic>()];
         if (refused.Length > 0)
             return Checked<SheetContent>.Bad([.. refused]);
 
         var labels = new Dictionary<(string View, string Name, int Occurrence), Label>();
         var rows = ImmutableArray.CreateBuilder<ImmutableArray<string>>();
-        foreach (SheetSize size in SheetSizes.Of(first))
+        foreach (LabelledSize size in LabelledSizes.Of(first))
         {
             Label?[] said = [.. sizes.Select(s => s.GetValueOrDefault(size.Key)?.Label)];
             bool equal = said.All(l => l?.ToString() == size.Label.ToString());
@@ -49,7 +49,7 @@ public static class TableStyle
         }
 
         rows.AddRange(TitleRows(variants));
-        return Checked<SheetContent>.Good(SheetSizes.Relabelled(first, labels) with
+        return Checked<SheetContent>.Good(LabelledSizes.Relabelled(first, labels) with
         {
             Kind = first.Kind + "-table",
             Notes = Notes(variants),
@@ -68,12 +68,12 @@ public static class TableStyle
         name.Replace(".", ", ", StringComparison.Ordinal).Replace('_', ' ').ToUpperInvariant();
 
     private static Diagnostic? Refusal(
-        TableVariant first, Dictionary<(string View, string Name, int Occurrence), SheetSize> drawn,
-        TableVariant other, Dictionary<(string View, string Name, int Occurrence), SheetSize> sizes)
+        TableVariant first, Dictionary<(string View, string Name, int Occurrence), LabelledSize> drawn,
+        TableVariant other, Dictionary<(string View, string Name, int Occurrence), LabelledSize> sizes)
     {
         // A size in brackets follows from others and may go unsaid.
         string[] without = [.. sizes.Values
-            .Where(s => drawn.TryGetValue(s.Key, out SheetSize? same) ? same.Drawn != s.Drawn : !s.IsReference)
+            .Where(s => drawn.TryGetValue(s.Key, out LabelledSize? same) ? same.Drawn != s.Drawn : !s.IsReference)
             .Select(s => s.Name).Distinct()];
         string[] marks = [.. MarksOf(other.Content).Except(MarksOf(first.Content))];
         return without.Length + marks.Length == 0
@@ -83,7 +83,7 @@ public static class TableStyle
 
     /// <summary>Annotations that are no sizes cannot differ: a letter would say nothing of them.</summary>
     private static IEnumerable<string> MarksOf(SheetContent content) =>
-        SheetSizes.Views(content).SelectMany(v => v.Annotations).Where(a => !SheetSizes.IsSize(a)).Select(a => a.Name + (a.Label.Lines.IsEmpty ? "" : " " + a.Label));
+        content.Views.SelectMany(v => v.Annotations).Where(a => !LabelledSizes.IsSize(a)).Select(a => a.Name + (a.Label.Lines.IsEmpty ? "" : " " + a.Label));
 
     private static IEnumerable<ImmutableArray<string>> TitleRows(ImmutableArray<TableVariant> variants)
     {

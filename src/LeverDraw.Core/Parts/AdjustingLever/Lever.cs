@@ -38,4 +38,8 @@ public sealed record Boss(Length Diameter, Length Height);
 
 /// <summary>Raised letters.</summary>
 /// <param name="Place"><c>arm-back</c>: on the web and arms' −n face; <c>head-face</c>: on the head's right side face.</param>
-public sealed record RaisedMark(string Text, string Place, Length Height, Length LetterHeight);
+public sealed record RaisedMark(string Text, string Place, Length Height, Length LetterHeight)
+{
+    /// <summary>z of the lettering's middle, millimetres; null: the middle of the plain face.</summary>
+    internal double? Level { get; init; }
+}

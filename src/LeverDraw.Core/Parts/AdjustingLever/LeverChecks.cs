@@ -32,7 +32,7 @@ internal static class LeverChecks
 
     private static void Arms(LeverMeasures m, LeverFindings findings)
     {
-        double needed = m.HeadBottom + (m.PadLength / 2) + m.Fillet;
+        double needed = m.HeadBottom + (m.PadLength / 2) + m.StepFillet;
         if (needed >= m.ArmLength)
             findings.TooShort(needed, m.ArmLength, "Make the arms longer, or the head or the pads smaller.", LeverFields.ArmLength, LeverFields.HeadDepth, LeverFields.PadLength);
         findings.OddsIf(m.ArmForm == LeverFields.Curved && Math.Abs(m.Sagitta) > m.ArmLength / 6, () => $"a sagitta of {Mm(m.Sagitta)} is more than a sixth of the arms' length ({Mm(m.ArmLength)})",
@@ -46,7 +46,7 @@ internal static class LeverChecks
         bool small = 2 * m.CrownRadius <= m.PadLength;
         findings.OddsIf(small, () => $"a crown of radius {Mm(m.CrownRadius)} cannot span pads {Mm(m.PadLength)} long",
             "Make the crown radius more than half the pads' length.", LeverFields.CrownRadius, LeverFields.PadLength);
-        findings.OddsIf(m.Fillet >= m.PadLength / 2, () => $"the fillet of {Mm(m.Fillet)} above the pad's crown takes the whole upper half of the pad ({Mm(m.PadLength / 2)})",
+        findings.OddsIf(m.StepFillet >= m.PadLength / 2, () => $"the fillet of {Mm(m.StepFillet)} above the pad's crown takes the whole upper half of the pad ({Mm(m.PadLength / 2)})",
             "Make the fillet smaller or the pads longer.", LeverFields.Fillet, LeverFields.PadLength);
         if (small)
             return;
@@ -113,7 +113,7 @@ internal static class LeverChecks
         findings.OddsIf(m.TongueForm == LeverFields.Bulb && m.NeckThickness >= m.TongueThickness, () => $"the neck ({Mm(m.NeckThickness)}) is as thick as the bulb ({Mm(m.TongueThickness)}) or thicker",
             "Make the neck thinner or the bulb thicker.", LeverFields.NeckThickness, LeverFields.TongueThickness);
         findings.OddsIf(m.TongueForm == LeverFields.Bulb && m.NeckThickness < m.TongueThickness && NeckFilletReach(m) > m.TongueThickness / 2,
-            () => $"the fillet of {Mm(m.Fillet)} behind the bulb covers the place where the neck ({Mm(m.NeckThickness)}) is measured",
+            () => $"the fillet of {Mm(m.NeckFillet)} behind the bulb covers the place where the neck ({Mm(m.NeckThickness)}) is measured",
             "Make the fillet smaller or the neck thicker.", LeverFields.Fillet, LeverFields.NeckThickness, LeverFields.TongueThickness);
         findings.OddsIf(m.TongueForm == LeverFields.Cam && m.CamRadius <= m.TongueThickness, () => $"a cam flank of radius {Mm(m.CamRadius)} is no flank on a tongue {Mm(m.TongueThickness)} thick",
             "Make the cam radius clearly larger than the tongue's thickness.", LeverFields.CamRadius, LeverFields.TongueThickness);
@@ -141,7 +141,7 @@ internal static class LeverChecks
         double bulb = m.TongueThickness / 2;
         // The flank's distance from the nose centre, square to the flank.
         double aside = ((m.NeckThickness / 2) - (bulb * sin / cos)) * cos;
-        double centre = bulb + m.Fillet, along = Math.Sqrt(Math.Max(0, (centre * centre) - ((aside + m.Fillet) * (aside + m.Fillet))));
+        double centre = bulb + m.NeckFillet, along = Math.Sqrt(Math.Max(0, (centre * centre) - ((aside + m.NeckFillet) * (aside + m.NeckFillet))));
         return (along * cos) - (aside * sin);
     }
 

@@ -3,8 +3,13 @@ using LeverDraw.Profiles;
 namespace LeverDraw.Parts.AdjustingLever;
 
 /// <summary>The nominal sizes as bare millimetres and radians, for the constructions only.</summary>
-internal sealed class LeverMeasures(IFieldValues values)
+internal sealed class LeverMeasures(IFieldValues values, LeverPlaces places)
 {
+    public LeverMeasures(IFieldValues values)
+        : this(values, LeverPlaces.AsStated)
+    {
+    }
+
     public bool RoundHead { get; } = values.Get(LeverFields.HeadForm) == LeverFields.Round;
 
     public double HeadWidth { get; } = Mm(values, LeverFields.HeadWidth);
@@ -35,7 +40,7 @@ internal sealed class LeverMeasures(IFieldValues values)
 
     public double ArmEndCorner { get; } = values.Get(LeverFields.ArmEnd) == LeverFields.Round
         ? Mm(values, LeverFields.ArmWidth) / 2
-        : values.Find(LeverFields.ArmEndCorner)?.Millimetres ?? Mm(values, LeverFields.EdgeRound);
+        : places.ArmEndCorner ?? values.Find(LeverFields.ArmEndCorner)?.Millimetres ?? Mm(values, LeverFields.EdgeRound);
 
     public double Gap { get; } = Mm(values, LeverFields.ForkGap);
 
@@ -52,7 +57,7 @@ internal sealed class LeverMeasures(IFieldValues values)
 
     public double ShoulderStart { get; } = Mm(values, LeverFields.ShoulderStart);
 
-    public double? ShoulderEnd { get; } = values.Find(LeverFields.ShoulderEnd)?.Millimetres;
+    public double? ShoulderEnd { get; } = places.ShoulderEnd ?? values.Find(LeverFields.ShoulderEnd)?.Millimetres;
 
     public double PadThickness { get; } = Mm(values, LeverFields.PadThickness);
 
@@ -84,9 +89,9 @@ internal sealed class LeverMeasures(IFieldValues values)
 
     public double NeckThickness { get; } = Mm(values, LeverFields.NeckThickness);
 
-    public double NoseCorner { get; } = values.Find(LeverFields.NoseRadius)?.Millimetres ?? Mm(values, LeverFields.EdgeRound);
+    public double NoseCorner { get; } = places.NoseCorner ?? values.Find(LeverFields.NoseRadius)?.Millimetres ?? Mm(values, LeverFields.EdgeRound);
 
-    public double FootFillet { get; } = values.Find(LeverFields.FootFillet)?.Millimetres ?? Mm(values, LeverFields.Fillet);
+    public double FootFillet { get; } = places.FootFillet ?? values.Find(LeverFields.FootFillet)?.Millimetres ?? Mm(values, LeverFields.Fillet);
 
     /// <summary>The field the foot fillet comes from, which a finding has to name.</summary>
     public SizeField FootFilletField { get; } = values.Find(LeverFields.FootFillet) is null ? LeverFields.Fillet : LeverFields.FootFillet;
@@ -94,6 +99,13 @@ internal sealed class LeverMeasures(IFieldValues values)
     public double HeadFillet { get; } = Mm(values, LeverFields.HeadFillet);
 
     public double Fillet { get; } = Mm(values, LeverFields.Fillet);
+
+    /// <summary>Of these three the profile states one radius for all.</summary>
+    public double StepFillet => places.StepFillet ?? Fillet;
+
+    public double ShoulderFillet => places.ShoulderFillet ?? Fillet;
+
+    public double NeckFillet => places.NeckFillet ?? Fillet;
 
     public double EdgeRound { get; } = Mm(values, LeverFields.EdgeRound);
 

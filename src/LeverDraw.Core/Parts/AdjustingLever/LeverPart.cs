@@ -15,9 +15,11 @@ public static class LeverPart
     private const double LeastWall = 0.5, UsualEdgeDistance = 0.75;
 
     /// <summary>The lever, or everything that is wrong with its sizes together. Each single value is taken as already in its own range.</summary>
-    public static Checked<Lever> Build(IFieldValues values)
+    public static Checked<Lever> Build(IFieldValues values) => Build(values, LeverPlaces.AsStated);
+
+    internal static Checked<Lever> Build(IFieldValues values, LeverPlaces places)
     {
-        LeverMeasures m = new(values);
+        LeverMeasures m = new(values, places);
         LeverFindings findings = new(values);
         LeverChecks.Before(m, values, findings);
         if (findings.HasErrors || SideProfile.Build(m, findings) is not { } sideEdges)
@@ -35,7 +37,7 @@ public static class LeverPart
         PivotHole hole = HoleOf(values, boss);
         HoleWall(hole, side, m, findings);
         RaisedMark? mark = values.Get(LeverFields.MarkPlace) is { } place && place != LeverFields.None
-            ? new(values.Get(LeverFields.MarkText), place, values.Get(LeverFields.MarkHeight).Nominal, values.Get(LeverFields.MarkLetterHeight).Nominal)
+            ? new(values.Get(LeverFields.MarkText), place, values.Get(LeverFields.MarkHeight).Nominal, values.Get(LeverFields.MarkLetterHeight).Nominal) { Level = places.MarkLevel }
             : null;
         SideFeatures sideFeatures = SideFeatures.Of(m, sideEdges, top);
         ForkFeatures forkFeatures = ForkFeatures.Of(m, forkEdges, top);

@@ -24,14 +24,14 @@ internal readonly record struct MarkSeat(Point2D Middle, double Angle, double Ro
             double low = Math.Max(side.ArmFaceLeft.End.Y, fork.ArmOuter.Start.Y);
             double edge = Math.Min(outer, ((inner + outer) / 2) + (mark.LetterHeight.Millimetres / 2) + Margin);
             double high = Math.Min(side.ArmFaceLeft.Start.Y, Math.Max(fork.ArmOuter.End.Y, ShoulderHeight.At(fork, edge)));
-            double z = Tenth((low + high) / 2);
+            double z = mark.Level ?? Tenth((low + high) / 2);
             Point2D face = side.ArmFaceLeft.PointAt(Math.Clamp((side.ArmFaceLeft.Start.Y - z) / (side.ArmFaceLeft.Start.Y - side.ArmFaceLeft.End.Y), 0, 1));
             return new MarkSeat(new((inner + outer) / 2, z), Math.PI / 2, high - low - (2 * Margin), outer - inner - (2 * Margin), face.X);
         }
 
         double bottom = hole.AtRight.Millimetres / 2, top = Math.Min(fork.HeadSide.End.Y, Math.Abs(side.HeadFilletFlankUpper.End.Y));
         double half = Math.Abs(side.ArmRight.X);
-        return new MarkSeat(new(0, (bottom + top) / 2), 0, 2 * half, top - bottom - (2 * Margin), fork.HeadSide.Start.X);
+        return new MarkSeat(new(0, mark.Level ?? ((bottom + top) / 2)), 0, 2 * half, top - bottom - (2 * Margin), fork.HeadSide.Start.X);
     }
 
     /// <summary>A cast mark is placed to a round number.</summary>

@@ -15,21 +15,21 @@ internal readonly record struct PadSide(Point2D FaceEnd, Point2D Shoulder, Point
     public static PadSide? Of(LeverMeasures m, int side, Point2D crownCentre, Edge face, Point2D corner)
     {
         double half = m.PadLength / 2;
-        if (m.Fillet == 0)
+        if (m.StepFillet == 0)
         {
             Point2D crown = new(crownCentre.X + (side * Math.Sqrt((m.CrownRadius * m.CrownRadius) - (half * half))), m.PadTop);
             return side * (corner.X - crown.X) < -Coincidence.Distance ? null : new PadSide(corner, crown, crown, crown);
         }
 
         // The circle of the fillet touches the crown from outside and the shoulder from below.
-        double reach = m.CrownRadius + m.Fillet, rise = half - m.Fillet;
-        Point2D centre = new(crownCentre.X + (side * Math.Sqrt((reach * reach) - (rise * rise))), m.PadTop - m.Fillet);
+        double reach = m.CrownRadius + m.StepFillet, rise = half - m.StepFillet;
+        Point2D centre = new(crownCentre.X + (side * Math.Sqrt((reach * reach) - (rise * rise))), m.PadTop - m.StepFillet);
         Point2D touch = crownCentre + ((centre - crownCentre) * (m.CrownRadius / reach));
         Point2D top = new(centre.X, m.PadTop);
         if (side * (corner.X - centre.X) >= 0)
             return new PadSide(corner, top, centre, touch);
 
-        Point2D? end = Carriers.Meet(face, Carriers.Circle(centre, m.Fillet, true), corner);
+        Point2D? end = Carriers.Meet(face, Carriers.Circle(centre, m.StepFillet, true), corner);
         return end is { } e && e.Y >= touch.Y && side * (e.X - touch.X) >= -Coincidence.Distance
             ? new PadSide(e, e, centre, touch)
             : null;

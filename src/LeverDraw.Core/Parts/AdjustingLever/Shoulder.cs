@@ -22,14 +22,14 @@ internal readonly record struct Shoulder(Edge Carrier, Point2D ArmCorner, Point2
         }
 
         Point2D arm = new(outer, -(m.ShoulderEnd ?? (m.CrotchRadius - m.GapTop))), head = new(side, start);
-        if (m.Fillet == 0)
+        if (m.ShoulderFillet == 0)
             return new(Carriers.Line(arm, (head - arm).Unit()), arm, head, null);
-        Point2D fillet = new(side + m.Fillet, start);
+        Point2D fillet = new(side + m.ShoulderFillet, start);
         Vector2D to = fillet - arm;
-        double distance = to.Length, along = Math.Sqrt((distance * distance) - (m.Fillet * m.Fillet));
+        double distance = to.Length, along = Math.Sqrt((distance * distance) - (m.ShoulderFillet * m.ShoulderFillet));
         // The tangent that passes the circle on its left, where the head is.
         Vector2D u = to * (1 / distance);
-        Vector2D line = (u * (along / distance)) + (u.Left * (m.Fillet / distance));
+        Vector2D line = (u * (along / distance)) + (u.Left * (m.ShoulderFillet / distance));
         return new(Carriers.Line(arm, line), arm, arm + (line * along), fillet);
     }
 }

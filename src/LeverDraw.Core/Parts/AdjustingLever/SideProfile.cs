@@ -48,7 +48,7 @@ internal static class SideProfile
                 "Make the head fillet smaller, the head deeper, or the sweep smaller.", LeverFields.HeadFillet, LeverFields.HeadDepth, LeverFields.Sweep);
         path.Blend("head-fillet-flank-lower", lo.Blend);
         if (!tongue.Follow(path, m))
-            findings.NoFillet(m.Fillet, "the neck and the bulb", "Make the neck thinner or the fillet smaller.", LeverFields.NeckThickness, LeverFields.TongueThickness, LeverFields.Fillet);
+            findings.NoFillet(m.NeckFillet, "the neck and the bulb", "Make the neck thinner or the fillet smaller.", LeverFields.NeckThickness, LeverFields.TongueThickness, LeverFields.Fillet);
         path.Along("flank-upper", tongue.Upper, up.Blend.From);
         path.Blend("head-fillet-flank-upper", up.Blend);
         if (!head.Follow(path, "head-left", up, al))

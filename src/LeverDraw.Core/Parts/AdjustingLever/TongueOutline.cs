@@ -44,7 +44,7 @@ internal sealed record TongueOutline(TongueFrame Frame, Edge Lower, Edge Upper, 
                 return true;
             case LeverFields.Bulb:
                 Edge circle = Carriers.Circle(NoseCentre, NoseRadius, true);
-                if (m.Fillet == 0)
+                if (m.NeckFillet == 0)
                 {
                     if (Carriers.Meet(Lower, circle, Point2D.Origin) is not { } into || Carriers.Meet(Upper, circle, Point2D.Origin) is not { } out0)
                         return false;
@@ -53,8 +53,8 @@ internal sealed record TongueOutline(TongueFrame Frame, Edge Lower, Edge Upper, 
                     return true;
                 }
 
-                if (Blend.Between(Lower, circle, m.Fillet, true, Point2D.Origin) is not { } first
-                    || Blend.Between(circle, Upper, m.Fillet, true, Point2D.Origin) is not { } second)
+                if (Blend.Between(Lower, circle, m.NeckFillet, true, Point2D.Origin) is not { } first
+                    || Blend.Between(circle, Upper, m.NeckFillet, true, Point2D.Origin) is not { } second)
                 {
                     return false;
                 }

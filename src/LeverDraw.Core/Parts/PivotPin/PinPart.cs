@@ -14,12 +14,16 @@ public static class PinPart
     private const double LeastEnd = 0.2;
 
     /// <summary>The pin, or everything that is wrong with its sizes together. Each single value is taken as already in its own range.</summary>
-    public static Checked<Pin> Build(IFieldValues values)
+    public static Checked<Pin> Build(IFieldValues values) => Build(values, null);
+
+    internal static Checked<Pin> Build(IFieldValues values, PinMoves? moves)
     {
         PinFindings findings = new(values);
         SizeValue length = WithSeriesTolerance(values.Get(PinFields.Length), values.Get(PinFields.Series));
         if (Named(values, length.Nominal, findings) is not { } named)
             return Checked<Pin>.Bad(findings.All);
+        if (moves is not null)
+            named = Moved(named, moves, length.Nominal, values.Get(PinFields.Series) != PinFields.Metric);
         (SizeValue size, string designation, Length large, Taper taper) = named;
         Length small = large - (length.Nominal * taper.Rate);
         if (small.Millimetres < LeastEnd)
@@ -29,7 +33,7 @@ public static class PinPart
         }
 
         string ends = values.Get(PinFields.Ends);
-        Length? crown = ends == PinFields.Crowned ? values.Find(PinFields.CrownRadius)?.Nominal ?? large : null;
+        Length? crown = ends == PinFields.Crowned ? Crown(moves) ?? values.Find(PinFields.CrownRadius)?.Nominal ?? large : null;
         Length? chamfer = ends == PinFields.Chamfered ? values.Get(PinFields.Chamfer).Nominal : null;
         Length plane = values.Find(PinFields.GaugePlane)?.Nominal ?? length.Nominal / 2;
         Length least = values.Get(PinFields.StandOutLeast).Nominal, most = values.Get(PinFields.StandOutMost).Nominal;
@@ -67,6 +71,16 @@ public static class PinPart
                 SideRoughness = values.Get(PinFields.SideTexture),
             };
         });
+    }
+
+    private static Length? Crown(PinMoves? moves) => moves?.CrownRadius is { } radius ? Units.Length.FromMillimetres(radius) : null;
+
+    private static (SizeValue Size, string Designation, Length Large, Taper Taper) Moved(
+        (SizeValue Size, string Designation, Length Large, Taper Taper) named, PinMoves moves, Length length, bool byLargeEnd)
+    {
+        SizeValue size = named.Size with { Nominal = Units.Length.FromMillimetres(moves.NamedEnd) };
+        Taper taper = moves.TaperRate is { } rate ? Taper.OneIn(1 / rate) : named.Taper;
+        return (size, named.Designation, byLargeEnd ? size.Nominal : size.Nominal + (length * taper.Rate), taper);
     }
 
     private static (SizeValue Size, string Designation, Length Large, Taper Taper)? Named(IFieldValues values, Length length, PinFindings findings)

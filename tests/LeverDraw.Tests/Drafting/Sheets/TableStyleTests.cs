@@ -74,7 +74,7 @@ public class TableStyleTests
     {
         Checked<SheetContent> content = Tabled(A3, "levers/early", "levers/rare");
         Diagnostic fault = Assert.Single(content.Diagnostics);
-        Assert.Equal("LD510", fault.Code);
+        Assert.Equal("LD504", fault.Code);
         Assert.Contains("fork.shoulder_radius", fault.Message, StringComparison.Ordinal);
         Assert.Contains("tongue.neck_thickness", fault.Message, StringComparison.Ordinal);
     }

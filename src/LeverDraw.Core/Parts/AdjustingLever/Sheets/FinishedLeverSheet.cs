@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using LeverDraw.Drafting.Annotations;
+using LeverDraw.Drafting.Completeness;
 using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Drafting.Sheets;
@@ -38,7 +39,22 @@ public static class FinishedLeverSheet
             SheetTitle.Of(profile, "ADJUSTING LEVER", "PART DRAWING, FINISHED PART", LeverNotes.GeneralTolerance, options.Units))
         {
             Signs = LeverSymbols.General(text),
+            NotedSizes = LeverNotes.Sizes(lever),
         };
+    }
+
+    /// <summary>The sizes of <see cref="Content"/>, in its order, without drawing the views.</summary>
+    internal static ImmutableArray<SheetSize> Sizes(Lever lever)
+    {
+        var text = new DimensionText(ShownUnits.Millimetres);
+        IEnumerable<Annotation> said =
+        [
+            .. LeverForkAnnotations.Of(lever, text), .. LeverSideAnnotations.Of(lever, text), .. LeverSection.Annotations(lever, text),
+            .. LeverNoseDetail.Of(lever, text).Annotations, .. LeverPadDetail.Of(lever, text).Annotations,
+        ];
+        if (LeverTongueView.IsNeeded(lever))
+            said = said.Append(LeverTongueView.Width(lever, text, 0, DimensionSides.Left));
+        return SheetSizes.Of(said, LeverNotes.Sizes(lever));
     }
 
     private static ImmutableArray<ViewSource> Others(Lever lever, DimensionText text)

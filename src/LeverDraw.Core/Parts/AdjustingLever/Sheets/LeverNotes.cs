@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using LeverDraw.Drafting.Annotations;
 using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Profiles;
 using LeverDraw.Standards;
@@ -18,6 +19,26 @@ internal static class LeverNotes
         .. Marks(lever, profile, text),
         "SAFETY: HOLD IN A NEST, NOT IN THE HAND, TO DRILL AND REAM. EYE PROTECTION. ALLOY MAY HOLD LEAD: WET OR EXTRACTED, NO DRY GRINDING, WASH HANDS. FOLLOW LOCAL RULES.",
     ];
+
+    /// <summary>The sizes that the notes state, place by place.</summary>
+    public static ImmutableArray<StatedSize> Sizes(Lever lever)
+    {
+        var all = ImmutableArray.CreateBuilder<StatedSize>();
+        Add(LeverParameters.StepFillet, lever.Side.StepFilletRight?.Radius);
+        Add(LeverParameters.ShoulderFillet, lever.Fork.ShoulderFillet?.Radius);
+        Add(LeverParameters.NeckFillet, lever.Side.NeckFillet?.Radius);
+        if (lever.Sizes.Find(LeverFields.FootFillet) is null)
+            Add(LeverParameters.FootFillet, lever.Fork.TongueFillet?.Radius);
+        Add(LeverFields.EdgeRound.Name, lever.Sizes[LeverFields.EdgeRound].Millimetres);
+        Add(LeverFields.MarkLetterHeight.Name, lever.Mark?.LetterHeight.Millimetres);
+        Add(LeverFields.MarkHeight.Name, lever.Mark?.Height.Millimetres);
+        return all.ToImmutable();
+        void Add(string name, double? value)
+        {
+            if (value is { } stated)
+                all.Add(new StatedSize(name, stated));
+        }
+    }
 
     /// <summary>What holds where a size states nothing of its own (common practice for small machined castings, no source).</summary>
     public static string GeneralTolerance => new GeneralTolerance(GeneralToleranceClass.Medium).Text + " ON MACHINED SURFACES";

@@ -93,7 +93,7 @@ internal static class LeverPadDetail
         if (side.StepFilletRight is { } step)
         {
             SizeValue fillet = lever.Sizes[LeverFields.Fillet];
-            yield return new RadiusDimension(LeverFields.Fillet.Name, fillet.Millimetres, text.Size(fillet, "2× R"), ClearArcs.Of(step, side.StepFilletLeft));
+            yield return new RadiusDimension(LeverFields.Fillet.Name, step.Radius, text.Size(fillet, "2× R"), ClearArcs.Of(step, side.StepFilletLeft));
         }
     }
 }

@@ -4,23 +4,23 @@ using LeverDraw.Drafting.Views;
 namespace LeverDraw.Drafting.Sheets;
 
 /// <summary>A size that a sheet's content states: which view, which name (and which of several of that name), drawn as what, saying what.</summary>
-internal sealed record SheetSize(string View, string Name, int Occurrence, Type Drawn, Label Label)
+internal sealed record LabelledSize(string View, string Name, int Occurrence, Type Drawn, Label Label)
 {
     public (string View, string Name, int Occurrence) Key => (View, Name, Occurrence);
 
     /// <summary>In round brackets: it follows from others.</summary>
-    public bool IsReference => Label.Lines[0].StartsWith('(');
+    public bool IsReference => Label.IsReference;
 
     /// <summary>A note says more than a number.</summary>
     public bool IsNote => Drawn == typeof(LeaderNote);
 }
 
 /// <summary>The sizes of a content in order, and the same content with other labels on them.</summary>
-internal static class SheetSizes
+internal static class LabelledSizes
 {
-    public static IEnumerable<SheetSize> Of(SheetContent content)
+    public static IEnumerable<LabelledSize> Of(SheetContent content)
     {
-        foreach (ViewSource view in Views(content))
+        foreach (ViewSource view in content.Views)
         {
             var seen = new Dictionary<string, int>(StringComparer.Ordinal);
             foreach (Annotation annotation in view.Annotations.Where(IsSize))
@@ -29,13 +29,11 @@ internal static class SheetSizes
                 {
                     int occurrence = seen.GetValueOrDefault(name);
                     seen[name] = occurrence + 1;
-                    yield return new SheetSize(view.Id, name, occurrence, annotation.GetType(), label);
+                    yield return new LabelledSize(view.Id, name, occurrence, annotation.GetType(), label);
                 }
             }
         }
     }
-
-    public static IEnumerable<ViewSource> Views(SheetContent content) => [content.Front, .. content.FromRight, .. content.FromLeft, .. content.Others];
 
     /// <summary>Section letters and the like say no size.</summary>
     public static bool IsSize(Annotation annotation) =>

@@ -1,0 +1,7 @@
+namespace LeverDraw.Parts.PivotPin;
+
+/// <summary>Numbers a pin's series or a rule gives, set by themselves; millimetres, null where the profile's own resolution holds. For asking what a sheet fixes.</summary>
+/// <param name="NamedEnd">Diameter of the end the series names.</param>
+/// <param name="TaperRate">Of a tapered pin.</param>
+/// <param name="CrownRadius">Of a crowned one.</param>
+internal sealed record PinMoves(double NamedEnd, double? TaperRate, double? CrownRadius);
