@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using LeverDraw.Diagnostics;
 using LeverDraw.Drafting.Completeness;
 using LeverDraw.Parts;
+using LeverDraw.Parts.AdjustingLever;
 using LeverDraw.Tests.Support;
 
 namespace LeverDraw.Tests.Parts;
@@ -73,6 +74,25 @@ public sealed class DimensionedExactlyTests
         Dimensioning found = Dimensioning.Of(With(sheet, s => s.SetItem(at, s[at] with { Standing = SizeStanding.Full })));
         Assert.Equal(["arms.width", "fork.gap", "fork.outside"], Assert.Single(found.Repeated).Order());
     }
+
+    [Fact]
+    public void Sheet_OfALeverWithRoundsThatTakeUpTheirFaces_FixesItExactlyOnce()
+    {
+        ValueBag values = DemoLevers.Middle().With(LeverFields.TongueForm, LeverFields.Parallel).With(LeverFields.TongueThickness, 4).With(LeverFields.NoseRadius, 2)
+            .With(LeverFields.ArmWidth, 5).With(LeverFields.ArmEndCorner, 2.5).With(LeverFields.ForkGap, 14).With(LeverFields.CrotchRadius, 7);
+        Assert.Empty(Told(values));
+    }
+
+    [Fact]
+    public void Sheet_OfALeverWithAMarkOnItsHead_FixesItExactlyOnce() =>
+        Assert.Empty(Told(DemoLevers.Middle().With(LeverFields.MarkPlace, LeverFields.HeadFace).With(LeverFields.MarkText, "T").With(LeverFields.MarkLetterHeight, 1.2)));
+
+    [Fact]
+    public void Sheet_OfALeverWithSharpCornersOnly_FixesItExactlyOnce() =>
+        Assert.Empty(Told(DemoLevers.Middle().Without(LeverFields.FootFillet).With(LeverFields.Fillet, 0).With(LeverFields.EdgeRound, 0).With(LeverFields.PadEndCorner, 0)));
+
+    private static IEnumerable<string> Told(ValueBag values) =>
+        DimensioningFindings.Of(PartKinds.Lever.Build(SheetMaker.Around("lever", values)).Value!).Select(d => d.Message);
 
     private static BuiltPart Built(string name) =>
         PartKinds.All.Single(k => k.Name == SheetMaker.Profile(name).Kind).Build(SheetMaker.Profile(name)).Value!;

@@ -74,7 +74,8 @@ internal static class LeverForkAnnotations
                 yield return new LeaderNote(LeverFields.FootFillet.Name, foot.Millimetres, new Label(["2× SHARP"]), [fork.TongueFoot, fork.TongueFoot with { X = -fork.TongueFoot.X }]);
         }
 
-        if (fork.ArmCorner is { } end && lever.Forms.ArmEnds == LeverFields.Round)
+        // Corners that take up the whole end follow from the arm's width, as a full round does.
+        if (fork.ArmCorner is { } end && (lever.Forms.ArmEnds == LeverFields.Round || fork.Find("arm-end-right") is null))
             yield return new RadiusDimension("arms.end_radius", end.Radius, text.Reference(Length.FromMillimetres(end.Radius), "2× R"), Pair(end));
         else if (fork.ArmCorner is { } corner)
             yield return new RadiusDimension(LeverFields.ArmEndCorner.Name, corner.Radius, text.Size(Length.FromMillimetres(corner.Radius), "4× R"), Pair(corner));

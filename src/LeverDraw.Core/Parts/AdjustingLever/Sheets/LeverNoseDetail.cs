@@ -50,7 +50,7 @@ internal static class LeverNoseDetail
         if (side.Nose is { } nose)
             yield return new RadiusDimension("tongue.nose", nose.Radius, text.Reference(Length.FromMillimetres(nose.Radius), "R"), [nose]);
         if (side.NoseCorner is { } corner)
-            yield return new RadiusDimension(LeverFields.NoseRadius.Name, corner.Radius, text.Size(Length.FromMillimetres(corner.Radius), "2× R"), [corner]);
+            yield return new RadiusDimension(LeverFields.NoseRadius.Name, corner.Radius, CornerText(side.NoseEnd is null, corner.Radius, text), [corner]);
         if (side.NeckFillet is { } neckFillet)
             yield return new RadiusDimension("blends.fillet.neck", neckFillet.Radius, text.Size(Length.FromMillimetres(neckFillet.Radius), "2× R"), [neckFillet]);
         if (lever.Sizes.Find(LeverFields.NeckThickness) is { } neck)
@@ -69,6 +69,10 @@ internal static class LeverNoseDetail
         if (side.FlankLower is ArcEdge cam)
             yield return new RadiusDimension(LeverFields.CamRadius.Name, cam.Radius, text.Size(lever.Sizes[LeverFields.CamRadius], "R"), [.. EdgeClip.ToCircle([cam], side.NoseCentre, CircleRadius(lever)).OfType<ArcEdge>()]);
     }
+
+    /// <summary>Corners that take up the whole end follow from the thickness.</summary>
+    private static Label CornerText(bool fullRound, double radius, DimensionText text) =>
+        fullRound ? text.Reference(Length.FromMillimetres(radius), "2× R") : text.Size(Length.FromMillimetres(radius), "2× R");
 
     /// <summary>The angle between mid-line and straight flank, about the point beyond the nose where the two meet.</summary>
     private static Annotation FlankTaper(Lever lever)
