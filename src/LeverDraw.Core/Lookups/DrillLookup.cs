@@ -20,10 +20,10 @@ public static class DrillLookup
         Length? size = IsName(request.Text(_size) ?? "")
             ? request.Take(TwistDrills.Named(request.Text(_size)!), out TwistDrill? named) ? named.Diameter : null
             : request.Size(_size);
-        LookupRow[] rows = size is { } wanted ? [.. Rows(wanted)] : [];
-        if (size is not null && rows.Length == 0)
-            _ = request.Take(Answer<Length>.Refused("the drills run from 0.0135 in to 1 in"), out _);
-        return request.Answer(() => new LookupAnswer("Drills about " + ZoneRows.Both(size!.Value), [.. rows]));
+        // Outside the whole series the last drill would look like an answer.
+        if (size is { } wanted)
+            _ = request.Take(TwistDrills.NearestNotAbove(wanted), out _);
+        return request.Answer(() => new LookupAnswer("Drills about " + ZoneRows.Both(size!.Value), [.. Rows(size.Value)]));
     }
 
     // "1" is a millimetre and not the one-inch drill; only what can be no size is a name.
