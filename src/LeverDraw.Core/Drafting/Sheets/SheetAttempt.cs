@@ -127,7 +127,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
         var items = ImmutableArray.CreateBuilder<PlotItem>(512);
         var dimensions = ImmutableArray.CreateBuilder<PlotDimension>();
         var views = ImmutableArray.CreateBuilder<PlotView>();
-        items.AddRange(SheetFrame.Draw(sheet, title));
+        items.AddRange(SheetFrame.Draw(sheet, [title, .. placed.Select(p => p.Block.Bounds.Moved(p.Shift))]));
         items.AddRange(TitleBlockInk.Draw(content.Title, scale.Text, sheet.Name, options.Projection, title));
         foreach (PlacedBlock block in placed)
         {
