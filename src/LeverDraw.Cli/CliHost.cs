@@ -1,6 +1,7 @@
 using System.CommandLine;
 using LeverDraw.Cli.Commands;
 using LeverDraw.Cli.Files;
+using LeverDraw.Cli.Lookups;
 using LeverDraw.Cli.Reporting;
 
 namespace LeverDraw.Cli;
@@ -12,6 +13,7 @@ internal static class CliHost
     {
         try
         {
+            args = LooseUnits.Join(args);
             RootCommand root = CommandTree.Build(surroundings, stop);
             ParseResult parse = root.Parse(args, CommandTree.Parsing);
             if (parse.Action is HelpWithExamples or VersionAction)

@@ -19,6 +19,7 @@ internal static class CommandTree
             DrawCommand.Build(surroundings, stop),
             FieldsCommand.Build(surroundings),
             ExplainCommand.Build(surroundings),
+            TablesCommand.Build(surroundings),
         };
         root.Directives.Clear();
         foreach (VersionOption usual in root.Options.OfType<VersionOption>().ToList())

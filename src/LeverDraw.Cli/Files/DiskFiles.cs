@@ -65,6 +65,8 @@ internal sealed class DiskFiles : IFileSystem
         }
     }
 
+    public void Copy(string from, string to) => File.Copy(from, to, overwrite: false);
+
     public void Replace(string from, string to) => File.Move(from, to, overwrite: true);
 
     public void Remove(string path) => File.Delete(path);

@@ -21,6 +21,9 @@ internal interface IFileSystem : IProfileSource
     /// <summary>Writes a file that must not exist yet, down to the disk; what fails halfway is taken away again.</summary>
     void WriteNew(string path, ReadOnlySpan<byte> bytes);
 
+    /// <summary>Copies a file to a name that must not exist yet.</summary>
+    void Copy(string from, string to);
+
     /// <summary>Puts a file in another's place in one step.</summary>
     void Replace(string from, string to);
 

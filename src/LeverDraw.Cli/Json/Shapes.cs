@@ -19,3 +19,18 @@ internal sealed record CodeShape(string Code, string Severity, string Title, str
 
 /// <summary>What <c>explain FIELD --json</c> prints, one for every kind that has it.</summary>
 internal sealed record FieldShape(string Kind, string Name, string? Symbol, string Help, string Allowed, string? Default, bool Required, string? AppliesWhen);
+
+/// <summary>What <c>tables LOOKUP --json</c> prints.</summary>
+internal sealed record LookupShape(
+    bool Ok, string Lookup, string? Title, IReadOnlyList<LookupValueShape> Values, IReadOnlyList<SourceShape> Sources, IReadOnlyList<DiagnosticShape> Diagnostics);
+
+/// <param name="Numbers">One value or the least and the most, in <paramref name="Unit"/>; none for a word.</param>
+/// <param name="Sources">Places in the list of sources, counted from 0.</param>
+internal sealed record LookupValueShape(
+    string Name, string Text, IReadOnlyList<double> Numbers, string Unit, string InchText, IReadOnlyList<double> InchNumbers, string InchUnit,
+    string HowSure, IReadOnlyList<int> Sources, string Note);
+
+internal sealed record SourceShape(string Subject, string Document, string Edition, string Table, string HowSure, string Note);
+
+/// <summary>What <c>tables --json</c> prints, one for every look-up.</summary>
+internal sealed record LookupNameShape(string Name, string Summary, string Example);

@@ -11,6 +11,8 @@ namespace LeverDraw.Cli.Json;
 [JsonSerializable(typeof(DrawShape))]
 [JsonSerializable(typeof(CodeShape))]
 [JsonSerializable(typeof(IReadOnlyList<FieldShape>))]
+[JsonSerializable(typeof(LookupShape))]
+[JsonSerializable(typeof(IReadOnlyList<LookupNameShape>))]
 internal sealed partial class ShapesJson : JsonSerializerContext
 {
     /// <summary>With letters and quotes as they are: this is for programs and eyes, not for a web page.</summary>

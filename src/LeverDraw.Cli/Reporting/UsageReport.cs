@@ -10,8 +10,10 @@ internal static class UsageReport
     {
         foreach (UsageFault fault in faults)
             surroundings.Error.WriteLine(Paint.Error("error: ", surroundings.ColourError) + fault.Message + " " + fault.NextStep);
-        string name = command is RootCommand ? "leverdraw" : "leverdraw " + command.Name;
-        surroundings.Error.WriteLine($"Help: {name} --help");
+        surroundings.Error.WriteLine($"Help: {FullName(command)} --help");
         return ExitCode.WrongUsage;
     }
+
+    private static string FullName(Command command) =>
+        command is RootCommand || command.Parents.OfType<Command>().FirstOrDefault() is not { } parent ? "leverdraw" : FullName(parent) + " " + command.Name;
 }

@@ -31,6 +31,7 @@ public static class DiagnosticPage
         '2' => "LD2xx: fields",
         '3' => "LD3xx: geometry",
         '4' => "LD4xx: fits and allowances",
-        _ => "LD5xx: drafting",
+        '5' => "LD5xx: drafting",
+        _ => "LD6xx: look-ups in the tables",
     };
 }

@@ -3,7 +3,7 @@ using LeverDraw.Units;
 
 namespace LeverDraw.Profiles;
 
-/// <summary>A JSON Schema (draft 2020-12) of a kind's profile, for editors that complete and check TOML. It knows names, types and words; ranges depend on the file's units and are in the descriptions.</summary>
+/// <summary>A JSON Schema (draft 2020-12) of a kind's profile, for editors that complete and check TOML. It knows names, types, words and the ranges of plain numbers: angles are in degrees always, sizes in the file's <c>units</c>; a profile that inherits its units has its sizes unchecked here.</summary>
 public static class JsonSchema
 {
     private const string InchMark = "\"”″";
@@ -22,6 +22,7 @@ public static class JsonSchema
         json.WriteEndObject();
         json.WriteBoolean("additionalProperties", false);
         WriteRequired(json, kind);
+        WriteSizeRanges(json, kind);
         json.WriteStartObject("$defs");
         WriteSizeDefinitions(json);
         json.WriteEndObject();
@@ -53,8 +54,9 @@ public static class JsonSchema
             case SizeField:
                 json.WriteString("$ref", "#/$defs/size");
                 break;
-            case AngleField:
+            case AngleField angle:
                 FieldsJson.WriteWords(json, "type", ["number", "string"]);
+                WriteRange(json, angle.MinDegrees, angle.MaxDegrees);
                 break;
             case RoughnessField rough:
                 json.WriteString("type", "number");
@@ -113,6 +115,71 @@ public static class JsonSchema
         json.WriteEndObject();
         json.WriteEndObject();
         json.WriteEndArray();
+    }
+
+    /// <summary>Once for each unit: if the file says it is in that unit, its plain numbers lie in these ranges.</summary>
+    private static void WriteSizeRanges(Utf8JsonWriter json, PartFields kind)
+    {
+        json.WriteStartArray("allOf");
+        foreach (LengthUnit unit in (LengthUnit[])[LengthUnit.Millimetre, LengthUnit.Inch])
+        {
+            json.WriteStartObject();
+            json.WriteStartObject("if");
+            json.WriteStartObject("properties");
+            json.WriteStartObject(CommonFields.Units.Name);
+            json.WriteString("const", CommonFields.WordOf(unit));
+            json.WriteEndObject();
+            json.WriteEndObject();
+            FieldsJson.WriteWords(json, "required", [CommonFields.Units.Name]);
+            json.WriteEndObject();
+            json.WriteStartObject("then");
+            json.WriteStartObject("properties");
+            foreach (IGrouping<string, SizeField> table in kind.WithCommon.OfType<SizeField>().GroupBy(f => Table(f) ?? ""))
+            {
+                if (table.Key.Length > 0)
+                {
+                    json.WriteStartObject(table.Key);
+                    json.WriteStartObject("properties");
+                }
+
+                foreach (SizeField field in table)
+                    WriteSizeRange(json, field, unit);
+                if (table.Key.Length > 0)
+                {
+                    json.WriteEndObject();
+                    json.WriteEndObject();
+                }
+            }
+
+            json.WriteEndObject();
+            json.WriteEndObject();
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    /// <summary>A number itself, or the <c>size</c> of an inline table; the keywords leave text alone.</summary>
+    private static void WriteSizeRange(Utf8JsonWriter json, SizeField field, LengthUnit unit)
+    {
+        json.WriteStartObject(Key(field));
+        WriteRange(json, In(field.MinMillimetres, unit, Math.Floor), In(field.MaxMillimetres, unit, Math.Ceiling));
+        json.WriteStartObject("properties");
+        json.WriteStartObject("size");
+        WriteRange(json, In(field.MinMillimetres, unit, Math.Floor), In(field.MaxMillimetres, unit, Math.Ceiling));
+        json.WriteEndObject();
+        json.WriteEndObject();
+        json.WriteEndObject();
+    }
+
+    // Rounded outwards to a millionth of an inch: an editor must never mark what the reader takes.
+    private static double In(double millimetres, LengthUnit unit, Func<decimal, decimal> outwards) =>
+        unit == LengthUnit.Millimetre ? millimetres : (double)(outwards((decimal)millimetres / (decimal)Length.MillimetresPerInch * 1_000_000m) / 1_000_000m);
+
+    private static void WriteRange(Utf8JsonWriter json, double least, double most)
+    {
+        json.WriteNumber("minimum", least);
+        json.WriteNumber("maximum", most);
     }
 
     private static void WriteSizeDefinitions(Utf8JsonWriter json)

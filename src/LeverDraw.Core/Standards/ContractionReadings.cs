@@ -95,4 +95,18 @@ public static class ContractionReadings
         new("ductile iron", "0 to 1/8 in/ft", 0.00, 10.42, "from memory"),
         new("silicon bronze and brass", "3/16 to 1/4 in/ft", 15.62, 20.83, "from memory"),
     ];
+
+    /// <summary>The readings that stand behind a row of <see cref="Contractions"/>; those from memory come along but are not in its range.</summary>
+    public static IEnumerable<ContractionReading> Behind(string metal)
+    {
+        ImmutableArray<string> names = metal switch
+        {
+            "grey iron" => ["cast iron", "grey iron"],
+            "carbon steel" => ["steel"],
+            "brass" => ["brass", "yellow brass", "brass and bronze", "silicon bronze and brass"],
+            "tin bronze / gunmetal" => ["bronze", "gunmetal", "brass and bronze"],
+            _ => [metal],
+        };
+        return All.Where(reading => names.Contains(reading.Metal));
+    }
 }

@@ -13,8 +13,22 @@ public static class MetricTwistDrills
     {
         double mm = SizeSteps.ToBorder(diameter);
         if (mm < 1 || mm > 25)
-            return Answer<Length>.Refused("metric drills are given from 1 to 25 mm");
-        double perMillimetre = mm < 3 ? 20 : mm < 14 ? 10 : 4;
+            return Answer<Length>.Refused(Outside);
+        double perMillimetre = PerMillimetre(mm);
         return Answer<Length>.Given(Length.FromMillimetres(Math.Floor(mm * perMillimetre + 1e-6) / perMillimetre));
     }
+
+    /// <summary>The smallest drill not below a diameter; a nanometre over counts as equal.</summary>
+    public static Answer<Length> NearestNotBelow(Length diameter)
+    {
+        double mm = SizeSteps.ToBorder(diameter);
+        if (mm < 1 || mm > 25)
+            return Answer<Length>.Refused(Outside);
+        double perMillimetre = PerMillimetre(mm);
+        return Answer<Length>.Given(Length.FromMillimetres(Math.Ceiling(mm * perMillimetre - 1e-6) / perMillimetre));
+    }
+
+    private const string Outside = "metric drills are given from 1 to 25 mm";
+
+    private static double PerMillimetre(double mm) => mm < 3 ? 20 : mm < 14 ? 10 : 4;
 }

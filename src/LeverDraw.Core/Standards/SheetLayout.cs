@@ -18,8 +18,11 @@ public static class SheetLayout
 
     public static Length CentringMarkLineWidth { get; } = Mm(0.7);
 
-    /// <summary>How far a centring mark runs on past the frame into the drawing space.</summary>
+    /// <summary>How far a centring mark runs on past the frame into the drawing space, about. The marks stand in the middle of the trimmed sheet, not of the frame.</summary>
     public static Length CentringMarkPastFrame { get; } = Mm(10);
+
+    /// <summary>Width of the strip outside the frame that holds the reference grid; centring marks begin at its edge.</summary>
+    public static Length GridStrip { get; } = Mm(5);
 
     /// <summary>Pitch of the reference grid, counted from the centring marks.</summary>
     public static Length FieldLength { get; } = Mm(50);

@@ -16,6 +16,7 @@ public static class StandardTables
         InchTaperPins.Source,
         TaperPinReamers.Source,
         TaperPinDrills.Source,
+        TaperPinStepDrills.Source,
         MetricTaperPins.Source,
         MetricPinLengths.Source,
         ParallelPins.Source,

@@ -4,8 +4,16 @@ using LeverDraw.Units;
 
 namespace LeverDraw.Standards;
 
+/// <summary>The three ways inch drills are named.</summary>
+public enum DrillSeries
+{
+    Number,
+    Letter,
+    Fraction,
+}
+
 /// <summary>A twist drill of the inch series: <c>#47</c>, <c>F</c>, <c>7/64</c>.</summary>
-public sealed record TwistDrill(string Name, Length Diameter);
+public sealed record TwistDrill(string Name, Length Diameter, DrillSeries Series);
 
 /// <summary>Inch twist drills: numbers #1 to #80, letters A to Z, fractions 1/64 to 1 in by 64ths.</summary>
 public static class TwistDrills
@@ -62,14 +70,22 @@ public static class TwistDrills
         return Answer<TwistDrill>.Refused("the drills run from #80 (0.0135 in) to 1 in");
     }
 
+    /// <summary>The largest drill of one series not above a diameter; null below its smallest.</summary>
+    public static TwistDrill? NotAbove(Length diameter, DrillSeries series) =>
+        All.LastOrDefault(d => d.Series == series && SizeSteps.ToBorder(d.Diameter) <= SizeSteps.ToBorder(diameter));
+
+    /// <summary>The smallest drill of one series not below a diameter; null above its largest.</summary>
+    public static TwistDrill? NotBelow(Length diameter, DrillSeries series) =>
+        All.FirstOrDefault(d => d.Series == series && SizeSteps.ToBorder(d.Diameter) >= SizeSteps.ToBorder(diameter));
+
     private static ImmutableArray<TwistDrill> Build()
     {
         IEnumerable<TwistDrill> numbers = _numbers.Select((inch, i) =>
-            new TwistDrill(string.Create(CultureInfo.InvariantCulture, $"#{i + 1}"), Length.FromInches(inch)));
+            new TwistDrill(string.Create(CultureInfo.InvariantCulture, $"#{i + 1}"), Length.FromInches(inch), DrillSeries.Number));
         IEnumerable<TwistDrill> letters = _letters.Select((inch, i) =>
-            new TwistDrill(((char)('A' + i)).ToString(), Length.FromInches(inch)));
+            new TwistDrill(((char)('A' + i)).ToString(), Length.FromInches(inch), DrillSeries.Letter));
         IEnumerable<TwistDrill> fractions = Enumerable.Range(1, 64).Select(i =>
-            new TwistDrill(FractionName(i), Length.FromInches(i / 64.0)));
+            new TwistDrill(FractionName(i), Length.FromInches(i / 64.0), DrillSeries.Fraction));
         return [.. numbers.Concat(letters).Concat(fractions).OrderBy(d => d.Diameter)];
     }
 

@@ -7,7 +7,7 @@ public sealed partial class FolderOrderTests
 {
     private static readonly string[] Order =
     [
-        "Diagnostics", "Units", "Geometry", "Standards", "Tolerancing", "Profiles", "Drafting", "Parts",
+        "Diagnostics", "Units", "Geometry", "Standards", "Tolerancing", "Lookups", "Profiles", "Drafting", "Parts",
         "Mechanism", "Specimens", "Comparison", "Ordering", "Pipeline",
     ];
 

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using LeverDraw.Cli;
+using LeverDraw.Lookups;
 using LeverDraw.Tests.Cli;
 using LeverDraw.Tests.Samples;
 using LeverDraw.Tests.Support;
@@ -21,7 +22,7 @@ public sealed partial class ReadmeCommandTests
         MemoryFiles files = new();
         foreach (string path in SampleSet.Profiles)
             files.With(path, RepositoryFile.Read(path));
-        CliRun run = CliRun.Of(files, line.Split(' '));
+        CliRun run = CliRun.Of(files, CommandWords.Split(line));
         Assert.True(run.Exit == ExitCode.Done, run.Error);
     }
 
@@ -37,10 +38,28 @@ public sealed partial class ReadmeCommandTests
     [Fact]
     public void Options_NamedInTheReadme_Exist()
     {
-        string help = string.Concat(new[] { "check", "draw", "fields", "explain" }.Select(c => CliRun.Of(new MemoryFiles(), c, "--help").Out));
+        string help = string.Concat(new[] { "check", "draw", "fields", "explain", "tables" }.Select(c => CliRun.Of(new MemoryFiles(), c, "--help").Out)
+            .Concat(AllLookups.InOrder.Select(l => CliRun.Of(new MemoryFiles(), "tables", l.Name, "--help").Out)));
         string[] unknown = [.. Option().Matches(RepositoryFile.Read("README.md")).Select(m => m.Groups[1].Value).Distinct()
             .Where(o => o is not ("--project" or "--json") && !help.Contains(o + " ", StringComparison.Ordinal))];
         Assert.Empty(unknown);
+    }
+
+    /// <summary>What the README shows as printed is what is printed.</summary>
+    [Theory]
+    [MemberData(nameof(Shown))]
+    public void Output_ShownInTheReadme_IsTheRealOne(string line, string shown) =>
+        Assert.Equal(shown, CliRun.Of(new MemoryFiles(), CommandWords.Split(line)).Out);
+
+    public static TheoryData<string, string> Shown
+    {
+        get
+        {
+            TheoryData<string, string> all = [];
+            foreach (Match match in Printed().Matches(RepositoryFile.Read("README.md")))
+                all.Add(match.Groups[1].Value, match.Groups[2].Value);
+            return all;
+        }
     }
 
     [Fact]
@@ -57,6 +76,9 @@ public sealed partial class ReadmeCommandTests
 
     [GeneratedRegex(@"(?m)^(?:dotnet run --project src/LeverDraw\.Cli -c Release -- |leverdraw )(.+)$")]
     private static partial Regex CommandLine();
+
+    [GeneratedRegex(@"(?ms)^```text\n\$ leverdraw ([^\n]+)\n(.*?)^```$")]
+    private static partial Regex Printed();
 
     [GeneratedRegex(@"(--[a-z][a-z-]*)")]
     private static partial Regex Option();

@@ -78,8 +78,26 @@ internal sealed class MemoryFiles : IFileSystem
         files[Plain(path)] = bytes.ToArray();
     }
 
+    /// <summary>Putting the n-th file in its place fails, as when a reader holds it open; 0 for never.</summary>
+    public int HeldAtFile { get; set; }
+
+    /// <summary>After that failure nothing more can be put in place either.</summary>
+    public bool HeldFromThenOn { get; set; }
+
+    private int placed;
+
+    public void Copy(string from, string to)
+    {
+        Refuse();
+        Assert.False(FileExists(to));
+        files[Plain(to)] = files[Plain(from)];
+    }
+
     public void Replace(string from, string to)
     {
+        placed++;
+        if (placed == HeldAtFile || (HeldFromThenOn && HeldAtFile > 0 && placed > HeldAtFile))
+            throw new IOException("The file is in use.");
         files[Plain(to)] = files[Plain(from)];
         files.Remove(Plain(from));
     }

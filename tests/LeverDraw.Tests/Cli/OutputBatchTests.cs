@@ -49,6 +49,43 @@ public sealed class OutputBatchTests
         Assert.Empty(files.Folders);
     }
 
+    /// <summary>A viewer holds the n-th file open: those renamed before it get their earlier contents back.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(4)]
+    public void Write_RenameFails_EverythingIsPutBack(int at)
+    {
+        MemoryFiles files = new MemoryFiles { HeldAtFile = at }.With("drawings/middle.finished.svg", "old").With("drawings/middle.finished.pdf", "older");
+        OutputException fault = Assert.Throws<OutputException>(() => Write(files, "drawings"));
+        Assert.Contains("Nothing was written.", fault.Message, StringComparison.Ordinal);
+        Assert.Equal(["drawings/middle.finished.pdf", "drawings/middle.finished.svg"], files.Names);
+        Assert.Equal("old"u8.ToArray(), files["drawings/middle.finished.svg"]);
+        Assert.Equal("older"u8.ToArray(), files["drawings/middle.finished.pdf"]);
+    }
+
+    [Fact]
+    public void Write_RenameFailsInNewFolder_TakesTheFolderAway()
+    {
+        MemoryFiles files = new() { HeldAtFile = 3 };
+        Assert.Throws<OutputException>(() => Write(files, "drawings"));
+        Assert.Empty(files.Names);
+        Assert.Empty(files.Folders);
+    }
+
+    /// <summary>Not even putting back works: what is new is named, and where its earlier contents are; no contents are lost.</summary>
+    [Fact]
+    public void Write_PuttingBackFails_NamesWhatIsNewAndKeepsTheEarlier()
+    {
+        MemoryFiles files = new MemoryFiles { HeldAtFile = 3, HeldFromThenOn = true }.With("drawings/middle.finished.svg", "old");
+        string told = Assert.Throws<OutputException>(() => Write(files, "drawings")).Message;
+        Assert.Contains("'drawings/middle.finished.svg' (its earlier contents are in 'drawings/.middle.finished.svg.1.earlier')", told, StringComparison.Ordinal);
+        Assert.DoesNotContain("dxf", told, StringComparison.Ordinal);
+        Assert.Equal(["drawings/.middle.finished.svg.1.earlier", "drawings/middle.finished.svg"], files.Names);
+        Assert.Equal("old"u8.ToArray(), files["drawings/.middle.finished.svg.1.earlier"]);
+        Assert.Equal(Four[0].Bytes, files["drawings/middle.finished.svg"]);
+    }
+
     [Fact]
     public void Write_ReadOnlyFolder_Refused()
     {

@@ -66,6 +66,46 @@ public class FieldListingsTests
         Assert.Equal("test-lever", properties.GetProperty("kind").GetProperty("const").GetString());
     }
 
+    // arms.width is 1 to 25.4 mm: in inches 0.039370 (rounded outwards from 0.0393701) to 1.
+    [Theory]
+    [InlineData(0, "mm", 1, 25.4)]
+    [InlineData(1, "in", 0.03937, 1)]
+    public void Schema_SizeRange_IsInTheFilesUnit(int branch, string unit, double least, double most)
+    {
+        using JsonDocument json = JsonDocument.Parse(JsonSchema.For(TestKind.Fields));
+        JsonElement one = json.RootElement.GetProperty("allOf")[branch];
+        Assert.Equal(unit, one.GetProperty("if").GetProperty("properties").GetProperty("units").GetProperty("const").GetString());
+        JsonElement width = one.GetProperty("then").GetProperty("properties").GetProperty("arms").GetProperty("properties").GetProperty("width");
+        foreach (JsonElement at in (JsonElement[])[width, width.GetProperty("properties").GetProperty("size")])
+        {
+            Assert.Equal(least, at.GetProperty("minimum").GetDouble());
+            Assert.Equal(most, at.GetProperty("maximum").GetDouble());
+        }
+    }
+
+    [Fact]
+    public void Schema_Angle_HasItsRangeInDegrees()
+    {
+        using JsonDocument json = JsonDocument.Parse(JsonSchema.For(TestKind.Fields));
+        JsonElement sweep = json.RootElement.GetProperty("properties").GetProperty("tongue").GetProperty("properties").GetProperty("sweep");
+        Assert.Equal(0, sweep.GetProperty("minimum").GetDouble());
+        Assert.Equal(80, sweep.GetProperty("maximum").GetDouble());
+    }
+
+    // The ends of every range are read as good numbers, so the schema must take them in either unit.
+    [Theory]
+    [InlineData("mm", "1")]
+    [InlineData("mm", "12")]
+    [InlineData("in", "0.039370078741")]
+    [InlineData("in", "0.4724409448")]
+    public void Schema_RangeEnds_TakeWhatTheReaderTakes(string unit, string thickness)
+    {
+        TestKind.ReadGood(TestKind.Good.Replace("\"mm\"", "\"" + unit + "\"", StringComparison.Ordinal).Replace("thickness = 3.6", "thickness = " + thickness, StringComparison.Ordinal));
+        using JsonDocument json = JsonDocument.Parse(JsonSchema.For(TestKind.Fields));
+        JsonElement range = json.RootElement.GetProperty("allOf")[unit == "mm" ? 0 : 1].GetProperty("then").GetProperty("properties").GetProperty("arms").GetProperty("properties").GetProperty("thickness");
+        Assert.InRange(double.Parse(thickness, System.Globalization.CultureInfo.InvariantCulture), range.GetProperty("minimum").GetDouble(), range.GetProperty("maximum").GetDouble());
+    }
+
     // The schema's idea of a length must take whatever the reader takes.
     [Theory]
     [InlineData("3.6")]

@@ -138,6 +138,37 @@ public sealed class TaperPinTablesTests
     [InlineData("3", 0.8)]
     public void Drills_NotListed_IsRefused(string number, double inches) => Assert.False(TaperPinDrills.For(number, Length.FromInches(inches)).IsGiven);
 
+    // One club page (reference 07d), all its rows, printed to four decimals.
+    [Theory]
+    [InlineData("7/0", 0.0469, null, null)]
+    [InlineData("6/0", 0.0469, null, null)]
+    [InlineData("5/0", 0.0625, null, null)]
+    [InlineData("4/0", 0.0781, null, null)]
+    [InlineData("3/0", 0.0938, null, null)]
+    [InlineData("2/0", 0.0938, 0.1094, 1.25)]
+    [InlineData("0", 0.0938, 0.125, 1.5)]
+    [InlineData("1", 0.1094, 0.1406, 1.5)]
+    [InlineData("2", 0.1094, 0.1406, 1.75)]
+    [InlineData("3", 0.1406, 0.1719, 1.75)]
+    public void StepDrills_EveryRow_IsThePublishedOne_OneSource(string number, double first, double? second, double? depth)
+    {
+        TaperPinSteps steps = TaperPinStepDrills.For(number).Value;
+        Assert.InRange(steps.First.Inches, first - 0.0000501, first + 0.0000501);
+        Assert.Equal(second is null, steps.Second is null);
+        if (second is { } drill)
+        {
+            Assert.InRange(steps.Second!.Drill.Inches, drill - 0.0000501, drill + 0.0000501);
+            Assert.Equal(depth!.Value, steps.Second.Depth.Inches, 9);
+        }
+    }
+
+    [Fact]
+    public void StepDrills_NotListed_IsRefused()
+    {
+        Assert.False(TaperPinStepDrills.For("4").IsGiven);
+        Assert.Equal(10, TaperPinStepDrills.All.Length);
+    }
+
     // From memory; the last column is flute length over 48 worked out apart from this code.
     [Theory]
     [InlineData("7/0", 0.0497, 0.0666, 0.0169)]

@@ -52,6 +52,30 @@ public sealed class InchRoundingTests
             }
         });
 
+    /// <summary>Every zone, in every grade, on sizes all over the table, with every number of decimals and with the number chosen.</summary>
+    [Fact]
+    public void Limits_EveryZoneGradeAndDecimals_StayInsideTheMillimetres()
+    {
+        int given = 0;
+        foreach (ToleranceZone zone in Enum.GetValues<DeviationLetter>().SelectMany(l => Enumerable.Range(1, 18).SelectMany(g => new[] { ToleranceZone.Hole(l, g), ToleranceZone.Shaft(l, g) })))
+        {
+            foreach (double mm in (double[])[0.5, 1.0001, 3, 3.06, 3.175, 6, 9.525, 25.4, 120.0001, 254, 300, 500])
+            {
+                if (Iso286.Limits(zone, Length.FromMillimetres(mm)) is not { IsGiven: true } limits)
+                    continue;
+                Answer<InchLimits>[] all = [InchRounding.FewestDecimals(limits.Value, 3), .. Enumerable.Range(0, 7).Select(d => InchRounding.Limits(limits.Value, d))];
+                foreach (Answer<InchLimits> inches in all.Where(a => a.IsGiven))
+                {
+                    Assert.True(inches.Value.Min.Millimetres >= limits.Value.Min.Millimetres - 1e-9, zone.Text);
+                    Assert.True(inches.Value.Max.Millimetres <= limits.Value.Max.Millimetres + 1e-9, zone.Text);
+                    given++;
+                }
+            }
+        }
+
+        Assert.True(given > 10_000);
+    }
+
     [Fact]
     public void FewestDecimals_FineTolerance_TakesEnough()
     {

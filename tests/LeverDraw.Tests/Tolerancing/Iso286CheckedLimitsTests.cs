@@ -128,5 +128,22 @@ public sealed class Iso286CheckedLimitsTests
         Assert.Equal(upper, found.Upper.Millimetres * 1000, 9);
     }
 
+    // ISO 286-1: the ends of the finer steps of tables 2 to 5; a published limit holds from one to the next.
+    private static readonly double[] StepEnds =
+        [0, 3, 6, 10, 14, 18, 24, 30, 40, 50, 65, 80, 100, 120, 140];
+
+    [Theory]
+    [MemberData(nameof(Rows))]
+    public void Deviations_BothEndsOfThePublishedStep_AreEqual(double nominal, string zone, double lower, double upper)
+    {
+        int step = Array.FindIndex(StepEnds, end => nominal <= end);
+        foreach (double mm in (double[])[StepEnds[step - 1] + 0.001, StepEnds[step]])
+        {
+            LimitDeviations found = Iso286.Deviations(ToleranceZone.Parse(zone).Value, Length.FromMillimetres(mm)).Value;
+            Assert.Equal(lower, found.Lower.Millimetres * 1000, 9);
+            Assert.Equal(upper, found.Upper.Millimetres * 1000, 9);
+        }
+    }
+
     private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
 }

@@ -16,7 +16,7 @@ internal sealed class SheetAssembly(SheetContent content, SheetOptions options, 
         var items = ImmutableArray.CreateBuilder<PlotItem>(512);
         var dimensions = ImmutableArray.CreateBuilder<PlotDimension>();
         var views = ImmutableArray.CreateBuilder<PlotView>();
-        items.AddRange(SheetFrame.Draw(sheet, title));
+        items.AddRange(SheetFrame.Draw(sheet, [title, .. placed.Select(p => p.Block.Bounds.Moved(p.Shift))]));
         items.AddRange(TitleBlockInk.Draw(content.Title, scale.Text, sheet.Name, options.Projection, title));
         foreach (PlacedBlock block in InOrder(placed))
         {

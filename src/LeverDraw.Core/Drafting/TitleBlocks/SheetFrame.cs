@@ -10,13 +10,8 @@ namespace LeverDraw.Drafting.TitleBlocks;
 /// <summary>Frame, centring marks and reference grid of a sheet.</summary>
 public static class SheetFrame
 {
-    /// <summary>The strip of the reference grid outside the frame, millimetres (ISO 5457, from memory).</summary>
-    private const double Strip = 5;
-
-    /// <summary>Centring marks end this far inside the frame; blocks keep further away, so a mark meets nothing.</summary>
-    private const double MarkInside = 4;
-
-    private const double GridLettering = 2.5;
+    /// <summary>A centring mark ends this far before a block that stands in its way.</summary>
+    private const double MarkClear = 1;
 
     /// <summary>The drawing field inside the frame.</summary>
     public static Box2D Field(SheetFormat sheet) => new(
@@ -25,31 +20,46 @@ public static class SheetFrame
         sheet.Width.Millimetres - sheet.Borders.Right.Millimetres,
         sheet.Height.Millimetres - sheet.Borders.Top.Millimetres);
 
-    public static ImmutableArray<PlotItem> Draw(SheetFormat sheet, Box2D title)
+    /// <param name="occupied">Blocks inside the frame; centring marks stop short of them.</param>
+    public static ImmutableArray<PlotItem> Draw(SheetFormat sheet, params ReadOnlySpan<Box2D> occupied)
     {
         var items = ImmutableArray.CreateBuilder<PlotItem>();
         Box2D field = Field(sheet);
         items.AddRange(Rectangle(field, LineRole.Frame));
-        double strip = Math.Min(Strip, Math.Min(sheet.Borders.Right.Millimetres, sheet.Borders.Bottom.Millimetres) - 1);
-        Point2D middle = field.Centre;
-        void Mark(Point2D from, Point2D to) => items.Add(new PlotStroke(LineRole.Frame, new LineEdge(from, to)));
-        Mark(new Point2D(field.MinX - strip, middle.Y), new Point2D(field.MinX + MarkInside, middle.Y));
-        Mark(new Point2D(field.MaxX + strip, middle.Y), new Point2D(field.MaxX - MarkInside, middle.Y));
-        Mark(new Point2D(middle.X, field.MaxY + strip), new Point2D(middle.X, field.MaxY - MarkInside));
-        double inside = title.MinX <= middle.X ? 0 : MarkInside;
-        Mark(new Point2D(middle.X, field.MinY - strip), new Point2D(middle.X, field.MinY + inside));
+        double strip = Math.Min(SheetLayout.GridStrip.Millimetres, Math.Min(sheet.Borders.Right.Millimetres, sheet.Borders.Bottom.Millimetres) - 1);
+        var middle = new Point2D(sheet.Width.Millimetres / 2, sheet.Height.Millimetres / 2);
+        items.Add(Mark(new Point2D(field.MinX, middle.Y), new Vector2D(1, 0), strip, occupied));
+        items.Add(Mark(new Point2D(field.MaxX, middle.Y), new Vector2D(-1, 0), strip, occupied));
+        items.Add(Mark(new Point2D(middle.X, field.MaxY), new Vector2D(0, -1), strip, occupied));
+        items.Add(Mark(new Point2D(middle.X, field.MinY), new Vector2D(0, 1), strip, occupied));
         if (sheet.FieldsAlongWidth > 0)
-            items.AddRange(Grid(field, strip));
+            items.AddRange(Grid(sheet, field, middle, strip));
         return items.ToImmutable();
     }
 
-    /// <summary>50 mm fields counted from the centring marks: numbers left to right, letters top to bottom.</summary>
-    private static IEnumerable<PlotItem> Grid(Box2D field, double strip)
+    /// <summary>From the outer edge of the strip over the frame and into the drawing space, as far as nothing stands there.</summary>
+    private static PlotStroke Mark(Point2D onFrame, Vector2D inwards, double strip, ReadOnlySpan<Box2D> occupied)
+    {
+        double inside = SheetLayout.CentringMarkPastFrame.Millimetres;
+        foreach (Box2D block in occupied)
+        {
+            Box2D near = block.Inflated(MarkClear);
+            if (near.Overlaps(Box2D.Empty.Including(onFrame).Including(onFrame + (inwards * inside))))
+                inside = Math.Max(0, Math.Min(inside, Nearest(near, onFrame, inwards)));
+        }
+
+        return new PlotStroke(LineRole.Frame, new LineEdge(onFrame - (inwards * strip), onFrame + (inwards * inside)));
+    }
+
+    private static double Nearest(Box2D box, Point2D from, Vector2D inwards) =>
+        inwards.X > 0 ? box.MinX - from.X : inwards.X < 0 ? from.X - box.MaxX : inwards.Y > 0 ? box.MinY - from.Y : from.Y - box.MaxY;
+
+    /// <summary>Fields counted from the centring marks: numbers left to right, letters top to bottom; the outermost take what is left.</summary>
+    private static IEnumerable<PlotItem> Grid(SheetFormat sheet, Box2D field, Point2D middle, double strip)
     {
         foreach (PlotItem side in Rectangle(field.Inflated(strip), LineRole.Table))
             yield return side;
-        double pitch = SheetLayout.FieldLength.Millimetres;
-        double[] xs = Borders(field.MinX, field.MaxX, pitch);
+        double[] xs = Borders(field.MinX, middle.X, field.MaxX, sheet.FieldsAlongWidth);
         for (int i = 0; i + 1 < xs.Length; i++)
         {
             string number = (i + 1).ToString(CultureInfo.InvariantCulture);
@@ -61,7 +71,7 @@ public static class SheetFrame
             yield return Tick(new Point2D(xs[i], field.MaxY), new Point2D(xs[i], field.MaxY + strip));
         }
 
-        double[] ys = Borders(field.MinY, field.MaxY, pitch);
+        double[] ys = Borders(field.MinY, middle.Y, field.MaxY, sheet.FieldsAlongHeight);
         for (int i = 0; i + 1 < ys.Length; i++)
         {
             string letter = SheetLayout.RowLetters[ys.Length - 2 - i].ToString();
@@ -74,19 +84,20 @@ public static class SheetFrame
         }
     }
 
-    /// <summary>Field borders from end to end; a rest shorter than a third of a field joins its neighbour.</summary>
-    private static double[] Borders(double from, double to, double pitch)
+    /// <summary>Field borders from end to end, an even number of fields, half of them on each side of the middle.</summary>
+    private static double[] Borders(double from, double middle, double to, int fields)
     {
-        double middle = (from + to) / 2;
-        int half = (int)Math.Floor((((to - from) / 2) / pitch) + (2.0 / 3));
+        int half = fields / 2;
         var all = new List<double> { from };
         for (int i = 1 - half; i < half; i++)
-            all.Add(middle + (i * pitch));
+            all.Add(middle + (i * SheetLayout.FieldLength.Millimetres));
         all.Add(to);
         return [.. all];
     }
 
     private static PlotStroke Tick(Point2D from, Point2D to) => new(LineRole.Table, new LineEdge(from, to));
+
+    private static double GridLettering => SheetLayout.FieldLetterHeight.Millimetres;
 
     private static PlotText Centred(string text, Point2D at) =>
         StrokeLettering.Compose(text, at - new Vector2D(StrokeLettering.WidthOf(text, GridLettering) / 2, GridLettering / 2), GridLettering);

@@ -17,17 +17,15 @@ public static class TitleBlockInk
 
     private const double CaptionHeight = 1.8;
 
-    /// <summary>From line to line where an entry takes two.</summary>
-    private const double TightPitch = 2.95;
+    /// <summary>From the top of a cell down to its caption's baseline.</summary>
+    private const double CaptionDrop = CaptionHeight + 0.6;
 
     /// <summary>Where the projection symbol's cell begins, in the fourth row from below.</summary>
     private const double SymbolX = 156;
 
-    private static readonly double[] EntryHeights = [3.5, 2.5, 1.8];
-
     /// <summary>Entries that are too long for their cells even in the smallest lettering.</summary>
     public static IEnumerable<string> TooLong(TitleBlock block, double width) =>
-        Cells(block, "50:1", "tabloid").Where(c => Lines(c.Entry, c.Width * width / FullWidth, c.Largest) is null).Select(c => c.Caption);
+        Cells(block, "50:1", "tabloid").Where(c => Fit(c, c.Width * width / FullWidth) is null).Select(c => c.Caption);
 
     /// <param name="box">As wide as the block is to be and <see cref="Rows"/> rows high.</param>
     public static ImmutableArray<PlotItem> Draw(TitleBlock block, string scale, string paper, ProjectionMethod projection, Box2D box)
@@ -49,13 +47,13 @@ public static class TitleBlockInk
                 Line(x0, y0, x0, y1);
             if (cell.Row > 0)
                 Line(x0, y0, x0 + width, y0);
-            items.Add(StrokeLettering.Compose(cell.Caption, new Point2D(x0 + 1, y1 - 0.6 - CaptionHeight), CaptionHeight));
+            items.Add(StrokeLettering.Compose(cell.Caption, new Point2D(x0 + 1, y1 - CaptionDrop), CaptionHeight));
             if (cell.Entry.Length == 0)
                 continue;
-            (string[] lines, double height) = Lines(cell.Entry, width, cell.Largest) ?? ([cell.Entry], EntryHeights[^1]);
-            double foot = lines.Length > 1 ? 0.8 : 1.4;
-            for (int i = 0; i < lines.Length; i++)
-                items.Add(StrokeLettering.Compose(lines[i], new Point2D(x0 + 1.5, y0 + foot + ((lines.Length - 1 - i) * TightPitch)), height));
+            // One that is too long was told before; drawn all the same it shows where.
+            TitleEntry entry = Fit(cell, width) ?? new TitleEntry([(cell.Entry, 1.4)], 1.8);
+            foreach ((string line, double baseline) in entry.Lines)
+                items.Add(StrokeLettering.Compose(line, new Point2D(x0 + 1.5, y0 + baseline), entry.Height));
         }
 
         var room = new Box2D(box.MinX + (SymbolX * stretch), box.MinY + (3 * RowHeight), box.MaxX, box.MinY + (4 * RowHeight));
@@ -85,25 +83,8 @@ public static class TitleBlockInk
         yield return new(0, 1, 156, 24, "SHEET", b.Sheet, 3.5);
     }
 
-    /// <summary>The entry on one line in the largest lettering that fits, or on two in the smallest; null when even that is too long.</summary>
-    private static (string[] Lines, double Height)? Lines(string entry, double width, double largest)
-    {
-        double room = width - 2.5;
-        foreach (double height in EntryHeights)
-        {
-            if (height <= largest && (entry.Length == 0 || StrokeLettering.WidthOf(entry, height, stackFractions: false) <= room))
-                return ([entry], height);
-        }
-
-        double smallest = EntryHeights[^1];
-        for (int at = entry.LastIndexOf(' '); at > 0; at = entry.LastIndexOf(' ', at - 1))
-        {
-            if (StrokeLettering.WidthOf(entry[..at], smallest) <= room)
-                return StrokeLettering.WidthOf(entry[(at + 1)..], smallest) <= room ? ([entry[..at], entry[(at + 1)..]], smallest) : null;
-        }
-
-        return null;
-    }
+    private static TitleEntry? Fit(TitleCell cell, double width) =>
+        TitleEntry.Fit(cell.Entry, width, (cell.RowSpan * RowHeight) - CaptionDrop - Pens.LetteringWidth(CaptionHeight) / 2, cell.Largest);
 
     /// <summary>Row 0 is the lowest; x and width for a block 180 wide.</summary>
     private sealed record TitleCell(int Row, int RowSpan, double X, double Width, string Caption, string Entry, double Largest = 3.5);

@@ -28,15 +28,43 @@ public class SheetFrameTests
     [InlineData("A4")]
     [InlineData("A3")]
     [InlineData("letter")]
-    public void Draw_CentringMarks_CrossTheFrameInTheMiddleOfEachSide(string paper)
+    public void Draw_CentringMarks_StandInTheMiddleOfTheTrimmedSheet(string paper)
     {
         LineEdge[] marks = [.. Frame(paper).Where(l => l.Length < 100)];
-        Box2D field = SheetFrame.Field(LeverDraw.Standards.Sheets.Named(paper).Value);
+        SheetFormat sheet = LeverDraw.Standards.Sheets.Named(paper).Value;
+        Box2D field = SheetFrame.Field(sheet);
         Assert.Equal(4, marks.Length);
-        Assert.Equal(2, marks.Count(m => m.From.X == m.To.X && Math.Abs(m.From.X - field.Centre.X) < 1e-9));
-        Assert.Equal(2, marks.Count(m => m.From.Y == m.To.Y && Math.Abs(m.From.Y - field.Centre.Y) < 1e-9));
+        Assert.Equal(2, marks.Count(m => m.From.X == m.To.X && Math.Abs(m.From.X - (sheet.Width.Millimetres / 2)) < 1e-9));
+        Assert.Equal(2, marks.Count(m => m.From.Y == m.To.Y && Math.Abs(m.From.Y - (sheet.Height.Millimetres / 2)) < 1e-9));
+        // Reference 10b, from memory: about 10 mm past the frame.
+        Assert.All(marks, m => Assert.Equal(10, Math.Min(Past(m.To.X, field.MinX, field.MaxX), Past(m.To.Y, field.MinY, field.MaxY)), 9));
         // From outside the frame to inside it.
         Assert.All(marks, m => Assert.True(!field.Contains(m.From) && field.Contains(m.To)));
+    }
+
+    [Fact]
+    public void Draw_BlockBeforeACentringMark_MarkEndsOneMillimetreShort()
+    {
+        Box2D field = SheetFrame.Field(IsoSheets.A3);
+        var block = new Box2D(field.MinX + 6, 100, field.MinX + 60, 200);
+        var below = new Box2D(150, field.MinY, field.MaxX, field.MinY + 40);
+        LineEdge[] marks = [.. SheetFrame.Draw(IsoSheets.A3, block, below).OfType<PlotStroke>().Where(s => s.Role == LineRole.Frame).Select(s => (LineEdge)s.Edge).Where(l => l.Length < 100)];
+        Assert.Equal(field.MinX + 5, marks.Single(m => m.From.X < field.MinX).To.X, 9);
+        Assert.Equal(field.MinY, marks.Single(m => m.From.Y < field.MinY).To.Y, 9);
+        Assert.Equal(field.MaxX - 10, marks.Single(m => m.From.X > field.MaxX).To.X, 9);
+    }
+
+    // Reference 10b, from memory: letters 3.5 high.
+    [Fact]
+    public void Draw_GridLetters_AreThreeAndAHalfHighAndClearOfTheStrip()
+    {
+        Box2D field = SheetFrame.Field(IsoSheets.A4);
+        Assert.All(Items("A4").OfType<PlotText>(), t =>
+        {
+            Assert.Equal(3.5, t.Height);
+            Box2D ink = LeverDraw.Tests.Support.Legibility.BoxOf(t);
+            Assert.True(field.Inflated(5 - 0.3).Contains(ink) && !field.Inflated(0.3).Overlaps(ink), t.Text);
+        });
     }
 
     // Columns numbered from the left, rows lettered from the top without I and O.
@@ -59,7 +87,7 @@ public class SheetFrameTests
     [Fact]
     public void Draw_GridTicks_StandFiftyMillimetresApartFromTheMiddle()
     {
-        double middle = SheetFrame.Field(IsoSheets.A3).Centre.X;
+        double middle = IsoSheets.A3.Width.Millimetres / 2;
         double[] ticks = [.. Items("A3").OfType<PlotStroke>().Where(s => s.Role == LineRole.Table).Select(s => (LineEdge)s.Edge).Where(l => l.From.X == l.To.X && l.Length < 10 && l.From.Y < 20).Select(l => l.From.X - middle).Order()];
         Assert.Equal([-150, -100, -50, 0, 50, 100, 150], ticks.Select(t => Math.Round(t, 9)));
     }
@@ -78,6 +106,8 @@ public class SheetFrameTests
 
     private static IEnumerable<LineEdge> Frame(string paper) =>
         Items(paper).OfType<PlotStroke>().Where(s => s.Role == LineRole.Frame).Select(s => (LineEdge)s.Edge);
+
+    private static double Past(double at, double min, double max) => Math.Min(at - min, max - at);
 
     private static string Read(IEnumerable<PlotText> texts) => string.Join(' ', texts.Select(t => t.Text));
 

@@ -53,6 +53,24 @@ public class TitleBlockTests
         Assert.All(lines, l => Assert.Equal(1.8, l.Height));
     }
 
+    /// <summary>Accents over the upper line keep clear of the caption, tails of the lower line of the cell's line.</summary>
+    [Theory]
+    [InlineData("LAITON À FAIBLE TENEUR EN PLOMB COULÉ À PARTIR DE LINGOTS NEUFS")]
+    [InlineData("KISELMÄSSING MED LÅG HALT AV BLY GJUTEN AV NYA GÖT PÅ BRUKET")]
+    public void Draw_AccentedCapitals_TakeTwoLinesClearOfTheCaption(string material)
+    {
+        TitleBlock block = Filled with { Material = material };
+        Assert.Empty(TitleBlockInk.TooLong(block, 180));
+        var items = TitleBlockInk.Draw(block, "2:1", "A3", ProjectionMethod.ThirdAngle, Box);
+        Assert.Equal(2, items.OfType<PlotText>().Count(t => material.Contains(t.Text, StringComparison.Ordinal) && t.Text.Length > 5));
+        Assert.Empty(Legibility.Faults(new PlotSheet(180, 42.5, "", PartState.Finished, SheetUnit.Millimetre, 1, 3.5, 3.5, items, [], []), Box));
+    }
+
+    // Tails of the upper line over accents of the lower one: no room for both, so it is told and not drawn touching.
+    [Fact]
+    public void TooLong_AccentsAndTailsInBothLines_IsTold() =>
+        Assert.Equal(["MATERIAL"], TitleBlockInk.TooLong(Filled with { Material = "ÅÇÅÇÅÇÅÇÅÇÅÇÅÇÅÇÅÇÅÇÅÇÅÇ ÅÇÅÇÅÇÅÇÅÇÅÇÅÇÅÇÅÇÅÇÅÇÅÇ" }, 180));
+
     [Fact]
     public void TooLong_EntryThatFitsNoWay_NamesItsCaptionOnly()
     {
@@ -76,7 +94,7 @@ public class TitleBlockTests
             Assert.All(items.OfType<PlotText>(), t => Assert.True(box.Contains(Legibility.BoxOf(t)), t.Text));
         }, iter: 200);
 
-    private static Gen<string> Words { get; } = Gen.Char["abcgjyMQW,.&-()"].Array[1, 9].Select(c => new string(c)).Array[1, 8].Select(w => string.Join(' ', w));
+    private static Gen<string> Words { get; } = Gen.Char["abcgjyMQW,.&-()ÉÅŞ"].Array[1, 9].Select(c => new string(c)).Array[1, 8].Select(w => string.Join(' ', w));
 
     private static PlotText[] Texts(TitleBlock block) => [.. TitleBlockInk.Draw(block, "2:1", "A3", ProjectionMethod.ThirdAngle, Box).OfType<PlotText>()];
 }
