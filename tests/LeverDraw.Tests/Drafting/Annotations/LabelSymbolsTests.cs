@@ -23,7 +23,7 @@ public class LabelSymbolsTests
     public void Linear_Frame_StandsClearAndItsTextIsInkOfTheDimension(double width)
     {
         ViewBlock block = Place(Across(width, new Label([$"8"]) { Frames = [Frame] }), width);
-        PlotDimension dimension = Assert.Single(block.Dimensions);
+        PlotDimension dimension = Assert.Single(block.Draw().Dimensions);
         Assert.Equal("8", dimension.Text);
         PlotText[] texts = [.. block.Items.OfType<PlotText>()];
         Assert.Equal(["8", "⌯", "0.1", "B"], texts.Select(t => t.Text));
@@ -41,7 +41,7 @@ public class LabelSymbolsTests
         PlotFill triangle = Assert.Single(block.Items.OfType<PlotFill>(), f => f.Role == LineRole.Symbol);
         Point2D[] onLine = [.. triangle.Corners.Where(c => Math.Abs(Math.Abs(c.X) - (width / 2)) < 1e-9)];
         Assert.Equal(2, onLine.Length);
-        double level = Assert.Single(block.Dimensions).Points[2].Y;
+        double level = Assert.Single(block.Draw().Dimensions).Points[2].Y;
         Assert.Equal(level, onLine.Average(c => c.Y), 9);
         // Outside arrows: the triangle takes one's place.
         Assert.Equal(width > 10 ? 2 : 1, block.Items.OfType<PlotFill>().Count(f => f.Role == LineRole.Dimension));
@@ -61,7 +61,7 @@ public class LabelSymbolsTests
     public void Linear_Texture_TouchesTheDimensionLine()
     {
         ViewBlock block = Place(Across(8, new Label(["8 0/−0.1", "[.3150 0/−.0039]"]) { Texture = Ra }), 8);
-        double level = Assert.Single(block.Dimensions).Points[2].Y;
+        double level = Assert.Single(block.Draw().Dimensions).Points[2].Y;
         double tip = block.Items.OfType<PlotStroke>().Where(s => s.Role == LineRole.Symbol).Min(s => s.Edge.Box.MinY);
         Assert.Equal(level, tip, 9);
     }
@@ -74,8 +74,8 @@ public class LabelSymbolsTests
     {
         var label = new Label([.. Enumerable.Repeat("⌀3.4 H7", lines)]) { Frames = [Frame, Frame], Datum = "A", Texture = lines > 0 ? Ra : null };
         ViewBlock block = Place(new LeaderNote("hole", 3.4, label, [new Point2D(10, 5)]), 20);
-        Assert.Equal(PlotDimensionKind.Note, Assert.Single(block.Dimensions).Kind);
-        Assert.Equal(lines == 0 ? "⌯ 0.1 B\n⌯ 0.1 B" : string.Join('\n', label.Lines), block.Dimensions[0].Text);
+        Assert.Equal(PlotDimensionKind.Note, Assert.Single(block.Draw().Dimensions).Kind);
+        Assert.Equal(lines == 0 ? "⌯ 0.1 B\n⌯ 0.1 B" : string.Join('\n', label.Lines), block.Draw().Dimensions[0].Text);
         if (lines == 0)
         {
             // The leader's shoulder ends on the frame's side.
@@ -96,7 +96,7 @@ public class LabelSymbolsTests
         ViewBlock block = Place(new SurfaceTexture("texture", Ra, [new SurfacePoint(at, new Vector2D(x, y))]), 20);
         PlotText text = Assert.Single(block.Items.OfType<PlotText>());
         Assert.Equal(("Ra 3.2", degrees), (text.Text, Math.Round(text.Angle * 180 / Math.PI, 6)));
-        Assert.Empty(block.Dimensions);
+        Assert.Empty(block.Draw().Dimensions);
         IEnumerable<PlotStroke> sign = block.Items.OfType<PlotStroke>().Where(s => s.Role == LineRole.Symbol);
         Assert.Equal(stands, sign.Any(s => (s.Edge.Start - at).Length < 1e-9));
         Assert.Equal(stands ? 0 : 1, block.Items.OfType<PlotFill>().Count());
@@ -124,7 +124,7 @@ public class LabelSymbolsTests
         Point2D[] corners = [new(-width / 2, -5), new(width / 2, -5), new(width / 2, 5), new(-width / 2, 5)];
         var box = new PlotOutline("box", Contour.Of(corners.Select((c, i) => new LineEdge(c, corners[(i + 1) % 4]))));
         var view = new ViewSource("v", null) { Outlines = [box], Annotations = [annotation] };
-        ViewBlock block = ViewBlockBuilder.Build(view, 1, null, DraftingStyle.Small, 0.25);
+        ViewBlock block = new AnnotatedView(view, 1, DraftingStyle.Small).Place(0.25);
         Assert.Empty(block.Unplaced);
         ImmutableArray<PlotItem> items = block.Items;
         Assert.Empty(Legibility.Faults(new PlotSheet(500, 500, "", PartState.Finished, SheetUnit.Millimetre, 1, 2.5, 2.5, items, [], []), new Box2D(-250, -250, 250, 250)));
