@@ -21,6 +21,9 @@ public sealed record Label(ImmutableArray<string> Lines, int Decimals = 3, bool 
     /// <summary>In round brackets: the size follows from others.</summary>
     public bool IsReference { get; init; }
 
+    /// <summary>What stands beside the lettering, as text: equal for equal frames, datum and texture.</summary>
+    internal string Signs => string.Join('\n', [.. Frames.Select(f => f.ToString()), "datum " + Datum, "texture " + Texture]);
+
     public static Label Of(params ReadOnlySpan<string> lines) => new([.. lines]);
 
     /// <summary>The lettering alone, without frames and datum.</summary>

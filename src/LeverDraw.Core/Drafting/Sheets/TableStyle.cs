@@ -54,7 +54,7 @@ public static class TableStyle
             Kind = first.Kind + "-table",
             Notes = Notes(variants),
             Title = TitleOf(variants),
-            Tables = [.. first.Tables, .. Blocks(variants, unit, rows.ToImmutable())],
+            Tables = [.. OwnTables(variants), .. Blocks(variants, unit, rows.ToImmutable())],
         });
     }
 
@@ -73,7 +73,7 @@ public static class TableStyle
     {
         // A size in brackets follows from others and may go unsaid.
         string[] without = [.. sizes.Values
-            .Where(s => drawn.TryGetValue(s.Key, out LabelledSize? same) ? same.Drawn != s.Drawn : !s.IsReference)
+            .Where(s => drawn.TryGetValue(s.Key, out LabelledSize? same) ? same.Drawn != s.Drawn || same.Label.Signs != s.Label.Signs : !s.IsReference)
             .Select(s => s.Name).Distinct()];
         string[] marks = [.. MarksOf(other.Content).Except(MarksOf(first.Content))];
         return without.Length + marks.Length == 0
@@ -127,6 +127,18 @@ public static class TableStyle
             .. about,
             .. variants[0].Content.Notes.Where(common.Contains),
             .. variants.SelectMany(v => v.Content.Notes.Where(n => !common.Contains(n)).Select(n => v.Name + ": " + n)),
+        ];
+    }
+
+    /// <summary>Tables the plain sheets have: once where all variants share it, else each variant's own under its name.</summary>
+    private static IEnumerable<SheetTable> OwnTables(ImmutableArray<TableVariant> variants)
+    {
+        static string Text(SheetTable table) => string.Join('\n', [table.Title, .. table.Columns.Select(c => c.Head), .. table.Rows.Select(r => string.Join('\t', r))]);
+        var common = variants[0].Content.Tables.Select(Text).Where(t => variants.All(v => v.Content.Tables.Any(o => Text(o) == t))).ToHashSet(StringComparer.Ordinal);
+        return
+        [
+            .. variants[0].Content.Tables.Where(t => common.Contains(Text(t))),
+            .. variants.SelectMany(v => v.Content.Tables.Where(t => !common.Contains(Text(t))).Select(t => t with { Title = v.Name + ": " + t.Title })),
         ];
     }
 

@@ -23,7 +23,7 @@ public class TableStyleTests
         Assert.Empty(Legibility.Faults(drawn.Value!, SheetMaker.Frame("A3")));
 
         SheetContent content = Tabled(A3, profile).Value!;
-        var rows = content.Tables.SelectMany(t => t.Rows).ToDictionary(r => r[0], r => r[2]);
+        var rows = content.Tables.Where(t => t.Columns[0].Head.Length == 0).SelectMany(t => t.Rows).ToDictionary(r => r[0], r => r[2]);
         PlotDimension[] plain = [.. SheetMaker.Draw(profile, A3).Dimensions];
         PlotDimension[] lettered = [.. drawn.Value!.Dimensions.Where(d => rows.ContainsKey(d.Text.Trim('(', ')')))];
         Assert.Equal(rows.Count, lettered.Length);
@@ -45,6 +45,30 @@ public class TableStyleTests
         Checked<PlotSheet> drawn = Tabled(a4, profile).Then(c => SheetComposer.Compose(c, a4));
         Assert.True(drawn.Ok, string.Join("; ", drawn.Diagnostics.Select(d => d.Message)));
         Assert.Empty(Legibility.Faults(drawn.Value!, SheetMaker.Frame("A4")));
+    }
+
+    /// <summary>The tools for two pins differ: each has its own table, under its drawing number.</summary>
+    [Fact]
+    public void TwoPins_OnOneSheet_KeepTheirOwnTools()
+    {
+        SheetContent content = Tabled(A3, "pins/early", "pins/middle").Value!;
+        string[] titles = [.. content.Tables.Select(t => t.Title).Where(t => t.Length > 0)];
+        Assert.Equal(2, titles.Length);
+        Assert.StartsWith("TC-P-01: ", titles[0], StringComparison.Ordinal);
+        Assert.StartsWith("TC-P-02: ", titles[1], StringComparison.Ordinal);
+    }
+
+    /// <summary>A letter says nothing of a frame: zones that differ cannot share one drawing.</summary>
+    [Fact]
+    public void Signs_ThatDiffer_AreRefused()
+    {
+        SheetContent content = SheetMaker.Content("levers/middle", A3);
+        SheetContent other = content with
+        {
+            Front = content.Front with { Annotations = [.. content.Front.Annotations.Select(a => a.Label.Frames.IsEmpty ? a : a with { Label = a.Label with { Frames = [a.Label.Frames[0] with { Zone = "0.3" }] } })] },
+        };
+        Checked<SheetContent> tabled = TableStyle.Of([new TableVariant("one", content), new TableVariant("other", other)], "mm");
+        Assert.Equal("LD504", Assert.Single(tabled.Diagnostics).Code);
     }
 
     /// <summary>Values typed from the two profiles: arms 5.5 and 5.2 wide, both heads 9.5 wide, a boss on the early one only.</summary>

@@ -27,6 +27,14 @@ public class FinishedLeverFieldsTests
         ["pads.offset"] = ("STAND BEFORE THE OTHER BY AT MOST {0}.", "a tolerance between the pads, not a size of one"),
     };
 
+    /// <summary>Zones that stand in a control frame: its text, with the size in millimetres for {0}.</summary>
+    private static readonly Dictionary<string, string> ByFrames = new()
+    {
+        ["geometry.hole_squareness"] = "⟂ ⌀{0} B",
+        ["geometry.pad_symmetry"] = "⌯ {0} B",
+        ["geometry.tongue_position"] = "⌯ {0} B",
+    };
+
     public static TheoryData<string> Levers => [.. SheetMaker.Levers];
 
     [Theory]
@@ -36,6 +44,7 @@ public class FinishedLeverFieldsTests
         Lever lever = SheetMaker.Lever(profile);
         PlotSheet sheet = SheetMaker.Draw(profile, SheetMaker.Options("A3"));
         string notes = Notes(profile);
+        string[] frames = [.. SheetMaker.Content(profile, SheetMaker.Options("A3")).Views.SelectMany(v => v.Annotations).SelectMany(a => a.Label.Frames).Select(f => f.ToString())];
         var faults = new List<string>();
         foreach (SizeField field in LeverFields.All.OfType<SizeField>())
         {
@@ -49,6 +58,12 @@ public class FinishedLeverFieldsTests
                     faults.Add(field.Name + ": no note \"" + words + "\"");
                 if (times > 1)
                     faults.Add(field.Name + " is dimensioned " + times.ToString(System.Globalization.CultureInfo.InvariantCulture) + " times");
+            }
+            else if (ByFrames.TryGetValue(field.Name, out string? frame))
+            {
+                string text = frame.Replace("{0}", size.Millimetres.ToString("0.###", System.Globalization.CultureInfo.InvariantCulture), StringComparison.Ordinal);
+                if (!frames.Contains(text))
+                    faults.Add(field.Name + ": no frame \"" + text + "\"");
             }
             else if (ByOtherDimensions.TryGetValue(field.Name, out (string[] Instead, string Why) other))
             {

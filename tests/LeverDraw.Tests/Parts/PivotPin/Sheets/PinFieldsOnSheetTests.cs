@@ -24,7 +24,7 @@ public class PinFieldsOnSheetTests
         Assert.Equal("⌀" + largeEnd + "0 +.0010/0", large.Text);
         double length = sheet.Dimensions.Single(d => d.Name == "pin.length").Value;
         Assert.Equal(large.Value - (length / 48), sheet.Dimensions.Single(d => d.Name == "pin.small_end").Value, 9);
-        Assert.Equal("▷ 1:48", sheet.Dimensions.Single(d => d.Name == "pin.taper").Text);
+        Assert.Equal("◁ 1:48", sheet.Dimensions.Single(d => d.Name == "pin.taper").Text);
         Assert.Contains(SheetMaker.Content(profile, options).Notes, n => n.StartsWith("INCH TAPER PIN NO. " + number + ":", StringComparison.Ordinal));
     }
 
