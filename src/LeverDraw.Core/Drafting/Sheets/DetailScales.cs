@@ -4,9 +4,12 @@ using LeverDraw.Standards;
 
 namespace LeverDraw.Drafting.Sheets;
 
-/// <summary>The scales at which the other views may stand, best first: all enlarged, then only the smaller ones, then none. No enlarged view outgrows the main views.</summary>
+/// <summary>The scales at which the other views may stand, best first: all enlarged, then only the smaller ones, then none. An enlarged view stays smaller than the main views, or it would look like the principal one.</summary>
 internal sealed class DetailScales
 {
+    /// <summary>Greatest size of an enlarged view, of the largest main view's.</summary>
+    private const double LargestShare = 0.8;
+
     private readonly DrawingScale _main;
     private readonly bool[] _mayGrow;
     private readonly double[] _sizes;
@@ -41,12 +44,12 @@ internal sealed class DetailScales
             yield return none;
     }
 
-    /// <summary>The largest enlargement up to a limit at which the view is no larger than the main views; else the least enlargement.</summary>
+    /// <summary>The largest enlargement up to a limit at which the view stays smaller than the main views; else the main scale.</summary>
     private DrawingScale Largest(int view, DrawingScale limit)
     {
         foreach (DrawingScale own in Enlargements())
         {
-            if (own.Factor <= limit.Factor && own.Factor * _sizes[view] <= _mainSize)
+            if (own.Factor <= limit.Factor && own.Factor * _sizes[view] <= _mainSize * LargestShare)
                 return own;
         }
 

@@ -26,6 +26,9 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
 
     private readonly Box2D _field = SheetFrame.Field(sheet);
 
+    /// <summary>Of a finished sheet: the share of the field that its blocks take, each with half the least gap round it.</summary>
+    public double Fill { get; private set; }
+
     /// <summary>The finished sheet, or null with the reason when it does not go on this paper at this scale.</summary>
     public PlotSheet? Run(out string? reason)
     {
@@ -70,8 +73,10 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
             {
                 PaperBlock[] tables = [.. content.Tables.Select((_, i) => store.Table(i, lettering))];
                 PaperBlock[] notes = [.. Widths(lettering).Select(w => store.Notes(w, lettering))];
-                if (SheetArrangement.Best(_field, title, main, [.. details, .. tables], notes) is { } placed)
-                    return new SheetAssembly(content, options, sheet, scale, style).Of(placed, title);
+                if (SheetArrangement.Best(_field, title, main, [.. details, .. tables], notes) is not { } placed)
+                    continue;
+                Fill = placed.Select(p => p.Block.Bounds).Append(title).Sum(b => (b.Width + Cell.Gap) * (b.Height + Cell.Gap)) / (_field.Width * _field.Height);
+                return new SheetAssembly(content, options, sheet, scale, style).Of(placed, title);
             }
         }
 
