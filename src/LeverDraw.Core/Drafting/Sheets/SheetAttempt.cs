@@ -49,9 +49,10 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
             return null;
         foreach (double thrift in (double[])[Generous, Thrifty, Stingy])
         {
-            PaperBlock[] main = [.. projected.Select(v => PaperBlock.Of(store.View(v, scale.Factor, style, thrift)))];
-            double width = main.Sum(b => b.Bounds.Width) + ((main.Length + 1) * Cell.Gap);
-            if (width > _field.Width * Hopeless || main.Any(b => b.Bounds.Height > _field.Height))
+            PaperBlock[] main = Main(projected, thrift);
+            double width = WidthOf(main);
+            // Where the usual is too wide, the narrowest tells whether thrift is any use.
+            if (width > _field.Width * Hopeless || main.Any(b => b.Bounds.Height > _field.Height) || (width > _field.Width && WidthOf(Main(projected, Stingy)) > _field.Width))
                 return null;
             if (width > _field.Width || IsUnclear(main, ref reason))
                 continue;
@@ -61,6 +62,11 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
 
         return null;
     }
+
+    private PaperBlock[] Main(ImmutableArray<ViewSource> projected, double thrift) =>
+        [.. projected.Select(v => PaperBlock.Of(store.View(v, scale.Factor, style, thrift)))];
+
+    private static double WidthOf(PaperBlock[] row) => row.Sum(b => b.Bounds.Width) + ((row.Length + 1) * Cell.Gap);
 
     private PlotSheet? WithDetails(Box2D title, PaperBlock[] main, double thrift, ref string? reason)
     {
