@@ -142,7 +142,9 @@ public sealed class AnnotationSolver
 
     private double CostAmong(Candidate candidate, int self, double limit = double.PositiveInfinity)
     {
-        double cost = candidate.CostIn(_field) + _sprawl.Of(candidate.Bounds);
+        double cost = candidate.CostIn(_field);
+        if (cost < limit)
+            cost += _sprawl.Of(candidate.Bounds);
         for (int i = 0; i < _chosen.Length && cost < limit; i++)
         {
             if (i != self && _chosen[i] is { } other)
