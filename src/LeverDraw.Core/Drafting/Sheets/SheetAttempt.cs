@@ -45,10 +45,13 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
         ImmutableArray<ViewSource> projected = options.Projection == ProjectionMethod.ThirdAngle
             ? [.. content.FromLeft, content.Front, .. content.FromRight]
             : [.. content.FromRight, content.Front, .. content.FromLeft];
+        DrawingScale[] plain = [.. content.Others.Select(_ => scale)];
         if (CannotFit(projected, title))
             return null;
         foreach (double thrift in (double[])[Generous, Thrifty, Stingy])
         {
+            if (!CouldHold(projected, title, plain, thrift))
+                continue;
             PaperBlock[] main = Main(projected, thrift);
             double width = WidthOf(main);
             // Where the usual is too wide, the narrowest tells whether thrift is any use.
@@ -56,7 +59,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
                 return null;
             if (width > _field.Width || IsUnclear(main, ref reason))
                 continue;
-            if (WithDetails(title, main, thrift == Stingy ? Thrifty : Generous, ref reason) is { } plot)
+            if (WithDetails(title, projected, main, thrift, ref reason) is { } plot)
                 return plot;
         }
 
@@ -68,11 +71,14 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
 
     private static double WidthOf(PaperBlock[] row) => row.Sum(b => b.Bounds.Width) + ((row.Length + 1) * Cell.Gap);
 
-    private PlotSheet? WithDetails(Box2D title, PaperBlock[] main, double thrift, ref string? reason)
+    private PlotSheet? WithDetails(Box2D title, ImmutableArray<ViewSource> projected, PaperBlock[] main, double thrift, ref string? reason)
     {
+        double own = ForDetails(thrift);
         foreach (DrawingScale[] scales in new DetailScales(content, scale).All())
         {
-            PaperBlock[] details = [.. content.Others.Select((v, i) => Detail(v, scales[i], thrift))];
+            if (!CouldHold(projected, title, scales, thrift))
+                continue;
+            PaperBlock[] details = [.. content.Others.Select((v, i) => Detail(v, scales[i], own))];
             if (IsUnclear(details, ref reason))
                 continue;
             foreach (double lettering in style.NotesLettering)
@@ -87,6 +93,33 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
         }
 
         return null;
+    }
+
+    /// <summary>Details are narrow anyway: they follow the main views' thrift late.</summary>
+    private static double ForDetails(double thrift) => thrift == Stingy ? Thrifty : Generous;
+
+    /// <summary>What is known of the views' sizes leaves hope; views not yet placed anywhere do too.</summary>
+    private bool CouldHold(ImmutableArray<ViewSource> projected, Box2D title, DrawingScale[] others, double thrift)
+    {
+        (double Width, double Height) row = (-Cell.Gap, 0);
+        foreach (ViewSource view in projected)
+        {
+            if (store.Estimate(view, scale.Factor, style, thrift) is not { } size)
+                return true;
+            row = (row.Width + Cell.Gap + size.Width, Math.Max(row.Height, size.Height));
+        }
+
+        var rest = new List<(double, double)>();
+        for (int i = 0; i < others.Length; i++)
+        {
+            if (store.Estimate(content.Others[i], others[i].Factor, style, ForDetails(thrift)) is not { } size)
+                return true;
+            rest.Add(size);
+        }
+
+        double least = style.NotesLettering[^1];
+        rest.AddRange(content.Tables.Select((_, i) => store.Table(i, least).Bounds).Select(b => (b.Width, b.Height)));
+        return SheetArrangement.CouldHold(_field, title, row, rest, [.. Widths(least).Select(w => store.Notes(w, least).Bounds).Select(b => (b.Width, b.Height))]);
     }
 
     private static bool IsUnclear(PaperBlock[] views, ref string? reason)
