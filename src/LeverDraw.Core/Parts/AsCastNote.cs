@@ -5,7 +5,7 @@ using LeverDraw.Units;
 
 namespace LeverDraw.Parts;
 
-/// <summary>What tolerance the surfaces left as cast have: the finest grade that the process is listed for, as plus or minus by size.</summary>
+/// <summary>What tolerance the surfaces left as cast have: the finest grade that the process is listed for, as plus or minus by size; thicknesses of walls have one grade more (ISO 8062-3, by a published drawing example).</summary>
 internal static class AsCastNote
 {
     /// <summary>Upper borders of the size steps, millimetres, within which grade and width stay the same.</summary>
@@ -29,7 +29,7 @@ internal static class AsCastNote
                 break;
         }
 
-        return "TO ISO 8062-3:2007, " + string.Join(", ", steps) + ", OR AS AGREED WITH THE FOUNDRY";
+        return "TO ISO 8062-3:2007, " + string.Join(", ", steps) + ", WALLS ONE GRADE COARSER, OR AS AGREED WITH THE FOUNDRY";
     }
 
     private static CastingGradeBand? Band(string material, string process)

@@ -27,7 +27,8 @@ internal static class LeverForkAnnotations
         if (!LeverTongueView.IsNeeded(lever))
             yield return LeverTongueView.Width(lever, text, fork.TongueSide.PointAt(0.7).Y, DimensionSides.Left);
         SizeValue head = lever.Sizes[LeverFields.HeadWidth];
-        yield return Across(LeverFields.HeadWidth, head, text.Size(head), head.Millimetres / 2, fork.HeadSide.PointAt(0.8).Y, DimensionSides.Left);
+        // With bosses the head's own sides stay as cast, and the tolerance holds over the bosses.
+        yield return Across(LeverFields.HeadWidth, head, lever.Boss is null ? text.Size(head) : text.Size(head.Nominal), head.Millimetres / 2, fork.HeadSide.PointAt(0.8).Y, DimensionSides.Left);
         SizeValue gap = lever.Sizes[LeverFields.ForkGap];
         yield return Across(LeverFields.ForkGap, gap, text.Size(gap), gap.Millimetres / 2, fork.GapSide.PointAt(0.85).Y, DimensionSides.Right);
         SizeValue arm = lever.Sizes[LeverFields.ArmWidth];

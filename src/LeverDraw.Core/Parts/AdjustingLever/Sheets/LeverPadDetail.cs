@@ -9,7 +9,7 @@ using LeverDraw.Units;
 
 namespace LeverDraw.Parts.AdjustingLever.Sheets;
 
-/// <summary>A pad enlarged: the sizes that meet the nut's groove, where they can be read.</summary>
+/// <summary>A pad enlarged: the sizes that meet the nut's groove, where they can be read. There are two pads, so a pair of arcs counts four times.</summary>
 internal static class LeverPadDetail
 {
     private const double Upright = Math.PI / 2;
@@ -79,21 +79,21 @@ internal static class LeverPadDetail
         }
 
         SizeValue crown = lever.Sizes[LeverFields.CrownRadius];
-        yield return new RadiusDimension(LeverFields.CrownRadius.Name, crown.Millimetres, text.Size(crown, "2× R"), ClearArcs.Of(side.CrownArcRight, side.CrownArcLeft));
+        yield return new RadiusDimension(LeverFields.CrownRadius.Name, crown.Millimetres, text.Size(crown, "4× R"), ClearArcs.Of(side.CrownArcRight, side.CrownArcLeft));
         if (side.PadEnd is ArcEdge round)
         {
-            yield return new RadiusDimension("pads.end_radius", round.Radius, text.Reference(Length.FromMillimetres(round.Radius), "R"), ClearArcs.Of(round));
+            yield return new RadiusDimension("pads.end_radius", round.Radius, text.Reference(Length.FromMillimetres(round.Radius), "2× R"), ClearArcs.Of(round));
         }
         else if (side.PadCorner is { } corner)
         {
             SizeValue radius = lever.Sizes[LeverFields.PadEndCorner];
-            yield return new RadiusDimension(LeverFields.PadEndCorner.Name, radius.Millimetres, text.Size(radius, "2× R"), ClearArcs.Of(corner, side.Find("pad-corner-left")));
+            yield return new RadiusDimension(LeverFields.PadEndCorner.Name, radius.Millimetres, text.Size(radius, "4× R"), ClearArcs.Of(corner, side.Find("pad-corner-left")));
         }
 
         if (side.StepFilletRight is { } step)
         {
             SizeValue fillet = lever.Sizes[LeverFields.Fillet];
-            yield return new RadiusDimension(LeverFields.Fillet.Name, step.Radius, text.Size(fillet, "2× R"), ClearArcs.Of(step, side.StepFilletLeft));
+            yield return new RadiusDimension(LeverFields.Fillet.Name, step.Radius, text.Size(fillet, "4× R"), ClearArcs.Of(step, side.StepFilletLeft));
         }
     }
 }

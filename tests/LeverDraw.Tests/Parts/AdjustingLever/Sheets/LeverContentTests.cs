@@ -45,7 +45,7 @@ public class LeverContentTests
     // ISO 8062-3:2007 total widths 2.0, 3.0, 4.6 and 7 mm of grades 10 to 13, halved; short-run clay-bonded sand is 13 to 15, finer by 3, 2, 1 up to 10, 16, 25 mm.
     [Fact]
     public void Notes_SandCast_GiveTheAsCastToleranceBySize() =>
-        Assert.Contains("REST AS CAST TO ISO 8062-3:2007, ±1 UP TO 10 (DCTG 10), ±1.5 UP TO 16 (DCTG 11), ±2.3 UP TO 25 (DCTG 12), ±3.5 UP TO 40 (DCTG 13), OR AS AGREED WITH THE FOUNDRY.", Content("levers/middle").Notes);
+        Assert.Contains("REST AS CAST TO ISO 8062-3:2007, ±1 UP TO 10 (DCTG 10), ±1.5 UP TO 16 (DCTG 11), ±2.3 UP TO 25 (DCTG 12), ±3.5 UP TO 40 (DCTG 13), WALLS ONE GRADE COARSER, OR AS AGREED WITH THE FOUNDRY.", Content("levers/middle").Notes);
 
     [Fact]
     public void Notes_AnyLever_EndWithSafetyAndSayTheMassOnce()
@@ -55,7 +55,7 @@ public class LeverContentTests
             SheetContent content = Content(profile);
             Assert.StartsWith("SAFETY", content.Notes[^1], StringComparison.Ordinal);
             Assert.Single(content.Notes, n => n.StartsWith("MASS ", StringComparison.Ordinal) && n.EndsWith(" g AT 8.4 TO 8.7 g/cm³.", StringComparison.Ordinal));
-            Assert.Contains(content.Notes, n => n.EndsWith("LEVEL WITH THE PIVOT AXIS.", StringComparison.Ordinal));
+            Assert.Contains(content.Notes, n => n.Contains("LEVEL WITH THE PIVOT AXIS", StringComparison.Ordinal));
         }
     }
 
@@ -103,15 +103,70 @@ public class LeverContentTests
 
     // Rise 0.8 over the chord from pivot to top of pad; the chord's square is (21 − 3.25)² + 3.175² = 325.14, so R = 325.14 / 6.4 + 0.4 = 51.20.
     [Fact]
-    public void Arms_Curved_HaveSagittaAndMidLineRadius()
+    public void Arms_Curved_HavePadShiftInFullAndSagittaInBrackets()
     {
         PlotDimension sagitta = Dimension("levers/rare", "arms.sagitta");
-        Assert.Equal((PlotDimensionKind.Linear, "0.8"), (sagitta.Kind, sagitta.Text));
+        Assert.Equal((PlotDimensionKind.Linear, "(0.8)"), (sagitta.Kind, sagitta.Text));
         PlotDimension radius = Dimension("levers/rare", "arms.midline_radius");
         Assert.Equal(51.20, radius.Value, 2);
         Assert.StartsWith("(R51.2", radius.Text, StringComparison.Ordinal);
-        Assert.Equal(3.175, Dimension("levers/rare", "arms.pad_shift").Value, 3);
+        PlotDimension shift = Dimension("levers/rare", "arms.pad_shift");
+        Assert.Equal(3.175, shift.Value, 3);
+        Assert.Equal("3.175", shift.Text);
     }
+
+    // 21 + 6.5/2 and 21 + 6/2.
+    [Theory]
+    [InlineData("levers/rare", "(24.25)")]
+    [InlineData("levers/middle", "(24)")]
+    public void Arms_Any_SayHowFarTheyReachFromTheAxis(string profile, string words) => Assert.Equal(words, Dimension(profile, "arms.end_from_axis").Text);
+
+    // Two pads, each with two crowns, two end corners, two step fillets.
+    [Fact]
+    public void PadDetail_Arcs_AreCountedOnBothPads()
+    {
+        Assert.Equal("4× R6", Dimension("levers/middle", "pads.crown_radius").Text);
+        Assert.Equal("4× R0.3", Dimension("levers/middle", "pads.end_corner").Text);
+        Assert.Equal("4× R1.5", Dimension("levers/middle", "blends.fillet").Text);
+        Assert.StartsWith("(2× R", Dimension("levers/rare", "pads.end_radius").Text, StringComparison.Ordinal);
+    }
+
+    // Bosses run in the frog, so the head's tolerance goes over them: 9.5 + 2 × 0.5.
+    [Theory]
+    [InlineData("levers/early")]
+    [InlineData("levers/rare")]
+    public void Bosses_Head_CarryItsToleranceAndDatumOverTheirFaces(string profile)
+    {
+        Assert.Equal((10.5, "10.5 0/−0.1"), Said(profile, "boss.over_both"));
+        Assert.Equal((9.5, "9.5"), Said(profile, "head.width"));
+        Assert.Equal((0.5, "(2× 0.5)"), Said(profile, "boss.height"));
+        string notes = string.Join('\n', Content(profile).Notes);
+        Assert.Contains("MACHINE: HOLE, BOSS FACES, PADS", notes, StringComparison.Ordinal);
+        Assert.Contains("B MID-PLANE OF BOSS FACES", notes, StringComparison.Ordinal);
+        Assert.DoesNotContain("HEAD FACES", notes, StringComparison.Ordinal);
+    }
+
+    // Nose radius of a gear tooth (tt/2)·cos g = 2·cos 8° = 1.981; a bulb's is half its diameter, 4.2; a parallel end lies half of 4 beyond the length's end.
+    [Fact]
+    public void Notes_Tongue_SayWhereItsThicknessHolds()
+    {
+        Assert.Contains("TONGUE'S THICKNESS HOLDS AT THE NOSE'S CENTRE, 1.981 BELOW THE TIP.", Content("levers/middle").Notes);
+        Assert.Contains("TONGUE'S THICKNESS IS THE BULB'S DIAMETER; THE BULB'S CENTRE IS 2.1 BELOW THE TIP.", Content("levers/rare").Notes);
+        Assert.Contains("TONGUE'S LENGTH ENDS 2 BELOW THE TIP, HALF ITS THICKNESS.", NotesOf(DemoLevers.Middle().With(LeverFields.TongueForm, LeverFields.Parallel)));
+    }
+
+    [Fact]
+    public void Notes_Shoulders_SayDownToWhereTheHeadIsFaced()
+    {
+        Assert.Contains("SHOULDER FILLETS LEAVE THE HEAD'S SIDES LEVEL WITH THE PIVOT AXIS; FACE THE SIDES DOWN TO THERE.", Content("levers/middle").Notes);
+        Assert.Contains("FACE THE HEAD'S SIDES DOWN TO THE SHOULDER FILLETS.", NotesOf(DemoLevers.Middle().With(LeverFields.ShoulderStart, 1)));
+        Assert.DoesNotContain(Content("levers/rare").Notes, n => n.Contains("FACE THE", StringComparison.Ordinal));
+    }
+
+    // Common practice, no source.
+    [Fact]
+    public void Notes_HoleMouth_IsOnlyDeburred() =>
+        Assert.Contains("EDGE SIGN: MACHINED EDGES. HOLE'S MOUTH: DEBURR ONLY, AT MOST 0.1.", Content("levers/late").Notes);
 
     /// <summary>The mark's place is a round number of tenths, and its proud edge is seen in the side view.</summary>
     [Fact]
@@ -146,6 +201,8 @@ public class LeverContentTests
     }
 
     private static SheetContent Content(string profile) => SheetMaker.Content(profile, SheetMaker.Options("A3"));
+
+    private static IEnumerable<string> NotesOf(ValueBag values) => SheetMaker.Content(SheetMaker.Around("lever", values), SheetMaker.Options("A3")).Notes;
 
     private static PlotSheet Sheet(string profile) => SheetMaker.Draw(profile, SheetMaker.Options("A3"));
 
