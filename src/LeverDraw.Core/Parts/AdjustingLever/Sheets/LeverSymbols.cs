@@ -23,7 +23,7 @@ internal static class LeverSymbols
     /// <summary>The rest stays as cast; machined edges are broken as the note says.</summary>
     public static GeneralSigns General(DimensionText text) => new(
         new TextureSign(TextureProcess.NoRemoval),
-        new EdgeSign("−" + text.Number(LeastBreak), "−" + text.Number(GreatestBreak)));
+        new EdgeSign("−" + text.FirstNumber(LeastBreak), "−" + text.FirstNumber(GreatestBreak)));
 
     /// <summary>What the signs leave open: the order of the datums and the unit of roughness.</summary>
     public const string Note = "SIZES FROM DATUMS A, B, C IN THAT ORDER. Ra IN MICROMETRES.";
