@@ -4,7 +4,7 @@ using LeverDraw.Units;
 namespace LeverDraw.Tolerancing;
 
 /// <summary>The drill before the taper reamer.</summary>
-/// <param name="FromTable">True when the drill is listed for this pin number and length; false when it is the nearest one not above the small end.</param>
+/// <param name="FromTable">True when the drill is listed for this pin number and length; false when it is the <see cref="PilotDrill"/>.</param>
 /// <param name="SmallEnd">The pin's small end.</param>
 public sealed record PinDrillChoice(TwistDrill Drill, bool FromTable, Length SmallEnd)
 {
@@ -26,14 +26,14 @@ public static class TaperPinChoice
     /// <summary>small + length · taper.</summary>
     public static Length LargeEnd(Length smallEnd, Length length, Taper taper) => smallEnd + length * taper.Rate;
 
-    /// <summary>The listed drill for this number and length, else the nearest number, letter or fraction drill not above the small end.</summary>
+    /// <summary>The listed drill for this number and length, else the largest number, letter or fraction drill that leaves the reamer its stock.</summary>
     public static Answer<PinDrillChoice> Drill(InchTaperPin pin, Length length)
     {
         Length smallEnd = pin.SmallEnd(length);
         Answer<TaperPinDrill> listed = TaperPinDrills.For(pin.Number, length);
         Answer<TwistDrill> drill = listed.IsGiven
             ? listed.Then(row => TwistDrills.Named(row.Drill))
-            : TwistDrills.NearestNotAbove(smallEnd);
+            : PilotDrill.InchUnder(smallEnd);
         return drill.Map(d => new PinDrillChoice(d, listed.IsGiven, smallEnd));
     }
 

@@ -35,6 +35,8 @@ public static class LeverFields
 
     public static SizeField HoleClearance { get; } = new("hole.clearance", "cp", "Running clearance wanted on the pin at the head's mid-plane; the sheet says how it is reached.", 0, 0.6) { MayBeAbsent = true };
 
+    public static TextField HolePin { get; } = new("hole.pin", null, "Drawing number of the pin that runs in the hole; the sheet's callout names it.", 20, string.Empty);
+
     public static ChoiceField ArmForm { get; } = new("arms.form", null, "Arms seen along the pin: straight taper to the pads, curved, or parallel with a stepped pad.", [Tapered, Curved, Stepped], Stepped);
 
     public static SizeField ArmThickness { get; } = new("arms.thickness", "ta", "Thickness of the arms seen along the pin, at the level of the head's lower end.", 1.5, 6.5);
@@ -137,7 +139,7 @@ public static class LeverFields
     public static ImmutableArray<FieldSpec> All { get; } =
     [
         HeadForm, HeadWidth, HeadHeight, HeadDepth, HeadCornerRadius,
-        HoleDiameter, HoleTaper, HoleLargeEnd, HoleSupply, HoleClearance,
+        HoleDiameter, HoleTaper, HoleLargeEnd, HoleSupply, HoleClearance, HolePin,
         ArmForm, ArmThickness, ArmWidth, ArmLength, ArmSagitta, ArmEnd, ArmEndCorner,
         ForkGap, CrotchRadius, Web, ShoulderForm, ShoulderRadius, ShoulderStart, ShoulderEnd,
         PadThickness, PadLength, CrownRadius, PadEnd, PadEndCorner, PadOffset,
