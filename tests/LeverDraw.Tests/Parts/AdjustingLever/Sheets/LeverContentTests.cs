@@ -9,36 +9,35 @@ namespace LeverDraw.Tests.Parts.AdjustingLever.Sheets;
 /// <summary>A machinist with the sheet alone can make and check the part: expected values by hand, the sum beside each.</summary>
 public class LeverContentTests
 {
-    // Small end of the hole: 3.057 − 4.75/48 = 2.958 mm = .1165 in, so drill #32 (.1160 in = 2.946 mm); the 3/0 reamer runs from .1029 to .1302 in.
-    // H8 of 3 to 6 mm is 18 µm: 0.018 × 48 = 0.864 mm of depth.
+    // Small end of the hole: 3.057 − 4.75/48 = 2.958; less 0.1 for the reamer .1125 in, so drill #34 (.1110 in = 2.819 mm); the 3/0 reamer runs from .1029 to .1302 in.
+    // At the face 4.75/48 = 0.09896 more than 3.057 and 3.075: rounded inwards 3.156 and 3.173, which lie 0.017 × 48 = 0.816 apart on a plug.
     [Theory]
-    [InlineData("levers/middle", "DRILL #32 (⌀2.946)", "PIN REAMER NO. 3/0", "LIMITS 0.86 APART ON PLUG GAUGE")]
-    // 3.423 − 5.25/48 = 3.314 mm = .1305 in: #30 (.1285 in = 3.264 mm); large end 3.532 mm = .1391 in: only 2/0 (to .1462 in) reaches; H7: 0.012 × 48 = 0.576.
-    [InlineData("levers/early", "DRILL #30 (⌀3.264)", "PIN REAMER NO. 2/0", "LIMITS 0.58 APART ON PLUG GAUGE")]
-    public void HoleCallout_TaperedHole_SaysToolsSideFitAndGauge(string profile, string drill, string reamer, string gauge)
+    [InlineData("levers/middle", "DRILL #34 (⌀2.819)", "PIN REAMER NO. 3/0", "⌀3.156 / 3.173", "0.81", "TC-P-02")]
+    // 3.423 − 5.25/48 = 3.3136, less 0.1 .1265 in: 1/8 (3.175 mm); large end 3.532 mm = .1391 in: only 2/0 (to .1462 in) reaches. H7 at the boss's face: 3.5324 to 3.5444; 0.011 × 48 = 0.528.
+    [InlineData("levers/early", "DRILL 1/8 (⌀3.175)", "PIN REAMER NO. 2/0", "⌀3.533 / 3.544", "0.52", "TC-P-01")]
+    public void HoleCallout_TaperedHole_SaysToolsSideFitAndGauge(string profile, string drill, string reamer, string atFace, string apart, string pin)
     {
         string[] lines = Dimension(profile, "hole.diameter").Text.Split('\n');
-        Assert.Contains(drill, lines);
-        Assert.Contains(reamer, lines);
-        Assert.Contains(gauge, lines);
-        Assert.Contains("AT MID-PLANE, TAPER 1:48", lines);
-        Assert.Contains("LARGE END AT USER'S RIGHT", lines);
-        Assert.Contains("REAM LEVER ALONE, RUNNING FIT", lines);
+        Assert.Equal(
+            ["AT MID-PLANE, TAPER 1:48", "LARGE END AT RIGHT IN FORK VIEW", atFace + " AT LARGE END FACE", "(PLUG LINES " + apart + " APART)", drill, reamer, "REAM LEVER ALONE, RUNNING FIT", "FOR PIN " + pin],
+            lines[1..]);
     }
 
-    // 0.1 mm for the reamer: 2.8 − 0.1 = 2.7 mm = .1063 in: #37 (.1040 in = 2.642 mm), for #36 is .1065 in.
-    [Fact]
-    public void HoleCallout_ParallelHole_SaysDrillAndParallel()
+    // 0.1 mm for the reamer: 2.8 − 0.1 = 2.7 mm = .1063 in: #37 (.1040 in = 2.642 mm), for #36 is .1065 in. 3.5 − 0.1 = 3.4 mm = .1339 in: #30 (.1285 in).
+    [Theory]
+    [InlineData("levers/late", "DRILL #37 (⌀2.642)", "FOR PIN TC-P-03")]
+    [InlineData("levers/rare", "DRILL #30 (⌀3.264)", "FOR PIN TC-P-05")]
+    public void HoleCallout_ParallelHole_SaysDrillAndParallel(string profile, string drill, string pin)
     {
-        string[] lines = Dimension("levers/late", "hole.diameter").Text.Split('\n');
+        string[] lines = Dimension(profile, "hole.diameter").Text.Split('\n');
         Assert.EndsWith(" THROUGH", lines[0], StringComparison.Ordinal);
-        Assert.Equal(["DRILL #37 (⌀2.642)", "REAM PARALLEL, LEVER ALONE, RUNNING FIT"], lines[1..]);
+        Assert.Equal([drill, "REAM PARALLEL, LEVER ALONE, RUNNING FIT", pin], lines[1..]);
     }
 
     // Clearance × 48 (trade notes 3.4: 2.4 mm gives 0.05, 3.8 mm 0.08).
     [Theory]
-    [InlineData("levers/middle", "RUNNING CLEARANCE 0.08: FEED THE LUGS' REAMER 3.84 DEEPER THAN IN THE LUGS.")]
-    [InlineData("levers/early", "RUNNING CLEARANCE 0.04: FEED THE LUGS' REAMER 1.92 DEEPER THAN IN THE LUGS.")]
+    [InlineData("levers/middle", "RUNNING CLEARANCE 0.08 WHEN THE PIN IS HOME: ITS OWN REAMER STANDS 3.84 DEEPER IN THE LEVER THAN THE PIN THEN DOES.")]
+    [InlineData("levers/early", "RUNNING CLEARANCE 0.04 WHEN THE PIN IS HOME: ITS OWN REAMER STANDS 1.92 DEEPER IN THE LEVER THAN THE PIN THEN DOES.")]
     [InlineData("levers/late", "CLEARANCE ON THE PIN AT MID-PLANE 0.23.")]
     public void Notes_AnyHole_SayHowTheClearanceIsReached(string profile, string note) => Assert.Contains(note, Content(profile).Notes);
 
