@@ -24,6 +24,9 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
     /// <summary>Widths to which notes are wrapped, in heights of their lettering: a narrow column, a broad block, one long line each, and steps between.</summary>
     private static readonly double[] NoteWidths = [30, 38, 48, 60, 72, 90];
 
+    /// <summary>Notes lettered smaller than this are legible, but no pleasure (ISO 3098 has 1.8 as its least).</summary>
+    private const double EasyNotes = 2.5;
+
     private readonly Box2D _field = SheetFrame.Field(sheet);
 
     /// <summary>Of a finished sheet: the share of the field that its blocks take, each with half the least gap round it.</summary>
@@ -50,7 +53,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
             return null;
         foreach (double thrift in (double[])[Generous, Thrifty, Stingy])
         {
-            if (!CouldHold(projected, title, plain, thrift))
+            if (!CouldHold(projected, title, plain, thrift, style.NotesLettering[^1]))
                 continue;
             PaperBlock[] main = Main(projected, thrift);
             double width = WidthOf(main);
@@ -71,25 +74,40 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
 
     private static double WidthOf(PaperBlock[] row) => row.Sum(b => b.Bounds.Width) + ((row.Length + 1) * Cell.Gap);
 
+    /// <summary>Details are to be enlarged and notes to be read with ease; small notes come before details that show nothing more, and those last.</summary>
     private PlotSheet? WithDetails(Box2D title, ImmutableArray<ViewSource> projected, PaperBlock[] main, double thrift, ref string? reason)
     {
-        double own = ForDetails(thrift);
-        foreach (DrawingScale[] scales in new DetailScales(content, scale).All())
+        var choices = new DetailScales(content, scale);
+        DrawingScale[][] all = [.. choices.All()];
+        DrawingScale[][] enlarged = [.. all.Where(choices.EnlargesDetails)];
+        double[] usual = [.. style.NotesLettering.Where(h => h >= EasyNotes)], small = [.. style.NotesLettering.Where(h => h < EasyNotes)];
+        foreach ((DrawingScale[][] scales, double[] letterings) in ((DrawingScale[][], double[])[])[(enlarged, usual), (enlarged, small), ([.. all.Except(enlarged)], [.. style.NotesLettering])])
         {
-            if (!CouldHold(projected, title, scales, thrift))
-                continue;
-            PaperBlock[] details = [.. content.Others.Select((v, i) => Detail(v, scales[i], own))];
-            if (IsUnclear(details, ref reason))
-                continue;
-            foreach (double lettering in style.NotesLettering)
+            foreach (DrawingScale[] others in letterings.Length == 0 ? [] : scales)
             {
-                PaperBlock[] tables = [.. content.Tables.Select((_, i) => store.Table(i, lettering))];
-                PaperBlock[] notes = [.. Widths(lettering).Select(w => store.Notes(w, lettering))];
-                if (SheetArrangement.Best(_field, title, main, [.. details, .. tables], notes) is not { } placed)
-                    continue;
-                Fill = placed.Select(p => p.Block.Bounds).Append(title).Sum(b => (b.Width + Cell.Gap) * (b.Height + Cell.Gap)) / (_field.Width * _field.Height);
-                return new SheetAssembly(content, options, sheet, scale, style).Of(placed, title);
+                if (WithScales(title, projected, main, others, letterings, thrift, ref reason) is { } plot)
+                    return plot;
             }
+        }
+
+        return null;
+    }
+
+    private PlotSheet? WithScales(Box2D title, ImmutableArray<ViewSource> projected, PaperBlock[] main, DrawingScale[] others, double[] letterings, double thrift, ref string? reason)
+    {
+        if (!CouldHold(projected, title, others, thrift, letterings[^1]))
+            return null;
+        PaperBlock[] details = [.. content.Others.Select((v, i) => Detail(v, others[i], ForDetails(thrift)))];
+        if (IsUnclear(details, ref reason))
+            return null;
+        foreach (double lettering in letterings)
+        {
+            PaperBlock[] tables = [.. content.Tables.Select((_, i) => store.Table(i, lettering))];
+            PaperBlock[] notes = [.. Widths(lettering).Select(w => store.Notes(w, lettering))];
+            if (SheetArrangement.Best(_field, title, main, [.. details, .. tables], notes) is not { } placed)
+                continue;
+            Fill = placed.Select(p => p.Block.Bounds).Append(title).Sum(b => (b.Width + Cell.Gap) * (b.Height + Cell.Gap)) / (_field.Width * _field.Height);
+            return new SheetAssembly(content, options, sheet, scale, style).Of(placed, title);
         }
 
         return null;
@@ -99,7 +117,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
     private static double ForDetails(double thrift) => thrift == Stingy ? Thrifty : Generous;
 
     /// <summary>What is known of the views' sizes leaves hope; views not yet placed anywhere do too.</summary>
-    private bool CouldHold(ImmutableArray<ViewSource> projected, Box2D title, DrawingScale[] others, double thrift)
+    private bool CouldHold(ImmutableArray<ViewSource> projected, Box2D title, DrawingScale[] others, double thrift, double least)
     {
         (double Width, double Height) row = (-Cell.Gap, 0);
         foreach (ViewSource view in projected)
@@ -117,7 +135,6 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
             rest.Add(size);
         }
 
-        double least = style.NotesLettering[^1];
         rest.AddRange(content.Tables.Select((_, i) => store.Table(i, least).Bounds).Select(b => (b.Width, b.Height)));
         return SheetArrangement.CouldHold(_field, title, row, rest, [.. Widths(least).Select(w => store.Notes(w, least).Bounds).Select(b => (b.Width, b.Height))]);
     }

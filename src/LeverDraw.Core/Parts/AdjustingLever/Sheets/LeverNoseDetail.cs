@@ -39,6 +39,7 @@ internal static class LeverNoseDetail
             ],
             Annotations = [.. Annotations(lever, text)],
             IsMain = false,
+            IsDetail = true,
         };
     }
 

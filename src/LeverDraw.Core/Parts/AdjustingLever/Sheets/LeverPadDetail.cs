@@ -46,6 +46,7 @@ internal static class LeverPadDetail
             ],
             Annotations = [.. Annotations(lever, text)],
             IsMain = false,
+            IsDetail = true,
         };
     }
 
