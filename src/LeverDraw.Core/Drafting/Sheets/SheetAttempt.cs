@@ -21,8 +21,8 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
     /// <summary>A row this many times too wide is not made to fit by thrift (seen on random levers: it saves a third at most).</summary>
     private const double Hopeless = 1.5;
 
-    /// <summary>Widths to which notes are wrapped, in heights of their lettering: a narrow column, a broad block, one long line each, and steps between.</summary>
-    private static readonly double[] NoteWidths = [30, 38, 48, 60, 72, 90];
+    /// <summary>Widths to which notes are wrapped, in heights of their lettering: from a narrow column to one long line each.</summary>
+    private static readonly double[] NoteWidths = [30, 38, 48, 60, 72, 90, 110];
 
     /// <summary>Notes lettered smaller than this are legible, but no pleasure (ISO 3098 has 1.8 as its least).</summary>
     private const double EasyNotes = 2.5;

@@ -19,7 +19,7 @@ internal static class LeverHoleNote
         if (hole.Taper.IsParallel)
             lines[^1] += " THROUGH";
         lines.AddRange(hole.Taper.IsParallel ? Parallel(size, text) : Tapered(hole, size, text));
-        if (hole.Pin.Length > 0)
+        if (hole.Pin.Length > 0 && hole.Taper.IsParallel)
             lines.Add("FOR PIN " + hole.Pin.ToUpperInvariant());
         if (hole.Supply == LeverFields.Pilot)
             lines.Add("SUPPLIED WITH PILOT HOLE ONLY");
@@ -41,8 +41,8 @@ internal static class LeverHoleNote
         if (taper.IsParallel)
             return wanted is { } play ? "CLEARANCE ON THE PIN AT MID-PLANE " + text.Fine(play) + "." : null;
         if (wanted is not { } clearance)
-            return "RUNNING CLEARANCE WHEN THE PIN IS HOME: ITS OWN REAMER " + text.Number(_sampleDepth) + " DEEPER IN THE LEVER THAN THE PIN GIVES " + text.Fine(PinClearance.ByReamingDepth(_sampleDepth, taper)) + ".";
-        return "RUNNING CLEARANCE " + text.Fine(clearance) + " WHEN THE PIN IS HOME: ITS OWN REAMER STANDS " + text.Number(PinClearance.ReamingDepthFor(clearance, taper)) + " DEEPER IN THE LEVER THAN THE PIN THEN DOES.";
+            return "RUNNING CLEARANCE WITH THE PIN HOME: ITS OWN REAMER " + text.Number(_sampleDepth) + " DEEPER IN THE LEVER THAN THE PIN GIVES " + text.Fine(PinClearance.ByReamingDepth(_sampleDepth, taper)) + ".";
+        return "RUNNING CLEARANCE " + text.Fine(clearance) + " WITH THE PIN HOME: ITS OWN REAMER " + text.Number(PinClearance.ReamingDepthFor(clearance, taper)) + " DEEPER IN THE LEVER THAN THE PIN.";
     }
 
     /// <summary>The trade's usual example of feeding deeper, which gives 0.05 at 1:48.</summary>
@@ -60,11 +60,14 @@ internal static class LeverHoleNote
         }
 
         Length least = small + (Least(size) - size.Nominal);
+        List<string> tools = [];
         if (PilotDrill.ForTapered(least) is { IsGiven: true } drill)
-            yield return Drill(drill.Value, text);
+            tools.Add(Drill(drill.Value, text));
         if (Reamer(hole.Taper, small, large) is { } reamer)
-            yield return "PIN REAMER NO. " + reamer.Number;
-        yield return "REAM LEVER ALONE, RUNNING FIT";
+            tools.Add("PIN REAMER NO. " + reamer.Number);
+        if (tools.Count > 0)
+            yield return string.Join(", ", tools);
+        yield return "REAM LEVER ALONE, RUNNING FIT" + (hole.Pin.Length > 0 ? " ON " + hole.Pin.ToUpperInvariant() : "");
     }
 
     /// <summary>The mid-plane cannot be reached with a gauge: the same limits where the hole opens, and how far apart they stand along a taper plug.</summary>

@@ -78,8 +78,7 @@ internal static class LeverNotes
 
     private static IEnumerable<string> Machining(Lever lever, DimensionText text)
     {
-        yield return "MACHINE: HOLE, " + LeverSymbols.HeadFaces(lever) + ", PADS, TONGUE FLANKS AND NOSE.";
-        yield return "SIZES WITH A TOLERANCE OF THEIR OWN: MACHINE OR FILE WHERE THE CASTING DOES NOT HOLD THEM.";
+        yield return "MACHINE: HOLE, " + LeverSymbols.HeadFaces(lever) + ", PADS, TONGUE FLANKS AND NOSE; OTHER SIZES WITH A TOLERANCE OF THEIR OWN WHERE THE CASTING DOES NOT HOLD THEM.";
         yield return LeverSymbols.Note(lever);
         yield return "EDGE SIGN: MACHINED EDGES. HOLE'S MOUTH: DEBURR ONLY, AT MOST " + text.Number(_mouthBreak) + ".";
         yield return Tongue(lever, text);
@@ -100,10 +99,10 @@ internal static class LeverNotes
     private static IEnumerable<string> Fit(Lever lever, DimensionText text)
     {
         if (!lever.Hole.Taper.IsParallel)
-            yield return "TAPERED HOLE IS HANDED: MARK THE SIDE OF ITS LARGE END (INK OR DOT) BEFORE FITTING.";
+            yield return "MARK THE SIDE OF THE HOLE'S LARGE END (INK OR DOT) BEFORE FITTING.";
         if (LeverHoleNote.Clearance(lever, text) is { } clearance)
             yield return clearance;
-        yield return "ONE PAD MAY STAND BEFORE THE OTHER, SQUARE TO THE ARMS, BY AT MOST " + text.Number(lever.Sizes[LeverFields.PadOffset].Nominal) + ". CROWNS CENTRED ON THE PADS' LENGTH.";
+        yield return "PADS LEVEL WITH EACH OTHER, SQUARE TO THE ARMS, WITHIN " + text.Number(lever.Sizes[LeverFields.PadOffset].Nominal) + ". CROWNS CENTRED ON THEIR LENGTH.";
     }
 
     private static IEnumerable<string> Marks(Lever lever, Profile profile, DimensionText text)

@@ -27,7 +27,7 @@ internal static class LeverSymbols
 
     /// <summary>What the signs leave open: what the datums are, in which order they are made, and the unit of roughness.</summary>
     public static string Note(Lever lever) =>
-        "DATUMS: A HOLE AXIS, B MID-PLANE OF " + HeadFaces(lever) + ", C MID-PLANE OF TONGUE. FACE B FIRST, THEN DRILL AND REAM A. Ra IN MICROMETRES.";
+        "DATUMS: A HOLE AXIS, B MID-PLANE OF " + HeadFaces(lever) + " (FACE FIRST), C MID-PLANE OF TONGUE. Ra IN MICROMETRES.";
 
     /// <summary>The faces that run in the plane's frog.</summary>
     public static string HeadFaces(Lever lever) => lever.Boss is null ? "HEAD FACES" : "BOSS FACES";

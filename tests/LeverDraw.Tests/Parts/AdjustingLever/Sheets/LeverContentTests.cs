@@ -19,7 +19,7 @@ public class LeverContentTests
     {
         string[] lines = Dimension(profile, "hole.diameter").Text.Split('\n');
         Assert.Equal(
-            ["AT MID-PLANE, TAPER 1:48", "LARGE END AT RIGHT IN FORK VIEW", atFace + " AT LARGE END FACE", "(PLUG LINES " + apart + " APART)", drill, reamer, "REAM LEVER ALONE, RUNNING FIT", "FOR PIN " + pin],
+            ["AT MID-PLANE, TAPER 1:48", "LARGE END AT RIGHT IN FORK VIEW", atFace + " AT LARGE END FACE", "(PLUG LINES " + apart + " APART)", drill + ", " + reamer, "REAM LEVER ALONE, RUNNING FIT ON " + pin],
             lines[1..]);
     }
 
@@ -36,15 +36,15 @@ public class LeverContentTests
 
     // Clearance × 48 (trade notes 3.4: 2.4 mm gives 0.05, 3.8 mm 0.08).
     [Theory]
-    [InlineData("levers/middle", "RUNNING CLEARANCE 0.08 WHEN THE PIN IS HOME: ITS OWN REAMER STANDS 3.84 DEEPER IN THE LEVER THAN THE PIN THEN DOES.")]
-    [InlineData("levers/early", "RUNNING CLEARANCE 0.04 WHEN THE PIN IS HOME: ITS OWN REAMER STANDS 1.92 DEEPER IN THE LEVER THAN THE PIN THEN DOES.")]
+    [InlineData("levers/middle", "RUNNING CLEARANCE 0.08 WITH THE PIN HOME: ITS OWN REAMER 3.84 DEEPER IN THE LEVER THAN THE PIN.")]
+    [InlineData("levers/early", "RUNNING CLEARANCE 0.04 WITH THE PIN HOME: ITS OWN REAMER 1.92 DEEPER IN THE LEVER THAN THE PIN.")]
     [InlineData("levers/late", "CLEARANCE ON THE PIN AT MID-PLANE 0.23.")]
     public void Notes_AnyHole_SayHowTheClearanceIsReached(string profile, string note) => Assert.Contains(note, Content(profile).Notes);
 
     // ISO 8062-3:2007 total widths 2.0, 3.0, 4.6 and 7 mm of grades 10 to 13, halved; short-run clay-bonded sand is 13 to 15, finer by 3, 2, 1 up to 10, 16, 25 mm.
     [Fact]
     public void Notes_SandCast_GiveTheAsCastToleranceBySize() =>
-        Assert.Contains("REST AS CAST TO ISO 8062-3:2007, ±1 UP TO 10 (DCTG 10), ±1.5 UP TO 16 (DCTG 11), ±2.3 UP TO 25 (DCTG 12), ±3.5 UP TO 40 (DCTG 13), WALLS ONE GRADE COARSER, OR AS AGREED WITH THE FOUNDRY.", Content("levers/middle").Notes);
+        Assert.Contains("REST AS CAST TO ISO 8062-3:2007, ±1 UP TO 10, ±1.5 UP TO 16, ±2.3 UP TO 25, ±3.5 UP TO 40 (DCTG 10 TO 13), WALLS ONE GRADE COARSER, OR AS AGREED WITH THE FOUNDRY.", Content("levers/middle").Notes);
 
     [Fact]
     public void Notes_AnyLever_EndWithSafetyAndSayTheMassOnce()
