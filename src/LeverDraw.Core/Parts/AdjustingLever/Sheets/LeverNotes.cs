@@ -99,7 +99,7 @@ internal static class LeverNotes
     private static IEnumerable<string> Fit(Lever lever, DimensionText text)
     {
         if (!lever.Hole.Taper.IsParallel)
-            yield return "MARK THE SIDE OF THE HOLE'S LARGE END (INK OR DOT) BEFORE FITTING.";
+            yield return "HOLE IS HANDED: MARK THE SIDE OF ITS LARGE END (INK OR DOT) BEFORE FITTING.";
         if (LeverHoleNote.Clearance(lever, text) is { } clearance)
             yield return clearance;
         yield return "PADS LEVEL WITH EACH OTHER, SQUARE TO THE ARMS, WITHIN " + text.Number(lever.Sizes[LeverFields.PadOffset].Nominal) + ". CROWNS CENTRED ON THEIR LENGTH.";
