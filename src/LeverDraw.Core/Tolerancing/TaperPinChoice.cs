@@ -49,7 +49,14 @@ public static class TaperPinChoice
     public static Answer<OversizePin> NextOversize(InchTaperPin pin, Length edgeDistance) =>
         InchTaperPins.Above(pin).Map(next =>
         {
-            Length wall = edgeDistance - next.LargeEnd / 2;
-            return new OversizePin(next, wall, wall >= next.LargeEnd * TaperPinFitting.LeastWallPerDiameter);
+            Length wall = WallLeft(edgeDistance, next.LargeEnd);
+            return new OversizePin(next, wall, wall >= LeastWall(next.LargeEnd));
         });
+
+    /// <summary>Between the hole's large end and the lug's edge.</summary>
+    /// <param name="edgeDistance">From the hole's axis to that edge.</param>
+    public static Length WallLeft(Length edgeDistance, Length largeEnd) => edgeDistance - largeEnd / 2;
+
+    /// <summary>What should be left: half the hole's diameter (common practice, no source).</summary>
+    public static Length LeastWall(Length largeEnd) => largeEnd * TaperPinFitting.LeastWallPerDiameter;
 }

@@ -18,7 +18,7 @@ public sealed partial class DimensionText(ShownUnits units, ToleranceForm form =
 
     public ShownUnits Units => units;
 
-    private LengthUnit First => units is ShownUnits.Millimetres or ShownUnits.MillimetresAndInches ? LengthUnit.Millimetre : LengthUnit.Inch;
+    private LengthUnit First => units.MillimetresFirst() ? LengthUnit.Millimetre : LengthUnit.Inch;
 
     private LengthUnit? Second => units switch
     {
@@ -45,10 +45,8 @@ public sealed partial class DimensionText(ShownUnits units, ToleranceForm form =
     /// <summary>A size that follows from others and is given for convenience: in round brackets.</summary>
     public Label Reference(Length size, string sign = "")
     {
-        string first = "(" + sign + Plain(size, First) + ")";
-        return Second is { } other
-            ? new Label([first + " [" + Plain(size, other) + "]"], DecimalsOf(new SizeValue(size), First)) { IsReference = true }
-            : new Label([first], DecimalsOf(new SizeValue(size), First)) { IsReference = true };
+        string second = Second is { } other ? " [" + Plain(size, other) + "]" : "";
+        return new Label(["(" + sign + Plain(size, First) + ")" + second], DecimalsOf(new SizeValue(size), First)) { IsReference = true };
     }
 
     /// <summary>A theoretically exact size: in a box, without a tolerance; a geometrical tolerance refers to it.</summary>

@@ -13,6 +13,7 @@ internal sealed class BlockStore(SheetContent content, SheetUnit unit)
     private readonly Dictionary<(string View, double Factor, DraftingStyle Style), AnnotatedView> _views = [];
     private readonly Dictionary<(string View, double Factor, DraftingStyle Style, double Thrift), ViewBlock> _placed = [];
     private readonly Dictionary<(string View, DraftingStyle Style), ViewBlock> _first = [];
+    private readonly Dictionary<string, (DraftingStyle Style, ViewBlock Block)> _firstOfAll = new(StringComparer.Ordinal);
     private readonly Dictionary<(double Width, double Lettering), PaperBlock> _notes = [];
     private readonly Dictionary<(int Table, double Lettering), PaperBlock> _tables = [];
 
@@ -24,6 +25,7 @@ internal sealed class BlockStore(SheetContent content, SheetUnit unit)
             _views.Add((view.Id, factor, style), annotated = new AnnotatedView(view, factor, style));
         block = annotated.Place(thrift);
         _first.TryAdd((view.Id, style), block);
+        _firstOfAll.TryAdd(view.Id, (style, block));
         _placed.Add((view.Id, factor, style, thrift), block);
         return block;
     }
@@ -32,16 +34,16 @@ internal sealed class BlockStore(SheetContent content, SheetUnit unit)
     /// <remarks>Lettering and dimension lines round a view hardly depend on its scale. The shares make up for sizes that find room inside a larger view, and for thrift.</remarks>
     public (double Width, double Height)? Estimate(ViewSource view, double factor, DraftingStyle style, double thrift)
     {
-        double caption = view.Title is null ? 0 : 1.8 * style.CaptionLettering;
+        double caption = view.Title is null ? 0 : (ViewBlock.CaptionGap + 1) * style.CaptionLettering;
         if (_placed.TryGetValue((view.Id, factor, style, thrift), out ViewBlock? placed))
             return (placed.Bounds.Width, placed.Bounds.Height + caption);
         double share = SameStyle;
         if (!_first.TryGetValue((view.Id, style), out ViewBlock? known))
         {
-            ((string View, DraftingStyle Style) key, known) = _first.FirstOrDefault(f => f.Key.View == view.Id);
-            if (known is null)
+            if (!_firstOfAll.TryGetValue(view.Id, out (DraftingStyle Style, ViewBlock Block) other))
                 return null;
-            share = OtherStyle * style.LetteringHeight / key.Style.LetteringHeight;
+            known = other.Block;
+            share = OtherStyle * style.LetteringHeight / other.Style.LetteringHeight;
         }
 
         double grown = factor / known.Scale;

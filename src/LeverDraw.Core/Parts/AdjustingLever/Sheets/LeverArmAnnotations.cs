@@ -13,8 +13,6 @@ internal static class LeverArmAnnotations
 {
     public const string PadShift = "arms.pad_shift";
 
-    private const double Upright = Math.PI / 2;
-
     /// <summary>Where a curved arm's thickness stands on its mid-line, seen from the pivot: clear of the sagitta in the middle.</summary>
     private const double CurvedStation = 0.78;
 
@@ -36,9 +34,9 @@ internal static class LeverArmAnnotations
     {
         SideFeatures side = lever.Side;
         SizeValue length = lever.Sizes[LeverFields.ArmLength];
-        yield return new LinearDimension(LeverFields.ArmLength.Name, length.Millimetres, text.Size(length), Point2D.Origin, side.PadCentre, Upright) { Sides = DimensionSides.Left };
+        yield return new LinearDimension(LeverFields.ArmLength.Name, length.Millimetres, text.Size(length), Point2D.Origin, side.PadCentre, LinearDimension.Upright) { Sides = DimensionSides.Left };
         Length end = Length.FromMillimetres(-side.PadBottom);
-        yield return new LinearDimension("arms.end_from_axis", end.Millimetres, text.Reference(end), Point2D.Origin, EndOf(side), Upright) { Sides = DimensionSides.Left };
+        yield return new LinearDimension("arms.end_from_axis", end.Millimetres, text.Reference(end), Point2D.Origin, EndOf(side), LinearDimension.Upright) { Sides = DimensionSides.Left };
         SizeValue thickness = lever.Sizes[LeverFields.ArmThickness];
         (Point2D left, Point2D right) = Station(side, thickness.Millimetres / 2);
         var across = new LinearDimension(LeverFields.ArmThickness.Name, thickness.Millimetres, text.Size(thickness), left, right, (right - left).Angle) { Slide = (0, 0) };
@@ -51,7 +49,7 @@ internal static class LeverArmAnnotations
         {
             yield return across with { Sides = default };
             Length level = Length.FromMillimetres(-left.Y);
-            yield return new LinearDimension("arms.thickness_level", level.Millimetres, text.Reference(level), Point2D.Origin, left, Upright) { Sides = DimensionSides.Left };
+            yield return new LinearDimension("arms.thickness_level", level.Millimetres, text.Reference(level), Point2D.Origin, left, LinearDimension.Upright) { Sides = DimensionSides.Left };
         }
         else
         {

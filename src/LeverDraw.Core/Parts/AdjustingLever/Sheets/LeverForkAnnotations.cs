@@ -10,8 +10,6 @@ namespace LeverDraw.Parts.AdjustingLever.Sheets;
 /// <summary>What the fork view says: widths, the gap, levels from the pivot's axis, shoulders.</summary>
 internal static class LeverForkAnnotations
 {
-    private const double Upright = Math.PI / 2;
-
     public static ImmutableArray<Annotation> Of(Lever lever, DimensionText text)
     {
         var all = ImmutableArray.CreateBuilder<Annotation>();
@@ -89,7 +87,7 @@ internal static class LeverForkAnnotations
     private static LinearDimension Up(string name, DimensionText text, Point2D axis, Point2D to, DimensionSides sides, bool reference = false)
     {
         Length value = Length.FromMillimetres(Math.Abs(to.Y - axis.Y));
-        return new LinearDimension(name, value.Millimetres, reference ? text.Reference(value) : text.Size(value), axis, to, Upright) { Sides = sides };
+        return new LinearDimension(name, value.Millimetres, reference ? text.Reference(value) : text.Size(value), axis, to, LinearDimension.Upright) { Sides = sides };
     }
 
     /// <summary>An arc of the right half and its mirror image.</summary>

@@ -28,7 +28,7 @@ internal static class LeverSection
             SizeValue head = lever.Sizes[LeverFields.HeadWidth];
             SizeValue over = head with { Nominal = head.Nominal + boss.Height + boss.Height };
             double radius = boss.Diameter.Millimetres / 2;
-            all.Add(new LinearDimension(LeverFields.BossDiameter.Name, boss.Diameter.Millimetres, text.Size(lever.Sizes[LeverFields.BossDiameter], "⌀"), new Point2D(half, -radius), new Point2D(half, radius), Math.PI / 2) { Sides = DimensionSides.Right });
+            all.Add(new LinearDimension(LeverFields.BossDiameter.Name, boss.Diameter.Millimetres, text.Size(lever.Sizes[LeverFields.BossDiameter], "⌀"), new Point2D(half, -radius), new Point2D(half, radius), LinearDimension.Upright) { Sides = DimensionSides.Right });
             all.Add(new LinearDimension(OverBosses, over.Millimetres, text.Size(over), new Point2D(-half, -radius), new Point2D(half, -radius), 0) { Sides = DimensionSides.Right });
             all.Add(new LinearDimension(LeverFields.BossHeight.Name, boss.Height.Millimetres, text.Reference(boss.Height, "2× "), new Point2D(head.Millimetres / 2, radius), new Point2D(half, radius), 0));
         }
@@ -39,6 +39,6 @@ internal static class LeverSection
     private static LinearDimension End(string name, Length diameter, double x, DimensionSides side, DimensionText text)
     {
         double r = diameter.Millimetres / 2;
-        return new LinearDimension(name, diameter.Millimetres, text.Reference(diameter, "⌀"), new Point2D(x, -r), new Point2D(x, r), Math.PI / 2) { Sides = side };
+        return new LinearDimension(name, diameter.Millimetres, text.Reference(diameter, "⌀"), new Point2D(x, -r), new Point2D(x, r), LinearDimension.Upright) { Sides = side };
     }
 }

@@ -70,7 +70,7 @@ internal static class PinTools
     /// <summary>What is left between hole and edge of the lug, and the half diameter that should be (common practice, no source): each rounded to the careful side.</summary>
     private static (ImmutableArray<string> Left, ImmutableArray<string> Least) Walls(Length edge, Row[] rows, DimensionText text)
     {
-        Length[] left = [.. rows.Select(r => edge - (r.LargeEnd / 2))], least = [.. rows.Select(r => r.LargeEnd * TaperPinFitting.LeastWallPerDiameter)];
+        Length[] left = [.. rows.Select(r => TaperPinChoice.WallLeft(edge, r.LargeEnd))], least = [.. rows.Select(r => TaperPinChoice.LeastWall(r.LargeEnd))];
         ImmutableArray<string> shown = text.Column(left, InchWallDecimals, WallDecimals, MidpointRounding.ToNegativeInfinity);
         return ([.. shown.Select((s, i) => left[i] < least[i] ? s + "\nTOO THIN" : s)], text.Column(least, InchWallDecimals, WallDecimals, MidpointRounding.ToPositiveInfinity));
     }
