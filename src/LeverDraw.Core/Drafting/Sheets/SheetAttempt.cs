@@ -9,7 +9,7 @@ using LeverDraw.Standards;
 namespace LeverDraw.Drafting.Sheets;
 
 /// <summary>One try at a sheet: a paper size, a main scale, a style. Details take the largest enlargement for which all is held.</summary>
-internal sealed class SheetAttempt(SheetContent content, SheetOptions options, SheetFormat sheet, DrawingScale scale, DraftingStyle style, BlockStore store)
+internal sealed class SheetAttempt(SheetContent content, SheetOptions options, SheetFormat sheet, DrawingScale scale, DraftingStyle style, SheetEase ease, BlockStore store)
 {
     /// <summary>Prices of width: the usual one, and those for paper that is too narrow for that.</summary>
     private const double Generous = 0.25;
@@ -74,24 +74,27 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
 
     private static double WidthOf(PaperBlock[] row) => row.Sum(b => b.Bounds.Width) + ((row.Length + 1) * Cell.Gap);
 
-    /// <summary>Details are to be enlarged and notes to be read with ease; small notes come before details that show nothing more, and those last.</summary>
     private PlotSheet? WithDetails(Box2D title, ImmutableArray<ViewSource> projected, PaperBlock[] main, double thrift, ref string? reason)
     {
+        double[] letterings = Letterings();
+        if (letterings.Length == 0)
+            return null;
         var choices = new DetailScales(content, scale);
-        DrawingScale[][] all = [.. choices.All()];
-        DrawingScale[][] enlarged = [.. all.Where(choices.EnlargesDetails)];
-        double[] usual = [.. style.NotesLettering.Where(h => h >= EasyNotes)], small = [.. style.NotesLettering.Where(h => h < EasyNotes)];
-        foreach ((DrawingScale[][] scales, double[] letterings) in ((DrawingScale[][], double[])[])[(enlarged, usual), (enlarged, small), ([.. all.Except(enlarged)], [.. style.NotesLettering])])
+        foreach (DrawingScale[] others in choices.All().Where(s => choices.EnlargesDetails(s) == (ease != SheetEase.PlainDetails)))
         {
-            foreach (DrawingScale[] others in letterings.Length == 0 ? [] : scales)
-            {
-                if (WithScales(title, projected, main, others, letterings, thrift, ref reason) is { } plot)
-                    return plot;
-            }
+            if (WithScales(title, projected, main, others, letterings, thrift, ref reason) is { } plot)
+                return plot;
         }
 
         return null;
     }
+
+    private double[] Letterings() => ease switch
+    {
+        SheetEase.Full => [.. style.NotesLettering.Where(h => h >= EasyNotes)],
+        SheetEase.SmallNotes => [.. style.NotesLettering.Where(h => h < EasyNotes)],
+        _ => [.. style.NotesLettering],
+    };
 
     private PlotSheet? WithScales(Box2D title, ImmutableArray<ViewSource> projected, PaperBlock[] main, DrawingScale[] others, double[] letterings, double thrift, ref string? reason)
     {

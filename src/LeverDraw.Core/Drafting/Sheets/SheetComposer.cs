@@ -29,29 +29,43 @@ public static class SheetComposer
     /// <summary>A sheet whose blocks take less of the field looks empty.</summary>
     private const double Empty = 0.3;
 
+    /// <summary>A sheet whose ink takes three quarters of the field looks crowded; the next try may do better. A little less, since squares are coarse.</summary>
+    private const double Crowded = 0.72;
+
     public static Checked<PlotSheet> Compose(SheetContent content, SheetOptions options)
     {
         ImmutableArray<SheetFormat> sheets = options.Paper is { } asked ? [asked] : AutomaticSheets;
         var tried = new List<string>();
         var store = new BlockStore(content, options.FirstUnit);
+        PlotSheet? crowded = null;
         foreach (SheetFormat sheet in sheets)
         {
-            foreach ((DrawingScale scale, DraftingStyle style) in Tries(sheet, sheet == sheets[^1], options))
+            foreach ((DrawingScale scale, DraftingStyle style, SheetEase ease) in Tries(sheet, sheet == sheets[^1], options))
             {
-                var attempt = new SheetAttempt(content, options, sheet, scale, style, store);
+                var attempt = new SheetAttempt(content, options, sheet, scale, style, ease, store);
                 if (attempt.Run(out string? reason) is { } plot)
-                    return Checked<PlotSheet>.Good(attempt.Fill < Empty && IsVeryLarge(sheet) ? new SheetAttempt(content, options, sheet, scale, DraftingStyle.Huge, store).Run(out _) ?? plot : plot);
+                {
+                    if (attempt.Fill < Empty && IsVeryLarge(sheet))
+                        return Checked<PlotSheet>.Good(new SheetAttempt(content, options, sheet, scale, DraftingStyle.Huge, ease, store).Run(out _) ?? plot);
+                    if (attempt.Fill < Crowded || InkShare.Of(plot.Items, SheetFrame.Field(sheet)) <= Crowded)
+                        return Checked<PlotSheet>.Good(plot);
+                    crowded ??= plot;
+                }
+
                 if (reason is not null && !tried.Contains(reason))
                     tried.Add(reason);
             }
         }
 
+        if (crowded is not null)
+            return Checked<PlotSheet>.Good(crowded);
+
         string paper = sheets[^1].Name;
         return Checked<PlotSheet>.Bad([Fault(content, paper, options.Scale, tried)]);
     }
 
-    /// <summary>The largest scale first, each with the sheet's own lettering and with the next smaller; the smallest lettering only before a scale that no longer shows small parts well.</summary>
-    private static IEnumerable<(DrawingScale Scale, DraftingStyle Style)> Tries(SheetFormat sheet, bool last, SheetOptions options)
+    /// <summary>The easiest to read first: details enlarged and notes of a good height at the largest scale that allows both, with the sheet's own lettering or the next smaller; less only before a scale that no longer shows small parts well.</summary>
+    private static IEnumerable<(DrawingScale Scale, DraftingStyle Style, SheetEase Ease)> Tries(SheetFormat sheet, bool last, SheetOptions options)
     {
         bool large = Area(sheet) > LargeSheet;
         DraftingStyle[] usual = large ? [DraftingStyle.Large, DraftingStyle.Small] : [DraftingStyle.Small];
@@ -61,18 +75,12 @@ public static class SheetComposer
             : last
                 ? [(GoodScale, double.PositiveInfinity), (1, GoodScale), (SmallestAutomatic, 1)]
                 : [(GoodScale, double.PositiveInfinity)];
-        foreach ((double least, double below) in ranges)
-        {
-            DrawingScale[] scales = [.. Scales(options).Where(s => s.Factor >= least && s.Factor < below)];
-            foreach (DraftingStyle[] styles in (DraftingStyle[][])[usual, rest])
-            {
-                foreach (DrawingScale scale in scales)
-                {
-                    foreach (DraftingStyle style in styles)
-                        yield return (scale, style);
-                }
-            }
-        }
+        return from range in ranges
+               from styles in (DraftingStyle[][])[usual, rest]
+               from ease in Enum.GetValues<SheetEase>()
+               from scale in Scales(options).Where(s => s.Factor >= range.Least && s.Factor < range.Below)
+               from style in styles
+               select (scale, style, ease);
     }
 
     private static bool IsVeryLarge(SheetFormat sheet) => Area(sheet) > VeryLargeSheet;
