@@ -33,7 +33,10 @@ internal sealed class DxfInk(DxfPage page, DxfSpace space)
                 hatches.Write(hatch, target with { Layer = layer ?? DxfLayers.Of(LineRole.Hatch) });
                 break;
             case PlotText text:
-                shapes.Text(text, space, target);
+                foreach (Edge stroke in DxfSigns.Strokes(text))
+                    shapes.Edge(stroke.Transformed(space.PaperTransform), target);
+                if (DxfSigns.Rest(text) is { } rest)
+                    shapes.Text(rest, space, target);
                 break;
             default:
                 throw new ArgumentOutOfRangeException(nameof(item));

@@ -40,5 +40,5 @@ public sealed class DxfWriter(DxfOptions options) : IDrawingWriter
     };
 
     private static IEnumerable<string> Strings(PlotSheet sheet) =>
-        sheet.Items.OfType<PlotText>().Select(t => t.Text).Concat(sheet.Dimensions.Select(d => d.Text));
+        sheet.Items.OfType<PlotText>().Select(t => DxfSigns.WithoutSigns(t.Text)).Concat(sheet.Dimensions.Select(d => d.Text));
 }
