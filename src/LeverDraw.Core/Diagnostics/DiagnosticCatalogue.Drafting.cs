@@ -25,6 +25,11 @@ public static partial class DiagnosticCatalogue
         "Draw it by itself, or put the variant first that shows all of these sizes.",
         "a lever with a round head in the table of one with a block head", ["TC-L-04", "TC-L-02", "head.corner_radius"]);
 
+    public static DiagnosticKind DrawnReduced { get; } = new("LD505", Severity.Warning, "small part drawn reduced",
+        "On {1} the {0} sheet goes at {2} only, smaller than the part.",
+        "Take a larger paper, or one unit of measurement instead of two.",
+        "a lever in millimetres and inches on A4", ["finished", "A4", "1:2"]);
+
     public static DiagnosticKind NotDimensioned { get; } = new("LD510", Severity.Error, "sheet leaves the shape free",
         "The {0} sheet leaves the shape free: no size on it holds {1}.",
         "Do not make the part from this sheet. A dimension is missing: that is a fault of the tool, please report it with the profile.",
@@ -46,5 +51,5 @@ public static partial class DiagnosticCatalogue
         "a round that takes up its whole face to the last micrometre", ["finished", "'pads.end_corner' stands at the edge of what this form allows"]);
 
     private static ImmutableArray<DiagnosticKind> Drafting() =>
-        [SheetTooSmall, TextDoesNotFit, LetterNotDrawn, VariantsDiffer, NotDimensioned, DimensionedTwice, WronglyBracketed, DimensioningUnclear];
+        [SheetTooSmall, TextDoesNotFit, LetterNotDrawn, VariantsDiffer, DrawnReduced, NotDimensioned, DimensionedTwice, WronglyBracketed, DimensioningUnclear];
 }

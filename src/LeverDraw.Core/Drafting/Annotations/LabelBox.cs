@@ -15,6 +15,9 @@ public sealed class LabelBox
     /// <summary>Between lettering and the frame under it, and before a texture sign, in heights.</summary>
     private const double SymbolGap = 0.5;
 
+    /// <summary>More room between two lines with stacked deviations, in heights: they would read as one stack of four.</summary>
+    private const double StackGap = 0.2;
+
     private readonly double _pitch;
     private readonly double _height;
     private readonly double _pad;
@@ -32,7 +35,7 @@ public sealed class LabelBox
         _height = style.LetteringHeight;
         // Deviations one above the other stand out further than brackets: more room between lines, above and below.
         double more = label.Lines.Any(StrokeLettering.HasStack) ? StrokeLettering.StackStandsOut - BracketsStandOut : 0;
-        _pitch = _height * (1.6 + (2 * more));
+        _pitch = _height * (1.6 + (more > 0 ? (2 * more) + StackGap : 0));
         _pad = _height * ((label.Boxed ? 0.4 : 0) + more);
         _texture = label.Texture is { } sign ? new TextureShape(sign, style) : null;
         _widths = [.. label.Lines.Select((line, i) => StrokeLettering.WidthOf(line, _height, stackTolerances: true) + (i == 0 && !onLine ? TextureRoom : 0))];

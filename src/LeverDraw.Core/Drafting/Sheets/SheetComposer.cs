@@ -37,7 +37,7 @@ public static class SheetComposer
         ImmutableArray<SheetFormat> sheets = options.Paper is { } asked ? [asked] : AutomaticSheets;
         var tried = new List<string>();
         var store = new BlockStore(content, options.FirstUnit);
-        PlotSheet? crowded = null;
+        Checked<PlotSheet>? crowded = null;
         foreach (SheetFormat sheet in sheets)
         {
             foreach ((DrawingScale scale, DraftingStyle style, SheetEase ease) in Tries(sheet, sheet == sheets[^1], options))
@@ -48,8 +48,8 @@ public static class SheetComposer
                     if (attempt.Fill < Empty && IsVeryLarge(sheet))
                         return Checked<PlotSheet>.Good(new SheetAttempt(content, options, sheet, scale, DraftingStyle.Huge, ease, store).Run(out _) ?? plot);
                     if (attempt.Fill < Crowded || InkShare.Of(plot.Items, SheetFrame.Field(sheet)) <= Crowded)
-                        return Checked<PlotSheet>.Good(plot);
-                    crowded ??= plot;
+                        return Done(plot, content, options, sheet, scale);
+                    crowded ??= Done(plot, content, options, sheet, scale);
                 }
 
                 if (reason is not null && !tried.Contains(reason))
@@ -58,7 +58,7 @@ public static class SheetComposer
         }
 
         if (crowded is not null)
-            return Checked<PlotSheet>.Good(crowded);
+            return crowded;
 
         string paper = sheets[^1].Name;
         return Checked<PlotSheet>.Bad([Fault(content, paper, options.Scale, tried)]);
@@ -82,6 +82,10 @@ public static class SheetComposer
                from style in styles
                select (scale, style, ease);
     }
+
+    /// <summary>A reduced scale that nobody asked for is said: these parts are small.</summary>
+    private static Checked<PlotSheet> Done(PlotSheet plot, SheetContent content, SheetOptions options, SheetFormat sheet, DrawingScale scale) =>
+        Checked<PlotSheet>.Good(plot, scale.Factor < 1 && options.Scale is null ? [DiagnosticCatalogue.DrawnReduced.At(null, null, content.Kind, sheet.Name, scale.Text)] : []);
 
     private static bool IsVeryLarge(SheetFormat sheet) => Area(sheet) > VeryLargeSheet;
 

@@ -41,8 +41,8 @@ internal static class LeverHoleNote
         if (taper.IsParallel)
             return wanted is { } play ? "CLEARANCE ON THE PIN AT MID-PLANE " + text.Fine(play) + "." : null;
         if (wanted is not { } clearance)
-            return "RUNNING CLEARANCE WITH THE PIN HOME: ITS OWN REAMER " + text.Number(_sampleDepth) + " DEEPER IN THE LEVER THAN THE PIN GIVES " + text.Fine(PinClearance.ByReamingDepth(_sampleDepth, taper)) + ".";
-        return "RUNNING CLEARANCE " + text.Fine(clearance) + " WITH THE PIN HOME: ITS OWN REAMER " + text.Number(PinClearance.ReamingDepthFor(clearance, taper)) + " DEEPER IN THE LEVER THAN THE PIN.";
+            return "RUNNING CLEARANCE WITH THE PIN HOME: REAMING " + text.Number(_sampleDepth) + " DEEPER THAN WHERE THE HOLE JUST TAKES THE PIN GIVES " + text.Fine(PinClearance.ByReamingDepth(_sampleDepth, taper)) + ".";
+        return "RUNNING CLEARANCE " + text.Fine(clearance) + ", PIN HOME: REAM " + text.Number(PinClearance.ReamingDepthFor(clearance, taper)) + " DEEPER THAN WHERE THE HOLE JUST TAKES THE PIN.";
     }
 
     /// <summary>The trade's usual example of feeding deeper, which gives 0.05 at 1:48.</summary>
@@ -76,12 +76,12 @@ internal static class LeverHoleNote
         Length change = hole.HalfLength * hole.Taper.Rate;
         SizeLimits atFace = new(atMid.Min + change, atMid.Max + change);
         string[] units = text.Limits(atFace).Split(" [");
-        yield return "⌀" + units[0] + " AT LARGE END FACE";
+        yield return "(⌀" + units[0] + " AT LARGE END FACE,";
         foreach (string second in units[1..])
             yield return "[" + second;
         // Of the limits lettered, so that both checks agree; cut off, never wider.
         double apart = text.Shown(atFace).Width.Millimetres / hole.Taper.Rate;
-        yield return "(PLUG LINES " + text.Number(Length.FromMillimetres(Math.Floor((apart * 100) + 1e-6) / 100)) + " APART)";
+        yield return "PLUG LINES " + text.Number(Length.FromMillimetres(Math.Floor((apart * 100) + 1e-6) / 100)) + " APART)";
     }
 
     private static IEnumerable<string> Parallel(SizeValue size, DimensionText text)

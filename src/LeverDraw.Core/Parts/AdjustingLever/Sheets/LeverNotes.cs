@@ -14,6 +14,12 @@ internal static class LeverNotes
     /// <summary>Most that deburring may take off the hole's mouth, where a broken edge would cost bearing (common practice, no source).</summary>
     private static readonly Length _mouthBreak = Length.FromMillimetres(0.1);
 
+    /// <summary>Below this the general tolerances name no radius (ISO 2768-1 table 2), millimetres.</summary>
+    private const double SmallestGeneralRadius = 0.5;
+
+    /// <summary>What a filed or machined corner is held to there (common practice, no source).</summary>
+    private static readonly Length _smallRadius = Length.FromMillimetres(0.1);
+
     public static ImmutableArray<string> Finished(Lever lever, Profile profile, DimensionText text) =>
     [
         .. General(lever, profile, text),
@@ -51,7 +57,9 @@ internal static class LeverNotes
         yield return "(SIZES IN ROUND BRACKETS) FOLLOW FROM OTHERS AND ARE NOT TO BE CHECKED.";
         SizeValue fillet = lever.Sizes[LeverFields.Fillet], round = lever.Sizes[LeverFields.EdgeRound];
         string blends = fillet.Millimetres > 0 ? "FILLETS WITHOUT A SIZE R" + text.Number(fillet.Nominal) : "INNER CORNERS WITHOUT A SIZE SHARP";
-        yield return blends + (round.Millimetres > 0 ? ", OUTER CORNERS R" + text.Number(round.Nominal) + ", SIZES TO THEM ARE TO THE SHARP CORNER." : ", OUTER CORNERS SHARP.");
+        blends += round.Millimetres > 0 ? ", OUTER CORNERS R" + text.Number(round.Nominal) + ", SIZES TO SHARP CORNERS" : ", OUTER CORNERS SHARP";
+        bool small = lever.Forms.PadEnds == LeverFields.Square && lever.Sizes[LeverFields.PadEndCorner].Millimetres is > 0 and < SmallestGeneralRadius;
+        yield return blends + (small ? "; R BELOW " + text.Number(Length.FromMillimetres(SmallestGeneralRadius)) + " ±" + text.Number(_smallRadius) + "." : ".");
         if (Shoulders(lever) is { } shoulders)
             yield return shoulders;
         if (lever.Forms.Arms == LeverFields.Tapered)
@@ -109,11 +117,11 @@ internal static class LeverNotes
     {
         if (lever.Mark is { } mark)
         {
-            yield return "RAISED MARK \"" + mark.Text + "\" ON " + (mark.Place == LeverFields.ArmBack ? "BACK OF RIGHT ARM, ON THE ARM'S MID-LINE" : "RIGHT HEAD FACE, ON THE ARMS' MID-LINE")
+            yield return "RAISED MARK \"" + mark.Text + "\" ON " + (mark.Place == LeverFields.ArmBack ? "RIGHT ARM IN FORK VIEW, ON ITS MID-LINE" : "HEAD'S RIGHT FACE IN FORK VIEW, ON THE ARMS' MID-LINE")
                 + ", PLACED BY ITS MIDDLE; LETTERS " + text.Number(mark.LetterHeight) + " HIGH, " + text.Number(mark.Height) + " PROUD.";
         }
 
         if (profile.Values.Get(CommonFields.Reproduction))
-            yield return "REPRODUCTION PART: SELL AND MARK IT AS SUCH.";
+            yield return ReproductionNote.Text;
     }
 }

@@ -26,7 +26,7 @@ internal static class PinNotes
             notes.Add("FINISH: " + finish.ToUpperInvariant() + ".");
         notes.AddRange(pin.Taper.IsParallel ? Lugs(pin, text) : Drive(pin, text));
         if (profile.Values.Get(CommonFields.Reproduction))
-            notes.Add("REPRODUCTION PART: SELL AND MARK IT AS SUCH.");
+            notes.Add(ReproductionNote.Text);
         notes.Add("SAFETY: SUPPORT THE LUG DIRECTLY WHEN DRIVING, IT IS BRITTLE IRON AND TOO MUCH DRIVE SPLITS IT. EYE PROTECTION. FOLLOW LOCAL RULES.");
         return notes.ToImmutable();
     }
@@ -43,12 +43,12 @@ internal static class PinNotes
     /// <summary>Where the sizes hold and how they are checked; blueing and its share are common practice, no source.</summary>
     private static IEnumerable<string> Checks(Pin pin, DimensionText text)
     {
-        string endForm = pin.Ends == PinFields.Crowned ? ", BEFORE THE CROWN" : pin.Ends == PinFields.Chamfered ? ", BEFORE THE CHAMFER" : string.Empty;
-        yield return "END DIAMETERS HOLD IN THE END PLANES" + endForm + ". (SIZES IN ROUND BRACKETS) FOLLOW FROM OTHERS.";
+        string gone = pin.Ends == PinFields.Crowned ? ", WHERE THE CROWN LEAVES NO METAL" : pin.Ends == PinFields.Chamfered ? ", WHERE THE CHAMFER LEAVES NO METAL" : string.Empty;
+        yield return "END DIAMETERS HOLD IN THE END PLANES" + gone + ". (SIZES IN ROUND BRACKETS) FOLLOW FROM OTHERS.";
         if (StatedLimits.Of(pin.NamedSize) is { } limits)
         {
             Length change = pin.Gauge - pin.NamedSize.Nominal;
-            yield return "CHECK THE " + (pin.NamedByLargeEnd ? "LARGE" : "SMALL") + " END'S DIAMETER AT THE GAUGE PLANE, SAME TOLERANCE: ⌀" + text.Limits(new SizeLimits(limits.Min + change, limits.Max + change)) + ".";
+            yield return "CHECK AT THE GAUGE PLANE, " + text.InSentence(pin.GaugePlane) + " FROM THE LARGE END: ⌀" + text.Limits(new SizeLimits(limits.Min + change, limits.Max + change)) + ".";
         }
 
         yield return "CHECK THE TAPER: BLUE TO A RING GAUGE OR THE REAMER, BEARING AT LEAST 75 %.";

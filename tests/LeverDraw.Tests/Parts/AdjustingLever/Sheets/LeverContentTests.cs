@@ -19,7 +19,7 @@ public class LeverContentTests
     {
         string[] lines = Dimension(profile, "hole.diameter").Text.Split('\n');
         Assert.Equal(
-            ["AT MID-PLANE, TAPER 1:48", "LARGE END AT RIGHT IN FORK VIEW", atFace + " AT LARGE END FACE", "(PLUG LINES " + apart + " APART)", drill + ", " + reamer, "REAM LEVER ALONE, RUNNING FIT ON " + pin],
+            ["AT MID-PLANE, TAPER 1:48", "LARGE END AT RIGHT IN FORK VIEW", "(" + atFace + " AT LARGE END FACE,", "PLUG LINES " + apart + " APART)", drill + ", " + reamer, "REAM LEVER ALONE, RUNNING FIT ON " + pin],
             lines[1..]);
     }
 
@@ -36,8 +36,8 @@ public class LeverContentTests
 
     // Clearance × 48 (trade notes 3.4: 2.4 mm gives 0.05, 3.8 mm 0.08).
     [Theory]
-    [InlineData("levers/middle", "RUNNING CLEARANCE 0.08 WITH THE PIN HOME: ITS OWN REAMER 3.84 DEEPER IN THE LEVER THAN THE PIN.")]
-    [InlineData("levers/early", "RUNNING CLEARANCE 0.04 WITH THE PIN HOME: ITS OWN REAMER 1.92 DEEPER IN THE LEVER THAN THE PIN.")]
+    [InlineData("levers/middle", "RUNNING CLEARANCE 0.08, PIN HOME: REAM 3.84 DEEPER THAN WHERE THE HOLE JUST TAKES THE PIN.")]
+    [InlineData("levers/early", "RUNNING CLEARANCE 0.04, PIN HOME: REAM 1.92 DEEPER THAN WHERE THE HOLE JUST TAKES THE PIN.")]
     [InlineData("levers/late", "CLEARANCE ON THE PIN AT MID-PLANE 0.23.")]
     public void Notes_AnyHole_SayHowTheClearanceIsReached(string profile, string note) => Assert.Contains(note, Content(profile).Notes);
 
