@@ -5,7 +5,7 @@ namespace LeverDraw.Drafting.Annotations;
 /// <summary>The explicit list of annotation kinds and what makes their candidates.</summary>
 internal static class AnnotationCandidates
 {
-    public static List<Candidate> For(Annotation annotation, string id, PlacingContext context) => annotation switch
+    public static PlaceSet For(Annotation annotation, string id, PlacingContext context) => annotation switch
     {
         LinearDimension linear => LinearCandidates.For(linear, id, context),
         DimensionRun run => RunCandidates.For(run, id, context),

@@ -60,8 +60,15 @@ public sealed class ViewField
     /// <summary>What a candidate costs among the view's own ink.</summary>
     public double CostOf(Candidate candidate)
     {
+        double lettering = CostOf(candidate.Texts);
+        return lettering >= PlacingCosts.Broken ? lettering : CostOf(candidate.Strokes, lettering);
+    }
+
+    /// <summary>What lettering costs among the view's own ink: the price of a broken rule, or that of standing close to outlines.</summary>
+    internal double CostOf(ReadOnlySpan<OrientedBox> texts)
+    {
         double cost = 0;
-        foreach (OrientedBox text in candidate.Texts)
+        foreach (ref readonly OrientedBox text in texts)
         {
             if (Strikes(text, featuresOnly: false))
                 return PlacingCosts.Broken;
@@ -69,7 +76,14 @@ public sealed class ViewField
                 cost += PlacingCosts.CloseToFeature;
         }
 
-        foreach (Stroke stroke in candidate.Strokes)
+        return cost;
+    }
+
+    /// <summary>What lines cost among the view's own ink, added to what their lettering does.</summary>
+    internal double CostOf(ReadOnlySpan<Stroke> strokes, double lettering)
+    {
+        double cost = lettering;
+        foreach (ref readonly Stroke stroke in strokes)
             cost += CostOf(stroke);
         return cost;
     }

@@ -1,0 +1,73 @@
+using LeverDraw.Drafting.Annotations;
+
+namespace LeverDraw.Drafting.Layout;
+
+/// <summary>Every place that one annotation might take, by rank: cheapest by itself first, equals in the order they were thought of. Not for two threads at once.</summary>
+/// <remarks>Most places are never looked at, because dearer than one that is clear: only prices are known beforehand; a place's lettering is worked out when it is first looked at, and its lines when its lettering stands clear.</remarks>
+internal abstract class PlaceSet
+{
+    private readonly PlaceOrder _order;
+    private readonly double[] _floors;
+    private Candidate?[]? _made;
+
+    protected PlaceSet(double[] costs)
+    {
+        _order = new PlaceOrder(costs);
+        _floors = new double[costs.Length];
+    }
+
+    public int Count => _floors.Length;
+
+    /// <summary>Length, tier, an unusual text place: what it costs whatever stands round it.</summary>
+    public double CostAt(int rank) => _order.CostAt(rank);
+
+    /// <summary>What is known so far to be the least that a place costs in its view.</summary>
+    public ref double FloorAt(int rank) => ref _floors[rank];
+
+    /// <summary>Forgets what was found out for one price of room.</summary>
+    public void ForgetFloors() => Array.Clear(_floors);
+
+    /// <summary>Adds a place's lettering to an empty shape. False where the place turns out to be impossible.</summary>
+    public bool Letter(int rank, PlaceShape shape) => LetterPlace(_order.PlaceAt(rank), shape);
+
+    /// <summary>Adds its lines and arrowheads to a shape that has its lettering. False where the place turns out to be impossible.</summary>
+    public bool Line(int rank, PlaceShape shape) => LinePlace(_order.PlaceAt(rank), shape);
+
+    /// <summary>A place to keep, made once; null where it is impossible.</summary>
+    public Candidate? Make(int rank, PlaceShape scratch)
+    {
+        _made ??= new Candidate?[Count];
+        if (_made[rank] is { } made)
+            return made;
+        scratch.Clear();
+        return Letter(rank, scratch) && Line(rank, scratch) ? Keep(rank, scratch) : null;
+    }
+
+    /// <summary>Every possible place, worked out.</summary>
+    public IEnumerable<Candidate> All()
+    {
+        var scratch = new PlaceShape();
+        for (int rank = 0; rank < Count; rank++)
+        {
+            if (Make(rank, scratch) is { } place)
+                yield return place;
+        }
+    }
+
+    /// <summary>The place whose finished shape is given.</summary>
+    public Candidate Keep(int rank, PlaceShape shape)
+    {
+        _made ??= new Candidate?[Count];
+        return _made[rank] ??= MakePlace(_order.PlaceAt(rank), CostAt(rank), shape);
+    }
+
+    protected abstract bool LetterPlace(int place, PlaceShape shape);
+
+    protected abstract bool LinePlace(int place, PlaceShape shape);
+
+    /// <summary>The ink of a place, drawn anew at each call.</summary>
+    protected abstract AnnotationInk InkOf(int place);
+
+    protected virtual Candidate MakePlace(int place, double cost, PlaceShape shape) =>
+        new(shape.Texts.ToArray(), shape.Strokes.ToArray(), cost, () => InkOf(place), shape.Heads.ToArray());
+}
