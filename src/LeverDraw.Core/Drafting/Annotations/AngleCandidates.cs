@@ -10,7 +10,7 @@ internal static class AngleCandidates
 {
     public static PlaceSet For(AngleDimension dimension, string id, PlacingContext context)
     {
-        var label = new LabelBox(dimension.Label, context.Style);
+        LabelBox label = context.Labels.Plain(dimension.Label, context.Style);
         var arcs = new List<(AngleShape Shape, double Cost)>(20);
         var radii = new List<double>(20);
         Point2D vertex = context.ToBlock.Apply(dimension.Vertex);

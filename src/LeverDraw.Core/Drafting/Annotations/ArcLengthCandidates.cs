@@ -12,7 +12,7 @@ internal static class ArcLengthCandidates
     public static PlaceSet For(ArcLengthDimension dimension, string id, PlacingContext context)
     {
         DraftingStyle style = context.Style;
-        var label = new LabelBox(dimension.Label, style);
+        LabelBox label = context.Labels.Stacked(dimension.Label, style);
         ArcEdge arc = dimension.Arc.Transformed(context.ToBlock);
         if (arc.Sweep < 0)
             arc = arc.Reversed();
@@ -24,7 +24,7 @@ internal static class ArcLengthCandidates
         }
 
         return new AnglePlaces(arcs, id, context.View, _ => (onArc, middle) => new PlotDimension(
-            id, dimension.Name, PlotDimensionKind.ArcLength, context.View, [arc.Centre, arc.Start, arc.End, onArc], 0, dimension.Value, dimension.Label.ToString(), middle, dimension.Label.Decimals));
+            id, dimension.Name, PlotDimensionKind.ArcLength, context.View, [arc.Centre, arc.Start, arc.End, onArc], 0, dimension.Value, label.Label.ToString(), middle, label.Label.Decimals));
     }
 
     private static AngleShape Parallel(LabelBox label, DraftingStyle style, ArcEdge arc, double away)

@@ -12,7 +12,7 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     /// <summary>A leader is drawn only where the number fits neither on its line nor beside it.</summary>
     private const double LeaderCost = 14;
 
-    private readonly LabelBox label = new(dimension.Label.Bare(), context.Style, onLine: true);
+    private readonly LabelBox label = context.Labels.OnLine(dimension.Label, context.Style);
     private readonly FrameStack? _stack = dimension.Label.Frames.IsEmpty ? null : new(dimension.Label.Frames, dimension.Label.Datum, context.Style);
     private readonly DatumIndicator? _datum = dimension.Label is { Datum: { } letter, Frames.IsEmpty: true } ? new(letter, context.Style) : null;
     private readonly DraftingStyle _style = context.Style;

@@ -13,6 +13,7 @@ internal static class RadialCandidates
 
     public static PlaceSet For(RadiusDimension dimension, string id, PlacingContext context)
     {
+        LabelBox label = context.Labels.Stacked(dimension.Label, context.Style);
         var leaders = new LeaderList();
         var centres = new List<Point2D>();
         double order = 0;
@@ -30,13 +31,14 @@ internal static class RadialCandidates
             }
         }
 
-        return new LeaderPlaces(leaders, new LabelBox(dimension.Label, context.Style), context.Style, (leader, ray) => new AnnotationInk(
+        return new LeaderPlaces(leaders, label, context.Style, (leader, ray) => new AnnotationInk(
             leader.Ink(id, context.View, false),
-            new PlotDimension(id, dimension.Name, PlotDimensionKind.Radius, context.View, [centres[ray / 2], leaders.Rays[ray].Tip], 0, dimension.Value, dimension.Label.ToString(), leader.TextMiddle, dimension.Label.Decimals)));
+            new PlotDimension(id, dimension.Name, PlotDimensionKind.Radius, context.View, [centres[ray / 2], leaders.Rays[ray].Tip], 0, dimension.Value, label.Label.ToString(), leader.TextMiddle, label.Label.Decimals)));
     }
 
     public static PlaceSet For(DiameterDimension dimension, string id, PlacingContext context)
     {
+        LabelBox label = context.Labels.Stacked(dimension.Label, context.Style);
         var leaders = new LeaderList();
         Point2D centre = context.ToBlock.Apply(dimension.Centre);
         double radius = dimension.Radius * context.Scale;
@@ -49,13 +51,13 @@ internal static class RadialCandidates
         }
 
         PlotDimensionKind kind = dimension.IsCallout ? PlotDimensionKind.Note : PlotDimensionKind.Diameter;
-        return new LeaderPlaces(leaders, new LabelBox(dimension.Label, context.Style), context.Style, (leader, ray) =>
+        return new LeaderPlaces(leaders, label, context.Style, (leader, ray) =>
         {
             (Point2D tip, Vector2D outward) = leaders.Rays[ray];
             ImmutableArray<Point2D> points = dimension.IsCallout ? [tip] : [centre - (outward * radius), tip];
             return new AnnotationInk(
                 leader.Ink(id, context.View, false),
-                new PlotDimension(id, dimension.Name, kind, context.View, points, 0, dimension.Value, dimension.Label.ToString(), leader.TextMiddle, dimension.Label.Decimals));
+                new PlotDimension(id, dimension.Name, kind, context.View, points, 0, dimension.Value, label.Label.ToString(), leader.TextMiddle, label.Label.Decimals));
         });
     }
 
@@ -91,7 +93,7 @@ internal static class RadialCandidates
             }
         }
 
-        return new LeaderPlaces(leaders, new LabelBox(note.Label, context.Style), context.Style, (leader, ray) => new AnnotationInk(
+        return new LeaderPlaces(leaders, context.Labels.Plain(note.Label, context.Style), context.Style, (leader, ray) => new AnnotationInk(
             leader.Ink(id, context.View, note.OnFace),
             new PlotDimension(id, note.Name, PlotDimensionKind.Note, context.View, [leaders.Rays[ray].Tip], 0, note.Value, note.Label.ToString(), leader.TextMiddle, note.Label.Decimals)));
     }

@@ -16,11 +16,17 @@ public sealed class AnnotationSolver
     private readonly Candidate?[] _chosen;
     private readonly PlaceWeigher _weigher;
 
+    /// <summary>What each cost when it was last found to stand cheapest, and how many moves had been made then.</summary>
+    private readonly (double Cost, int Moves)[] _settled;
+
+    private int _moves;
+
     private AnnotationSolver(ViewField field, PlaceSet[] places, Sprawl sprawl)
     {
         _field = field;
         _places = places;
         _chosen = new Candidate?[places.Length];
+        _settled = new (double, int)[places.Length];
         _weigher = new PlaceWeigher(field, sprawl, _chosen);
     }
 
@@ -38,12 +44,16 @@ public sealed class AnnotationSolver
     private (Candidate[] Chosen, int[] Unplaced) Run()
     {
         for (int i = 0; i < _places.Length; i++)
-            _chosen[i] = Cheapest(i, null).Best;
+        {
+            (_chosen[i], double cost) = Cheapest(i, null);
+            _settled[i] = (cost, 0);
+        }
 
         for (int round = 0; round < MaxRounds; round++)
         {
             if (!MoveEach() && !TryPairs() && !TryTogether())
                 break;
+            _moves++;
         }
 
         var unplaced = new List<int>();
@@ -61,11 +71,19 @@ public sealed class AnnotationSolver
         bool moved = false;
         for (int i = 0; i < _places.Length; i++)
         {
-            (Candidate best, double cost) = Cheapest(i, _chosen[i]);
-            if (ReferenceEquals(best, _chosen[i]) || cost >= CostAmong(i) - 1e-9)
+            // Where nothing has moved away, and nothing that came is in its way, it still stands cheapest.
+            double now = CostAmong(i);
+            if (_settled[i].Moves == _moves && now <= _settled[i].Cost)
                 continue;
-            _chosen[i] = best;
-            moved = true;
+            (Candidate best, double cost) = Cheapest(i, _chosen[i]);
+            if (!ReferenceEquals(best, _chosen[i]) && cost < now - 1e-9)
+            {
+                _chosen[i] = best;
+                _moves++;
+                moved = true;
+            }
+
+            _settled[i] = (cost, _moves);
         }
 
         return moved;

@@ -60,7 +60,7 @@ public readonly struct OrientedBox
     /// <summary>True when any part of the segment lies inside.</summary>
     public bool Meets(Point2D a, Point2D b)
     {
-        if (Math.Max(a.X, b.X) < Bounds.MinX || Math.Min(a.X, b.X) > Bounds.MaxX || Math.Max(a.Y, b.Y) < Bounds.MinY || Math.Min(a.Y, b.Y) > Bounds.MaxY)
+        if ((a.X < Bounds.MinX && b.X < Bounds.MinX) || (a.X > Bounds.MaxX && b.X > Bounds.MaxX) || (a.Y < Bounds.MinY && b.Y < Bounds.MinY) || (a.Y > Bounds.MaxY && b.Y > Bounds.MaxY))
             return false;
         (double ax, double ay) = Local(a);
         (double bx, double by) = Local(b);

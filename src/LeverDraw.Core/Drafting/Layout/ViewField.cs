@@ -70,10 +70,10 @@ public sealed class ViewField
         double cost = 0;
         foreach (ref readonly OrientedBox text in texts)
         {
-            if (Strikes(text, featuresOnly: false))
-                return PlacingCosts.Broken;
-            if (Strikes(text.Inflated(PlacingCosts.ComfortableDistance), featuresOnly: true))
-                cost += PlacingCosts.CloseToFeature;
+            double own = CostOf(text);
+            if (own >= PlacingCosts.Broken)
+                return own;
+            cost += own;
         }
 
         return cost;
@@ -88,24 +88,29 @@ public sealed class ViewField
         return cost;
     }
 
-    private bool Strikes(in OrientedBox text, bool featuresOnly)
+    private double CostOf(in OrientedBox text)
     {
-        if (!text.Bounds.Overlaps(_reach))
-            return false;
-        (int c0, int r0, int c1, int r1) = CellsOf(text.Bounds);
+        OrientedBox round = text.Inflated(PlacingCosts.ComfortableDistance);
+        if (!round.Bounds.Overlaps(_reach))
+            return 0;
+        double cost = 0;
+        (int c0, int r0, int c1, int r1) = CellsOf(round.Bounds);
         for (int r = r0; r <= r1; r++)
         {
             for (int c = c0; c <= c1; c++)
             {
                 foreach (int i in Cell(c, r))
                 {
-                    if ((!featuresOnly || _strokes[i].Kind == StrokeKind.Feature) && text.Meets(_strokes[i].A, _strokes[i].B))
-                        return true;
+                    ref readonly Stroke stroke = ref _strokes[i];
+                    if (text.Meets(stroke.A, stroke.B))
+                        return PlacingCosts.Broken;
+                    if (cost == 0 && stroke.Kind == StrokeKind.Feature && round.Meets(stroke.A, stroke.B))
+                        cost = PlacingCosts.CloseToFeature;
                 }
             }
         }
 
-        return false;
+        return cost;
     }
 
     private double CostOf(in Stroke stroke)

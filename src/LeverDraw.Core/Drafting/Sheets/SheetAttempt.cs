@@ -21,6 +21,9 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
     /// <summary>A row this many times too wide is not made to fit by thrift (seen on random levers: it saves a third at most).</summary>
     private const double Hopeless = 1.5;
 
+    /// <summary>Of the room that a view's annotations are estimated to take, what is counted on where others have turned out larger.</summary>
+    private const double Wary = 0.6;
+
     /// <summary>Widths to which notes are wrapped, in heights of their lettering: from a narrow column to one long line each.</summary>
     private static readonly double[] NoteWidths = [30, 38, 48, 60, 72, 90, 110];
 
@@ -60,9 +63,11 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
             // Where the usual is too wide, the narrowest tells whether thrift is any use.
             if (width > _field.Width * Hopeless || main.Any(b => b.Bounds.Height > _field.Height) || (width > _field.Width && WidthOf(Main(projected, Stingy)) > _field.Width))
                 return null;
-            if (width > _field.Width || IsUnclear(main, ref reason))
-                continue;
-            if (WithDetails(title, projected, main, thrift, ref reason) is { } plot)
+            // What finds no clear place with room all round finds none with less.
+            if (IsUnclear(main, ref reason))
+                return null;
+            // What does not go in with nothing enlarged goes in with nothing larger either.
+            if (width <= _field.Width && CouldHold(projected, title, plain, thrift, style.NotesLettering[^1]) && WithDetails(title, projected, main, thrift, ref reason) is { } plot)
                 return plot;
         }
 
@@ -77,7 +82,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
     /// <summary>Details are to be enlarged and notes to be read with ease; small notes come before details that show nothing more, and those last.</summary>
     private PlotSheet? WithDetails(Box2D title, ImmutableArray<ViewSource> projected, PaperBlock[] main, double thrift, ref string? reason)
     {
-        var choices = new DetailScales(content, scale);
+        var choices = new DetailScales(content, scale, store.SizeOf);
         DrawingScale[][] all = [.. choices.All()];
         DrawingScale[][] enlarged = [.. all.Where(choices.EnlargesDetails)];
         double[] usual = [.. style.NotesLettering.Where(h => h >= EasyNotes)], small = [.. style.NotesLettering.Where(h => h < EasyNotes)];
@@ -97,7 +102,16 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
     {
         if (!CouldHold(projected, title, others, thrift, letterings[^1]))
             return null;
-        PaperBlock[] details = [.. content.Others.Select((v, i) => Detail(v, others[i], ForDetails(thrift)))];
+        var details = new PaperBlock[others.Length];
+        for (int i = 0; i < details.Length; i++)
+        {
+            bool isNew = !store.IsPlaced(content.Others[i], others[i].Factor, style, ForDetails(thrift));
+            details[i] = Detail(content.Others[i], others[i], ForDetails(thrift));
+            // One that turns out larger than it looked may settle it: then the others need not be placed.
+            if (isNew && i + 1 < details.Length && content.Others.All(store.IsKnown) && !CouldHold(projected, title, others, thrift, letterings[^1], Wary))
+                return null;
+        }
+
         if (IsUnclear(details, ref reason))
             return null;
         foreach (double lettering in letterings)
@@ -116,26 +130,22 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
     /// <summary>Details are narrow anyway: they follow the main views' thrift late.</summary>
     private static double ForDetails(double thrift) => thrift == Stingy ? Thrifty : Generous;
 
-    /// <summary>What is known of the views' sizes leaves hope; views not yet placed anywhere do too.</summary>
-    private bool CouldHold(ImmutableArray<ViewSource> projected, Box2D title, DrawingScale[] others, double thrift, double least)
+    /// <summary>What is known of the views' sizes leaves hope.</summary>
+    /// <param name="share">Of the room that annotations are estimated to take.</param>
+    private bool CouldHold(ImmutableArray<ViewSource> projected, Box2D title, DrawingScale[] others, double thrift, double least, double share = 1)
     {
         (double Width, double Height) row = (-Cell.Gap, 0);
         foreach (ViewSource view in projected)
         {
-            if (store.Estimate(view, scale.Factor, style, thrift) is not { } size)
-                return true;
-            row = (row.Width + Cell.Gap + size.Width, Math.Max(row.Height, size.Height));
+            (double width, double height) = store.Estimate(view, scale.Factor, style, thrift, share);
+            row = (row.Width + Cell.Gap + width, Math.Max(row.Height, height));
         }
 
-        var rest = new List<(double, double)>();
+        var rest = new List<(double, double)>(others.Length + content.Tables.Length);
         for (int i = 0; i < others.Length; i++)
-        {
-            if (store.Estimate(content.Others[i], others[i].Factor, style, ForDetails(thrift)) is not { } size)
-                return true;
-            rest.Add(size);
-        }
-
-        rest.AddRange(content.Tables.Select((_, i) => store.Table(i, least).Bounds).Select(b => (b.Width, b.Height)));
+            rest.Add(store.Estimate(content.Others[i], others[i].Factor, style, ForDetails(thrift), share));
+        for (int i = 0; i < content.Tables.Length; i++)
+            rest.Add((store.Table(i, least).Bounds.Width, store.Table(i, least).Bounds.Height));
         return SheetArrangement.CouldHold(_field, title, row, rest, [.. Widths(least).Select(w => store.Notes(w, least).Bounds).Select(b => (b.Width, b.Height))]);
     }
 
@@ -161,7 +171,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
         double height = 0;
         foreach (ViewSource view in views)
         {
-            Box2D box = view.Outlines.Aggregate(Box2D.Empty, (b, o) => b.Union(o.Contour.Transformed(view.Orientation).Box));
+            Box2D box = store.Bare(view);
             width += (box.Width * scale.Factor) + ring;
             height = Math.Max(height, (box.Height * scale.Factor) + ring);
         }

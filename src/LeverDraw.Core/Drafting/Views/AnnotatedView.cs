@@ -18,7 +18,7 @@ internal sealed class AnnotatedView
     private readonly int[] _order;
     private readonly PlaceSet[] _places;
 
-    public AnnotatedView(ViewSource view, double scale, DraftingStyle style)
+    public AnnotatedView(ViewSource view, double scale, DraftingStyle style, LabelStore? labels = null)
     {
         _view = view;
         _scale = scale;
@@ -26,7 +26,7 @@ internal sealed class AnnotatedView
         Transform2D toBlock = view.Orientation with { Scale = scale };
         _ink = new ViewInk(view, toBlock, style);
         _field = new ViewField(_ink.Strokes);
-        var context = new PlacingContext(view.Id, toBlock, _ink.Core, style);
+        var context = new PlacingContext(view.Id, toBlock, _ink.Core, style) { Labels = labels ?? new LabelStore() };
         _order = [.. Enumerable.Range(0, view.Annotations.Length).OrderBy(i => Rank(view.Annotations[i])).ThenBy(i => Reach(view.Annotations[i]))];
         _places = [.. _order.Select(i => AnnotationCandidates.For(view.Annotations[i], IdOf(i), context))];
     }
