@@ -5,8 +5,17 @@ namespace LeverDraw.Drafting.Annotations;
 
 /// <summary>The places of a label at the end of a leader: from several tips, each along a direction, longer and shorter, the shoulder to either side.</summary>
 /// <param name="ink">The ink of a leader along a ray.</param>
-internal sealed class LeaderPlaces(LeaderList leaders, LabelBox label, DraftingStyle style, Func<LeaderShape, int, AnnotationInk> ink) : PlaceSet(leaders.Places.Costs)
+internal sealed class LeaderPlaces(LeaderList leaders, LabelBox label, DraftingStyle style, Func<LeaderShape, int, AnnotationInk> ink) : PlaceSet(leaders.Places.Costs, leaders.Rays.Count)
 {
+    public override void LineGroup(int group, PlaceShape shape)
+    {
+        (Point2D tip, Vector2D direction) = leaders.Rays[group];
+        shape.AddStroke(new Stroke(tip, tip + (direction * Math.Max(LeaderList.Lengths[0], style.ArrowLength + 2)), StrokeKind.Leader));
+        shape.AddHead(Arrowhead.Back(tip, -direction, style));
+    }
+
+    protected override int GroupOf(int place) => leaders.Places[place].Ray;
+
     protected override bool LetterPlace(int place, PlaceShape shape) => Shape(place).Letter(shape);
 
     protected override bool LinePlace(int place, PlaceShape shape)

@@ -145,6 +145,17 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
         Places.Add(cost, new LinearPlace(textAt, LastLine, (short)at));
     }
 
+    /// <summary>How many dimension lines there are, each with several places.</summary>
+    public int Lines => _levels.Count;
+
+    /// <summary>Adds what all places on one dimension line have: the line between the measured points, the extension lines, the arrows.</summary>
+    public void LineGroup(int line, PlaceShape shape)
+    {
+        (double level, double reachP, double reachQ) = _levels[line];
+        AddLines(new LineAt(level, reachP, reachQ, _from, _to, ArrowsInside, true, true), shape);
+        AddHeads(level, shape);
+    }
+
     /// <summary>Adds the lettering of a place to an empty shape. False where the place is impossible.</summary>
     public bool Letter(LinearPlace place, PlaceShape shape)
     {
@@ -167,10 +178,15 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
             Leader(place).Line(shape);
         else if (placed.Bend is { } bend)
             shape.AddStroke(new Stroke(bend.From, bend.To, StrokeKind.Leader));
-        Vector2D outward = line.ArrowsInside ? -u : u;
-        shape.AddHead(Arrowhead.Back(At(_from, line.Level), outward, _style));
-        shape.AddHead(Arrowhead.Back(At(_to, line.Level), -outward, _style));
+        AddHeads(line.Level, shape);
         return true;
+    }
+
+    private void AddHeads(double level, PlaceShape shape)
+    {
+        Vector2D outward = ArrowsInside ? -u : u;
+        shape.AddHead(Arrowhead.Back(At(_from, level), outward, _style));
+        shape.AddHead(Arrowhead.Back(At(_to, level), -outward, _style));
     }
 
     /// <summary>The ink of a place.</summary>

@@ -3,8 +3,12 @@ using LeverDraw.Drafting.Layout;
 namespace LeverDraw.Drafting.Annotations;
 
 /// <summary>The places of a linear dimension.</summary>
-internal sealed class LinearPlaces(LinearFrame frame) : PlaceSet(frame.Places.Costs)
+internal sealed class LinearPlaces(LinearFrame frame) : PlaceSet(frame.Places.Costs, frame.Lines)
 {
+    public override void LineGroup(int group, PlaceShape shape) => frame.LineGroup(group, shape);
+
+    protected override int GroupOf(int place) => frame.Places[place].Line;
+
     protected override bool LetterPlace(int place, PlaceShape shape) => frame.Letter(frame.Places[place], shape);
 
     protected override bool LinePlace(int place, PlaceShape shape) => frame.Line(frame.Places[place], shape);

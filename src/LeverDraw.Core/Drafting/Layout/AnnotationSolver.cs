@@ -133,6 +133,7 @@ public sealed class AnnotationSolver
     {
         PlaceSet places = _places[self];
         double bestCost = current is null ? double.PositiveInfinity : _weigher.CostOf(current, self);
+        places.ForgetOthers();
         for (int rank = 0; rank < places.Count; rank++)
         {
             // Sorted by own cost: nothing further on can be cheaper.

@@ -80,6 +80,7 @@ internal sealed class JointMove(ViewField field, PlaceWeigher weigher, PlaceSet[
 
         int member = members[depth];
         PlaceSet places = sets[member];
+        places.ForgetOthers();
         for (int rank = 0; rank < places.Count; rank++)
         {
             double room = _bestCost - cost - rest[depth + 1];

@@ -11,6 +11,26 @@ internal static class PairCost
     public static double Between(PlaceShape a, Candidate b) =>
         a.Bounds.Overlaps(b.Bounds) ? Between(a.Texts, a.Strokes, a.Heads, b) : 0;
 
+    /// <summary>The least that lines cost, whatever they are lengthened by.</summary>
+    public static double Least(PlaceShape lines, Candidate other)
+    {
+        if (!lines.Bounds.Overlaps(other.Bounds))
+            return 0;
+        double cost = 0;
+        foreach (ref readonly OrientedBox text in other.Texts.AsSpan())
+            cost += Strikes(lines.Strokes, text) + Strikes(lines.Heads, text);
+        foreach (ref readonly Stroke s in lines.Strokes)
+        {
+            foreach (ref readonly Stroke t in other.Strokes.AsSpan())
+            {
+                if (s.IsNear(t, 0) && s.Crosses(t))
+                    cost += PlacingCosts.CrossingOther(s.Kind, t.Kind);
+            }
+        }
+
+        return cost;
+    }
+
     /// <summary>True when lettering meets any ink of another annotation.</summary>
     public static bool Strikes(ReadOnlySpan<OrientedBox> texts, Candidate other)
     {

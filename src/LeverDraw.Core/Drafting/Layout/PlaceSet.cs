@@ -8,12 +8,18 @@ internal abstract class PlaceSet
 {
     private readonly PlaceOrder _order;
     private readonly double[] _floors;
+    private readonly double[] _groupsInView;
+    private readonly double[] _groupsAmongOthers;
     private Candidate?[]? _made;
 
-    protected PlaceSet(double[] costs)
+    /// <param name="groups">Of places that have lines in common.</param>
+    protected PlaceSet(double[] costs, int groups = 0)
     {
         _order = new PlaceOrder(costs);
         _floors = new double[costs.Length];
+        _groupsInView = new double[groups];
+        _groupsAmongOthers = new double[groups];
+        Array.Fill(_groupsInView, double.NaN);
     }
 
     public int Count => _floors.Length;
@@ -23,6 +29,23 @@ internal abstract class PlaceSet
 
     /// <summary>What is known so far to be the least that a place costs in its view.</summary>
     public ref double FloorAt(int rank) => ref _floors[rank];
+
+    /// <summary>Which places have lines in common with this one; none below zero.</summary>
+    public int GroupAt(int rank) => _groupsInView.Length == 0 ? -1 : GroupOf(_order.PlaceAt(rank));
+
+    /// <summary>The least that a group's lines cost in the view; NaN until it is asked for.</summary>
+    public ref double GroupInView(int group) => ref _groupsInView[group];
+
+    /// <summary>The least that a group's lines cost among the annotations that stand; NaN until it is asked for.</summary>
+    public ref double GroupAmongOthers(int group) => ref _groupsAmongOthers[group];
+
+    /// <summary>Forgets what was found out about other annotations.</summary>
+    public void ForgetOthers() => Array.Fill(_groupsAmongOthers, double.NaN);
+
+    /// <summary>Adds to an empty shape the lines that all places of a group have: whole, or the beginning of longer ones.</summary>
+    public virtual void LineGroup(int group, PlaceShape shape)
+    {
+    }
 
     /// <summary>Forgets what was found out for one price of room.</summary>
     public void ForgetFloors() => Array.Clear(_floors);
@@ -60,6 +83,8 @@ internal abstract class PlaceSet
         _made ??= new Candidate?[Count];
         return _made[rank] ??= MakePlace(_order.PlaceAt(rank), CostAt(rank), shape);
     }
+
+    protected virtual int GroupOf(int place) => -1;
 
     protected abstract bool LetterPlace(int place, PlaceShape shape);
 

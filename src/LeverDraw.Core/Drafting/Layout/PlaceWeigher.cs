@@ -8,6 +8,9 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
     /// <summary>More than rounding can make of a sum of prices.</summary>
     private const double Hair = 1e-9;
 
+    /// <summary>The lines that a group of places has in common.</summary>
+    private readonly PlaceShape _lines = new();
+
     /// <summary>The place weighed last; whole where its cost was below the limit.</summary>
     public PlaceShape Shape { get; } = new();
 
@@ -17,6 +20,13 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
         ref double floor = ref set.FloorAt(rank);
         if (floor >= limit)
             return floor;
+        if (set.GroupAt(rank) is >= 0 and int group)
+        {
+            double shared = set.CostAt(rank) + InView(set, group) - Hair;
+            if (shared >= limit || shared + AmongOthers(set, group, self) >= limit)
+                return limit;
+        }
+
         Shape.Clear();
         if (!set.Letter(rank, Shape))
             return floor = double.PositiveInfinity;
@@ -39,6 +49,33 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
         }
 
         return cost;
+    }
+
+    private double InView(PlaceSet set, int group)
+    {
+        ref double known = ref set.GroupInView(group);
+        if (!double.IsNaN(known))
+            return known;
+        _lines.Clear();
+        set.LineGroup(group, _lines);
+        return known = field.LeastOf(_lines.Strokes);
+    }
+
+    private double AmongOthers(PlaceSet set, int group, int self)
+    {
+        ref double known = ref set.GroupAmongOthers(group);
+        if (!double.IsNaN(known))
+            return known;
+        _lines.Clear();
+        set.LineGroup(group, _lines);
+        double cost = 0;
+        for (int i = 0; i < chosen.Length; i++)
+        {
+            if (i != self && chosen[i] is { } other)
+                cost += PairCost.Least(_lines, other);
+        }
+
+        return known = cost;
     }
 
     /// <summary>The cost of a place that is kept.</summary>

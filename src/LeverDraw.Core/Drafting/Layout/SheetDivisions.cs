@@ -52,7 +52,9 @@ internal sealed class SheetDivisions
     private int Whole => _smallest.Length - 1;
 
     /// <summary>Whether any division fits.</summary>
-    public bool Any() => _pieces.Count == 1 ? _smallest[Whole].Count > 0 : _least[Whole] <= _room && Collect(Whole, [], 1);
+    public bool Any() => _pieces.Count == 1
+        ? _smallest[Whole].Count > 0
+        : _least[Whole] <= _room && EachPairFits() && Collect(Whole, [], 1);
 
     /// <summary>Every division that fits, the pieces' smallest stacks combined in every way by the first cut.</summary>
     public IEnumerable<Cell> All()
@@ -64,6 +66,35 @@ internal sealed class SheetDivisions
             Collect(Whole, found, Most);
         var built = new Cell?[_store.Count];
         return found.Select(s => CellOf(Whole, s, built));
+    }
+
+    /// <summary>Any two pieces must go side by side or one above the other: soon asked, and often enough to tell.</summary>
+    private bool EachPairFits()
+    {
+        for (int i = 1; i < _pieces.Count; i++)
+        {
+            for (int j = 0; j < i; j++)
+            {
+                if (!PairFits(Smallest(1 << i), Smallest(1 << j)))
+                    return false;
+            }
+        }
+
+        return true;
+    }
+
+    private bool PairFits(ReadOnlySpan<Stack> ones, ReadOnlySpan<Stack> others)
+    {
+        foreach (ref readonly Stack one in ones)
+        {
+            foreach (ref readonly Stack other in others)
+            {
+                if (one.Width + Cell.Gap + other.Width <= _width || one.Height + Cell.Gap + other.Height <= _height)
+                    return true;
+            }
+        }
+
+        return false;
     }
 
     private void StoreForms(int set, IReadOnlyList<Cell> forms)

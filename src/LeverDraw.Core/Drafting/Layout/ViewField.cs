@@ -88,6 +88,19 @@ public sealed class ViewField
         return cost;
     }
 
+    /// <summary>The least that lines cost, whatever they are lengthened by.</summary>
+    internal double LeastOf(ReadOnlySpan<Stroke> strokes)
+    {
+        double cost = 0;
+        foreach (ref readonly Stroke stroke in strokes)
+        {
+            // One that runs along a line is asked for nothing else; a longer one might first be found to do that.
+            cost += Math.Min(CostOf(stroke, crossingsOnly: true), PlacingCosts.AlongFeature);
+        }
+
+        return cost;
+    }
+
     private double CostOf(in OrientedBox text)
     {
         OrientedBox round = text.Inflated(PlacingCosts.ComfortableDistance);
@@ -113,7 +126,7 @@ public sealed class ViewField
         return cost;
     }
 
-    private double CostOf(in Stroke stroke)
+    private double CostOf(in Stroke stroke, bool crossingsOnly = false)
     {
         // A level or upright line's box has no area: it is asked for with a hair round it.
         if (!stroke.Bounds.Inflated(1e-6).Overlaps(_reach))
@@ -134,7 +147,7 @@ public sealed class ViewField
                         continue;
                     if (other.Kind != StrokeKind.Light && stroke.Crosses(other))
                         cost += PlacingCosts.CrossingFeature(stroke.Kind);
-                    else if ((other.Kind != StrokeKind.Light || stroke.Kind is StrokeKind.DimensionLine) && stroke.RunsAlong(other, 0.4))
+                    else if (!crossingsOnly && (other.Kind != StrokeKind.Light || stroke.Kind is StrokeKind.DimensionLine) && stroke.RunsAlong(other, 0.4))
                         return cost + PlacingCosts.AlongFeature;
                 }
             }

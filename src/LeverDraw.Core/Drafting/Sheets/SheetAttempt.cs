@@ -30,6 +30,8 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
     /// <summary>Notes lettered smaller than this are legible, but no pleasure (ISO 3098 has 1.8 as its least).</summary>
     private const double EasyNotes = 2.5;
 
+    private readonly Dictionary<double, (double Width, double Height)[]> _notesSizes = [];
+
     private readonly Box2D _field = SheetFrame.Field(sheet);
 
     /// <summary>Of a finished sheet: the share of the field that its blocks take, each with half the least gap round it.</summary>
@@ -146,7 +148,18 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
             rest.Add(store.Estimate(content.Others[i], others[i].Factor, style, ForDetails(thrift), share));
         for (int i = 0; i < content.Tables.Length; i++)
             rest.Add((store.Table(i, least).Bounds.Width, store.Table(i, least).Bounds.Height));
-        return SheetArrangement.CouldHold(_field, title, row, rest, [.. Widths(least).Select(w => store.Notes(w, least).Bounds).Select(b => (b.Width, b.Height))]);
+        return SheetArrangement.CouldHold(_field, title, row, rest, NotesSizes(least));
+    }
+
+    /// <summary>The sizes of the notes that no other form beats in width and in height at once.</summary>
+    private (double Width, double Height)[] NotesSizes(double lettering)
+    {
+        if (_notesSizes.TryGetValue(lettering, out (double Width, double Height)[]? known))
+            return known;
+        (double Width, double Height)[] all = [.. Widths(lettering).Select(w => store.Notes(w, lettering).Bounds).Select(b => (b.Width, b.Height)).Distinct()];
+        known = [.. all.Where(a => !all.Any(b => b != a && b.Width <= a.Width && b.Height <= a.Height))];
+        _notesSizes.Add(lettering, known);
+        return known;
     }
 
     private static bool IsUnclear(PaperBlock[] views, ref string? reason)
