@@ -21,24 +21,24 @@ public sealed class AnnotationSolver
 
     private int _moves;
 
-    private AnnotationSolver(ViewField field, PlaceSet[] places, Sprawl sprawl)
+    private AnnotationSolver(ViewField field, PlaceSet[] places, Sprawl sprawl, PlaceShape scratch, PlaceShape lines)
     {
         _field = field;
         _places = places;
         _chosen = new Candidate?[places.Length];
         _settled = new (double, int)[places.Length];
-        _weigher = new PlaceWeigher(field, sprawl, _chosen);
+        _weigher = new PlaceWeigher(field, sprawl, _chosen, scratch, lines);
     }
 
     /// <summary>The chosen candidate for each annotation, and which of them still break a hard rule.</summary>
     public static (Candidate[] Chosen, int[] Unplaced) Solve(ViewField field, IReadOnlyList<IReadOnlyList<Candidate>> annotations, Sprawl sprawl = default) =>
-        Solve(field, [.. annotations.Select(places => new ReadyPlaces(places))], sprawl);
+        Solve(field, [.. annotations.Select(places => new ReadyPlaces(places))], sprawl, new PlaceShape(), new PlaceShape());
 
-    internal static (Candidate[] Chosen, int[] Unplaced) Solve(ViewField field, PlaceSet[] annotations, Sprawl sprawl)
+    internal static (Candidate[] Chosen, int[] Unplaced) Solve(ViewField field, PlaceSet[] annotations, Sprawl sprawl, PlaceShape scratch, PlaceShape lines)
     {
         foreach (PlaceSet places in annotations)
             places.ForgetFloors();
-        return new AnnotationSolver(field, annotations, sprawl).Run();
+        return new AnnotationSolver(field, annotations, sprawl, scratch, lines).Run();
     }
 
     private (Candidate[] Chosen, int[] Unplaced) Run()

@@ -1,20 +1,26 @@
-using System.Runtime.InteropServices;
-
 namespace LeverDraw.Drafting.Layout;
 
 /// <summary>The places of one annotation as they are thought of: price and whatever its kind needs to work out the rest.</summary>
 internal sealed class PlaceList<T>(int capacity)
 {
-    private readonly List<double> _costs = new(capacity);
-    private readonly List<T> _places = new(capacity);
+    private double[] _costs = new double[capacity];
+    private T[] _places = new T[capacity];
+    private int _count;
 
-    public double[] Costs => [.. CollectionsMarshal.AsSpan(_costs)];
+    /// <summary>By place; not to be changed.</summary>
+    public ArraySegment<double> Costs => new(_costs, 0, _count);
 
     public T this[int place] => _places[place];
 
     public void Add(double cost, T place)
     {
-        _costs.Add(cost);
-        _places.Add(place);
+        if (_count == _costs.Length)
+        {
+            Array.Resize(ref _costs, 2 * _count);
+            Array.Resize(ref _places, 2 * _count);
+        }
+
+        _costs[_count] = cost;
+        _places[_count++] = place;
     }
 }

@@ -5,16 +5,16 @@ internal sealed class PlaceOrder
 {
     private const int Classes = 32;
 
-    private readonly double[] _costs;
+    private readonly ArraySegment<double> _costs;
     private readonly short[] _places;
     private readonly short[] _ends = new short[Classes];
     private int _class;
     private int _inOrder;
 
-    public PlaceOrder(double[] costs)
+    public PlaceOrder(ArraySegment<double> costs)
     {
         _costs = costs;
-        _places = new short[costs.Length];
+        _places = new short[costs.Count];
         double least = double.PositiveInfinity, most = double.NegativeInfinity;
         foreach (double cost in costs)
             (least, most) = (Math.Min(least, cost), Math.Max(most, cost));
@@ -33,7 +33,7 @@ internal sealed class PlaceOrder
             _ends[i] = at += count;
         }
 
-        for (int i = 0; i < costs.Length; i++)
+        for (int i = 0; i < costs.Count; i++)
             _places[next[ClassOf(costs[i])]++] = (short)i;
 
         int ClassOf(double cost) => (int)Math.Min(Classes - 1, (cost - least) * perClass);

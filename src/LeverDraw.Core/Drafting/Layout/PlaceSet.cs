@@ -10,13 +10,13 @@ internal abstract class PlaceSet
     private readonly double[] _floors;
     private readonly double[] _groupsInView;
     private readonly double[] _groupsAmongOthers;
-    private Candidate?[]? _made;
+    private readonly Dictionary<int, Candidate> _made = new(4);
 
     /// <param name="groups">Of places that have lines in common.</param>
-    protected PlaceSet(double[] costs, int groups = 0)
+    protected PlaceSet(ArraySegment<double> costs, int groups = 0)
     {
         _order = new PlaceOrder(costs);
-        _floors = new double[costs.Length];
+        _floors = new double[costs.Count];
         _groupsInView = new double[groups];
         _groupsAmongOthers = new double[groups];
         Array.Fill(_groupsInView, double.NaN);
@@ -59,8 +59,7 @@ internal abstract class PlaceSet
     /// <summary>A place to keep, made once; null where it is impossible.</summary>
     public Candidate? Make(int rank, PlaceShape scratch)
     {
-        _made ??= new Candidate?[Count];
-        if (_made[rank] is { } made)
+        if (_made.TryGetValue(rank, out Candidate? made))
             return made;
         scratch.Clear();
         return Letter(rank, scratch) && Line(rank, scratch) ? Keep(rank, scratch) : null;
@@ -80,8 +79,9 @@ internal abstract class PlaceSet
     /// <summary>The place whose finished shape is given.</summary>
     public Candidate Keep(int rank, PlaceShape shape)
     {
-        _made ??= new Candidate?[Count];
-        return _made[rank] ??= MakePlace(_order.PlaceAt(rank), CostAt(rank), shape);
+        if (!_made.TryGetValue(rank, out Candidate? made))
+            _made.Add(rank, made = MakePlace(_order.PlaceAt(rank), CostAt(rank), shape));
+        return made;
     }
 
     protected virtual int GroupOf(int place) => -1;

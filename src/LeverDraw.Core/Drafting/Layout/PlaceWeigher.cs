@@ -3,16 +3,13 @@ using LeverDraw.Geometry;
 namespace LeverDraw.Drafting.Layout;
 
 /// <summary>What a place costs in its view among the annotations that stand already. Stops as soon as a limit is reached: cheap questions first, and a place's lines are worked out only when its lettering stands clear.</summary>
-internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] chosen)
+internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] chosen, PlaceShape shape, PlaceShape lines)
 {
     /// <summary>More than rounding can make of a sum of prices.</summary>
     private const double Hair = 1e-9;
 
-    /// <summary>The lines that a group of places has in common.</summary>
-    private readonly PlaceShape _lines = new();
-
     /// <summary>The place weighed last; whole where its cost was below the limit.</summary>
-    public PlaceShape Shape { get; } = new();
+    public PlaceShape Shape { get; } = shape;
 
     /// <summary>The cost of a place of one annotation, or some number not below the limit when it costs no less than that.</summary>
     public double Weigh(PlaceSet set, int rank, int self, double limit)
@@ -56,9 +53,9 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
         ref double known = ref set.GroupInView(group);
         if (!double.IsNaN(known))
             return known;
-        _lines.Clear();
-        set.LineGroup(group, _lines);
-        return known = field.LeastOf(_lines.Strokes);
+        lines.Clear();
+        set.LineGroup(group, lines);
+        return known = field.LeastOf(lines.Strokes);
     }
 
     private double AmongOthers(PlaceSet set, int group, int self)
@@ -66,13 +63,13 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
         ref double known = ref set.GroupAmongOthers(group);
         if (!double.IsNaN(known))
             return known;
-        _lines.Clear();
-        set.LineGroup(group, _lines);
+        lines.Clear();
+        set.LineGroup(group, lines);
         double cost = 0;
         for (int i = 0; i < chosen.Length; i++)
         {
             if (i != self && chosen[i] is { } other)
-                cost += PairCost.Least(_lines, other);
+                cost += PairCost.Least(lines, other);
         }
 
         return known = cost;

@@ -1,6 +1,7 @@
 using LeverDraw.Drafting.Annotations;
 using LeverDraw.Drafting.Layout;
 using LeverDraw.Drafting.Plotting;
+using LeverDraw.Drafting.TitleBlocks;
 using LeverDraw.Drafting.Views;
 using LeverDraw.Geometry;
 
@@ -17,9 +18,11 @@ internal sealed class BlockStore(SheetContent content, SheetUnit unit)
     private readonly Dictionary<(string View, DraftingStyle Style), ViewBlock> _first = [];
     private readonly Dictionary<string, (DraftingStyle Style, ViewBlock Block)> _firstOfAll = new(StringComparer.Ordinal);
     private readonly LabelStore _labels = new();
+    private readonly PlaceShape _scratch = new(), _lines = new();
     private readonly NotesText _text = new(content.Notes);
-    private readonly Dictionary<double, NotesLines> _lines = [];
+    private readonly Dictionary<double, NotesLines> _noteLines = [];
     private readonly Dictionary<(double Width, double Lettering), PaperBlock> _notes = [];
+    private readonly Dictionary<double, string[]> _tooLong = [];
     private readonly Dictionary<string, double> _sizes = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Box2D> _bare = new(StringComparer.Ordinal);
     private readonly Dictionary<(int Table, double Lettering), PaperBlock> _tables = [];
@@ -36,7 +39,7 @@ internal sealed class BlockStore(SheetContent content, SheetUnit unit)
             return block;
         if (!_views.TryGetValue((view.Id, factor, style), out AnnotatedView? annotated))
             _views.Add((view.Id, factor, style), annotated = new AnnotatedView(view, factor, style, _labels));
-        block = annotated.Place(thrift);
+        block = annotated.Place(thrift, _scratch, _lines);
         _first.TryAdd((view.Id, style), block);
         _firstOfAll.TryAdd(view.Id, (style, block));
         _placed.Add((view.Id, factor, style, thrift), block);
@@ -64,6 +67,14 @@ internal sealed class BlockStore(SheetContent content, SheetUnit unit)
         return (
             (known.Core.Width * grown) + ((known.Bounds.Width - known.Core.Width) * share),
             (known.Core.Height * grown) + ((known.Bounds.Height - known.Core.Height) * share) + caption);
+    }
+
+    /// <summary>Entries of the title block that are too long for a width.</summary>
+    public string[] TooLong(double titleWidth)
+    {
+        if (!_tooLong.TryGetValue(titleWidth, out string[]? entries))
+            _tooLong.Add(titleWidth, entries = [.. TitleBlockInk.TooLong(content.Title, titleWidth)]);
+        return entries;
     }
 
     /// <summary>The box of a view's outlines as it stands on the sheet, view millimetres.</summary>
@@ -102,8 +113,8 @@ internal sealed class BlockStore(SheetContent content, SheetUnit unit)
             return block;
         // The same lines serve every height: only their width in heights counts.
         double room = Math.Round(NotesBlock.WrapWidth(width, lettering), 6);
-        if (!_lines.TryGetValue(room, out NotesLines? lines))
-            _lines.Add(room, lines = _text.Wrapped(room));
+        if (!_noteLines.TryGetValue(room, out NotesLines? lines))
+            _noteLines.Add(room, lines = _text.Wrapped(room));
         _notes.Add((width, lettering), block = NotesBlock.Build(_text, lines, lettering, unit, content.Signs));
         return block;
     }

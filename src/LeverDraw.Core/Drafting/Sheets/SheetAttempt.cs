@@ -32,6 +32,10 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
 
     private readonly Dictionary<double, (double Width, double Height)[]> _notesSizes = [];
 
+    private (double, double)[]? _lastAsked;
+
+    private bool _lastAnswer;
+
     private readonly Box2D _field = SheetFrame.Field(sheet);
 
     /// <summary>Of a finished sheet: the share of the field that its blocks take, each with half the least gap round it.</summary>
@@ -43,7 +47,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
         reason = null;
         double titleWidth = _field.Width < TitleBlockInk.FullWidth + 60 ? _field.Width : TitleBlockInk.FullWidth;
         var title = new Box2D(_field.MaxX - titleWidth, _field.MinY, _field.MaxX, _field.MinY + (TitleBlockInk.Rows * TitleBlockInk.RowHeight));
-        string[] tooLong = [.. TitleBlockInk.TooLong(content.Title, titleWidth)];
+        string[] tooLong = store.TooLong(titleWidth);
         if (tooLong.Length > 0)
         {
             reason = "the title block's entries are too long: " + string.Join(", ", tooLong);
@@ -148,7 +152,12 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
             rest.Add(store.Estimate(content.Others[i], others[i].Factor, style, ForDetails(thrift), share));
         for (int i = 0; i < content.Tables.Length; i++)
             rest.Add((store.Table(i, least).Bounds.Width, store.Table(i, least).Bounds.Height));
-        return SheetArrangement.CouldHold(_field, title, row, rest, NotesSizes(least));
+        // Thrift often changes nothing that is known: the same question has the same answer.
+        (double, double)[] asked = [row, (least, 0), .. rest];
+        if (_lastAsked is { } last && last.AsSpan().SequenceEqual(asked))
+            return _lastAnswer;
+        _lastAsked = asked;
+        return _lastAnswer = SheetArrangement.CouldHold(_field, title, row, rest, NotesSizes(least));
     }
 
     /// <summary>The sizes of the notes that no other form beats in width and in height at once.</summary>

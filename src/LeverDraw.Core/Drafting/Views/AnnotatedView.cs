@@ -32,9 +32,10 @@ internal sealed class AnnotatedView
     }
 
     /// <param name="thrift">Price of each millimetre by which an annotation makes the block wider; high where paper is narrow.</param>
-    public ViewBlock Place(double thrift)
+    /// <param name="scratch">Two shapes to work with, whatever is in them.</param>
+    public ViewBlock Place(double thrift, PlaceShape? scratch = null, PlaceShape? lines = null)
     {
-        (Candidate[] chosen, int[] unplaced) = AnnotationSolver.Solve(_field, _places, Sprawl.Around(_ink.Core, _style, thrift));
+        (Candidate[] chosen, int[] unplaced) = AnnotationSolver.Solve(_field, _places, Sprawl.Around(_ink.Core, _style, thrift), scratch ?? new PlaceShape(), lines ?? new PlaceShape());
         Box2D bounds = _ink.Bounds;
         foreach (Candidate candidate in chosen)
             bounds = bounds.Union(candidate.Bounds);
