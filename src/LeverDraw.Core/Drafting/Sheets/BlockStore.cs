@@ -47,6 +47,7 @@ internal sealed class BlockStore(SheetContent content, SheetUnit unit)
     }
 
     /// <summary>The least room a view is likely to take: what it takes if it has been placed so; else by what it takes where it was first placed; of one that has not been placed at all, what is drawn.</summary>
+    /// <param name="of">Of the estimated room for annotations, what is counted.</param>
     /// <remarks>Lettering and dimension lines round a view hardly depend on its scale. The shares make up for sizes that find room inside a larger view, and for thrift.</remarks>
     public (double Width, double Height) Estimate(ViewSource view, double factor, DraftingStyle style, double thrift, double of = 1)
     {
