@@ -8,10 +8,11 @@ namespace LeverDraw.Drafting.Annotations;
 /// <summary>Angle dimensions: an arc about the vertex at one of several distances, its number level, outside the arc or beside its ends.</summary>
 internal static class AngleCandidates
 {
-    public static List<Candidate> For(AngleDimension dimension, string id, PlacingContext context)
+    public static PlaceSet For(AngleDimension dimension, string id, PlacingContext context)
     {
-        var label = new LabelBox(dimension.Label, context.Style);
-        var all = new List<Candidate>(64);
+        LabelBox label = context.Labels.Plain(dimension.Label, context.Style);
+        var arcs = new List<(AngleShape Shape, double Cost)>(20);
+        var radii = new List<double>(20);
         Point2D vertex = context.ToBlock.Apply(dimension.Vertex);
         double first = context.ToBlock.ApplyToDirection(dimension.FirstDirection);
         double second = context.ToBlock.ApplyToDirection(dimension.SecondDirection);
@@ -29,21 +30,16 @@ internal static class AngleCandidates
         double most = (dimension.Reach?.To * context.Scale) ?? (least + 60);
         for (double r = least; r <= most + 1e-9; r += 3.5)
         {
-            double radius = r;
-            var shape = new AngleShape(
+            arcs.Add((new AngleShape(
                 label, context.Style, vertex, first, sweep, r,
                 AngleShape.Radial(context.Style, vertex, first, firstFrom * context.Scale, r),
-                AngleShape.Radial(context.Style, vertex, first + sweep, secondFrom * context.Scale, r));
-            AngleShape.Meaning says = (onArc, middle) => new PlotDimension(
-                id, dimension.Name, PlotDimensionKind.Angle, context.View,
-                [vertex, vertex + (Vector2D.FromAngle(first) * radius), vertex + (Vector2D.FromAngle(first + sweep) * radius), onArc],
-                0, dimension.Value, dimension.Label.ToString(), middle, dimension.Label.Decimals);
-            foreach (double along in (ReadOnlySpan<double>)[0.5, 0.3, 0.7, 0.15, 0.85])
-                all.Add(shape.Candidate(along, id, context.View, (r - least) * 0.12, says));
-            all.Add(shape.Candidate(-0.35, id, context.View, 2 + ((r - least) * 0.12), says));
-            all.Add(shape.Candidate(1.35, id, context.View, 2 + ((r - least) * 0.12), says));
+                AngleShape.Radial(context.Style, vertex, first + sweep, secondFrom * context.Scale, r)), (r - least) * 0.12));
+            radii.Add(r);
         }
 
-        return all;
+        return new AnglePlaces(arcs, id, context.View, at => (onArc, middle) => new PlotDimension(
+            id, dimension.Name, PlotDimensionKind.Angle, context.View,
+            [vertex, vertex + (Vector2D.FromAngle(first) * radii[at]), vertex + (Vector2D.FromAngle(first + sweep) * radii[at]), onArc],
+            0, dimension.Value, dimension.Label.ToString(), middle, dimension.Label.Decimals));
     }
 }

@@ -17,13 +17,47 @@ internal sealed class AngleShape(LabelBox label, DraftingStyle style, Point2D ve
     private bool ArrowsInside => radius * sweep >= (2 * style.ArrowLength) + 1.5;
 
     /// <param name="along">Where the text stands: 0…1 inside the angle, less or more beside it.</param>
-    public Candidate Candidate(double along, string id, string view, double cost, Meaning says)
+    /// <returns>The price of standing there instead of in the middle.</returns>
+    public static double CostOf(double along) => along is < 0 or > 1 ? 1.5 : Math.Abs(along - 0.5);
+
+    /// <summary>Adds the lettering of a place to an empty shape.</summary>
+    public void Letter(double along, PlaceShape shape)
     {
-        double own = cost + (along is < 0 or > 1 ? 1.5 : Math.Abs(along - 0.5));
-        return new Candidate(own, () => At(along, id, view, own, says));
+        Point2D middle = Lay(along).Middle;
+        label.AddTo(shape, Corner(middle), 0, new Vector2D(1, 0), style.Clearance);
     }
 
-    private Candidate At(double along, string id, string view, double cost, Meaning says)
+    /// <summary>Adds the lines of a place.</summary>
+    public void Line(double along, PlaceShape shape)
+    {
+        ArcEdge arc = Lay(along).Arc;
+        int pieces = Math.Max(4, (int)(arc.Length / 4));
+        Point2D from = arc.PointAt(0);
+        for (int i = 0; i < pieces; i++)
+        {
+            Point2D to = arc.PointAt((i + 1.0) / pieces);
+            shape.AddStroke(new Stroke(from, to, StrokeKind.DimensionLine));
+            from = to;
+        }
+
+        if (one is not null)
+            shape.AddStroke(new Stroke(one.From, one.To, StrokeKind.ExtensionLine));
+        if (two is not null)
+            shape.AddStroke(new Stroke(two.From, two.To, StrokeKind.ExtensionLine));
+        shape.AddHead(ArrowBack(first, ArrowsInside ? -1 : 1));
+        shape.AddHead(ArrowBack(first + sweep, ArrowsInside ? 1 : -1));
+    }
+
+    public AnnotationInk Ink(double along, string id, string view, Meaning says)
+    {
+        (ArcEdge arc, Point2D middle) = Lay(along);
+        return Ink(id, view, arc, Corner(middle), middle, says);
+    }
+
+    private Point2D Corner(Point2D middle) => middle - new Vector2D(label.Width / 2, label.Height / 2);
+
+    /// <summary>The dimension arc and the middle of the lettering.</summary>
+    private (ArcEdge Arc, Point2D Middle) Lay(double along)
     {
         double tail = ArrowsInside ? 0 : (style.ArrowLength + 2) / radius;
         bool before = along < 0;
@@ -33,20 +67,9 @@ internal sealed class AngleShape(LabelBox label, DraftingStyle style, Point2D ve
         Vector2D out_ = Vector2D.FromAngle(at);
         // The level box just clears the arc: its support in the outward direction.
         double support = (Math.Abs(out_.X) * label.Width / 2) + (Math.Abs(out_.Y) * label.Height / 2) + style.TextGap + style.Clearance + 0.4;
-        Point2D middle = vertex + (out_ * (radius + support));
-        Point2D corner = middle - new Vector2D(label.Width / 2, label.Height / 2);
         double arcFrom = first - Math.Max(tail, before ? textTurn : 0);
         double arcTo = first + sweep + Math.Max(tail, after ? textTurn : 0);
-        var arc = new ArcEdge(vertex, radius, arcFrom, arcTo - arcFrom);
-        var strokes = new List<Stroke>();
-        int pieces = Math.Max(4, (int)(arc.Length / 4));
-        for (int i = 0; i < pieces; i++)
-            strokes.Add(new Stroke(arc.PointAt((double)i / pieces), arc.PointAt((i + 1.0) / pieces), StrokeKind.DimensionLine));
-        if (one is not null)
-            strokes.Add(new Stroke(one.From, one.To, StrokeKind.ExtensionLine));
-        if (two is not null)
-            strokes.Add(new Stroke(two.From, two.To, StrokeKind.ExtensionLine));
-        return new Candidate(label.Boxes(corner, 0, style.Clearance), [.. strokes], cost, () => Ink(id, view, arc, corner, middle, says), ArrowBack(first, ArrowsInside ? -1 : 1), ArrowBack(first + sweep, ArrowsInside ? 1 : -1));
+        return (new ArcEdge(vertex, radius, arcFrom, arcTo - arcFrom), vertex + (out_ * (radius + support)));
     }
 
     /// <summary>An extension line along a ray, from a distance to past the dimension arc; null when there is none to draw.</summary>

@@ -5,13 +5,13 @@ namespace LeverDraw.Drafting.Annotations;
 /// <summary>The explicit list of annotation kinds and what makes their candidates.</summary>
 internal static class AnnotationCandidates
 {
-    public static List<Candidate> For(Annotation annotation, string id, PlacingContext context) => annotation switch
+    public static PlaceSet For(Annotation annotation, string id, PlacingContext context) => annotation switch
     {
         LinearDimension linear => LinearCandidates.For(linear, id, context),
         DimensionRun run => RunCandidates.For(run, id, context),
-        ArcLengthDimension arc => ArcLengthCandidates.For(arc with { Label = arc.Label.Stacked() }, id, context),
-        DiameterDimension diameter => RadialCandidates.For(diameter with { Label = diameter.Label.Stacked() }, id, context),
-        RadiusDimension radius => RadialCandidates.For(radius with { Label = radius.Label.Stacked() }, id, context),
+        ArcLengthDimension arc => ArcLengthCandidates.For(arc, id, context),
+        DiameterDimension diameter => RadialCandidates.For(diameter, id, context),
+        RadiusDimension radius => RadialCandidates.For(radius, id, context),
         AngleDimension angle => AngleCandidates.For(angle, id, context),
         SectionEnd end => SectionEndCandidates.For(end, context),
         ViewArrow arrow => ViewArrowCandidates.For(arrow, context),

@@ -9,27 +9,22 @@ internal static class ArcLengthCandidates
 {
     private const int Steps = 12;
 
-    public static List<Candidate> For(ArcLengthDimension dimension, string id, PlacingContext context)
+    public static PlaceSet For(ArcLengthDimension dimension, string id, PlacingContext context)
     {
         DraftingStyle style = context.Style;
-        var label = new LabelBox(dimension.Label, style);
+        LabelBox label = context.Labels.Stacked(dimension.Label, style);
         ArcEdge arc = dimension.Arc.Transformed(context.ToBlock);
         if (arc.Sweep < 0)
             arc = arc.Reversed();
-        var all = new List<Candidate>(7 * Steps);
+        var arcs = new List<(AngleShape Shape, double Cost)>(Steps);
         for (int step = 0; step < Steps; step++)
         {
             double away = style.FirstTier + (step * style.TierSpacing / 2);
-            AngleShape shape = arc.Sweep <= (Math.PI / 2) + 1e-9 ? Parallel(label, style, arc, away) : Radial(label, style, arc, away);
-            AngleShape.Meaning says = (onArc, middle) => new PlotDimension(
-                id, dimension.Name, PlotDimensionKind.ArcLength, context.View, [arc.Centre, arc.Start, arc.End, onArc], 0, dimension.Value, dimension.Label.ToString(), middle, dimension.Label.Decimals);
-            foreach (double along in (ReadOnlySpan<double>)[0.5, 0.3, 0.7, 0.15, 0.85])
-                all.Add(shape.Candidate(along, id, context.View, step * 1.5, says));
-            all.Add(shape.Candidate(-0.35, id, context.View, 2 + (step * 1.5), says));
-            all.Add(shape.Candidate(1.35, id, context.View, 2 + (step * 1.5), says));
+            arcs.Add((arc.Sweep <= (Math.PI / 2) + 1e-9 ? Parallel(label, style, arc, away) : Radial(label, style, arc, away), step * 1.5));
         }
 
-        return all;
+        return new AnglePlaces(arcs, id, context.View, _ => (onArc, middle) => new PlotDimension(
+            id, dimension.Name, PlotDimensionKind.ArcLength, context.View, [arc.Centre, arc.Start, arc.End, onArc], 0, dimension.Value, label.Label.ToString(), middle, label.Label.Decimals));
     }
 
     private static AngleShape Parallel(LabelBox label, DraftingStyle style, ArcEdge arc, double away)

@@ -89,24 +89,24 @@ public sealed class LabelBox
     }
 
     /// <summary>The room the lettering and frames take, with the clearance all round; brackets, which stand out above and below the capitals, are inside.</summary>
-    public OrientedBox Box(Point2D corner, double angle, double clearance)
+    public OrientedBox Box(Point2D corner, double angle, double clearance) => Box(corner, angle, Vector2D.FromAngle(angle), clearance);
+
+    /// <summary>Adds <see cref="Box(Point2D, double, double)"/>, and the room of what stands out of it: texture sign and hanging datum.</summary>
+    /// <param name="u">The direction of <paramref name="angle"/>, length one.</param>
+    internal void AddTo(PlaceShape shape, Point2D corner, double angle, Vector2D u, double clearance, double align = 0.5, double drop = 0)
     {
-        Vector2D u = Vector2D.FromAngle(angle);
-        double above = _widths.Length == 0 ? 0 : BracketsStandOut * _height;
-        double below = UnderLines > 0 ? 0 : BracketsStandOut * _height;
-        return OrientedBox.FromCorner(corner - (u.Left * below), Width, Height + above + below, angle).Inflated(clearance);
+        shape.AddText(Box(corner, angle, u, clearance));
+        if (_texture is { } texture)
+            shape.AddText(texture.Box(TextureTip(texture, corner, u, align, drop), angle, clearance));
+        if (Label.Datum is not null)
+            shape.AddText(_stack.Hanging(StackAt(corner, u, align), angle, clearance));
     }
 
-    /// <summary><see cref="Box"/>, and the room of what stands out of it: texture sign and hanging datum.</summary>
-    internal OrientedBox[] Boxes(Point2D corner, double angle, double clearance, double align = 0.5, double drop = 0)
+    private OrientedBox Box(Point2D corner, double angle, Vector2D u, double clearance)
     {
-        Vector2D u = Vector2D.FromAngle(angle);
-        return
-        [
-            Box(corner, angle, clearance),
-            .. _texture is { } texture ? [texture.Box(TextureTip(texture, corner, u, align, drop), angle, clearance)] : (OrientedBox[])[],
-            .. Label.Datum is null ? [] : _stack.Boxes(StackAt(corner, u, align), angle, clearance).TakeLast(1),
-        ];
+        double above = _widths.Length == 0 ? 0 : BracketsStandOut * _height;
+        double below = UnderLines > 0 ? 0 : BracketsStandOut * _height;
+        return OrientedBox.FromCorner(corner - (u.Left * below), Width, Height + above + below, angle, u, clearance);
     }
 
     private Point2D LineAt(int line, Point2D corner, Vector2D u, double align)

@@ -6,7 +6,7 @@ using LeverDraw.Geometry;
 namespace LeverDraw.Drafting.Annotations;
 
 /// <summary>A leader from a tip, along a direction, to a level shoulder on which the label stands; shared by radius, diameter and notes.</summary>
-internal sealed class LeaderShape
+internal readonly struct LeaderShape
 {
     private readonly LabelBox _label;
     private readonly DraftingStyle _style;
@@ -49,14 +49,27 @@ internal sealed class LeaderShape
 
     public Point2D TextMiddle => _corner + new Vector2D(_label.Width / 2, _label.Height / 2);
 
-    public OrientedBox[] Boxes => _label.Boxes(_corner, 0, _style.Clearance, Align, _drop);
-
     private double Align => _toRight ? 0 : 1;
 
-    /// <summary>The leader runs through its own lettering, as when it is folded back steeply.</summary>
-    public bool StrikesItself => Boxes.Any(box => box.Meets(_tip, _elbow - (_direction * 0.01)));
+    /// <summary>Adds its lettering to an empty shape. False where the leader runs through it, as when it is folded back steeply.</summary>
+    public bool Letter(PlaceShape shape)
+    {
+        _label.AddTo(shape, _corner, 0, new Vector2D(1, 0), _style.Clearance, Align, _drop);
+        Point2D end = _elbow - (_direction * 0.01);
+        foreach (ref readonly OrientedBox box in shape.Texts)
+        {
+            if (box.Meets(_tip, end))
+                return false;
+        }
 
-    public Stroke[] Strokes => [new(_tip, _elbow, StrokeKind.Leader), new(_elbow, _end, StrokeKind.Leader)];
+        return true;
+    }
+
+    public void Line(PlaceShape shape)
+    {
+        shape.AddStroke(new Stroke(_tip, _elbow, StrokeKind.Leader));
+        shape.AddStroke(new Stroke(_elbow, _end, StrokeKind.Leader));
+    }
 
     /// <param name="bare">The leader ends on a dimension line: without arrow or dot.</param>
     public ImmutableArray<PlotItem> Ink(string id, string view, bool dot, bool bare = false)

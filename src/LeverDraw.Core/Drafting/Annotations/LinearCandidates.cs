@@ -9,7 +9,7 @@ internal static class LinearCandidates
 {
     private const int Tiers = 6;
 
-    public static List<Candidate> For(LinearDimension dimension, string id, PlacingContext context)
+    public static PlaceSet For(LinearDimension dimension, string id, PlacingContext context)
     {
         DraftingStyle style = context.Style;
         Point2D p = context.ToBlock.Apply(dimension.First);
@@ -21,7 +21,6 @@ internal static class LinearCandidates
         if (u.Dot(q - p) < 0)
             (p, q) = (q, p);
         var frame = new LinearFrame(id, dimension, context, p, q, u);
-        var all = new List<Candidate>(64);
 
         bool square = u.X == 0 || u.Y == 0;
         (double low, double high) = square
@@ -33,9 +32,9 @@ internal static class LinearCandidates
         {
             double away = style.FirstTier + (tier * style.TierSpacing);
             if (dimension.Sides.HasFlag(left))
-                frame.AddTextPlaces(all, high + away, tier * 3.0);
+                frame.AddTextPlaces(high + away, tier * 3.0);
             if (dimension.Sides.HasFlag(right))
-                frame.AddTextPlaces(all, low - away, tier * 3.0);
+                frame.AddTextPlaces(low - away, tier * 3.0);
         }
 
         if (square && dimension.Slide is null)
@@ -47,9 +46,9 @@ internal static class LinearCandidates
             {
                 double away = style.FirstTier + (step * style.TierSpacing);
                 if (dimension.Sides.HasFlag(left) && top + away < high - 1)
-                    frame.AddTextPlaces(all, top + away, 9 + (step * 3.0));
+                    frame.AddTextPlaces(top + away, 9 + (step * 3.0));
                 if (dimension.Sides.HasFlag(right) && bottom - away > low + 1)
-                    frame.AddTextPlaces(all, bottom - away, 9 + (step * 3.0));
+                    frame.AddTextPlaces(bottom - away, 9 + (step * 3.0));
             }
         }
 
@@ -58,10 +57,10 @@ internal static class LinearCandidates
             for (int step = 0; step <= 6; step++)
             {
                 double shift = (slide.From + ((slide.To - slide.From) * step / 6)) * context.Scale * (mirrored ? -1 : 1);
-                frame.AddOnFeature(all, shift, 1 + (Math.Abs(step - 3) * 0.4));
+                frame.AddOnFeature(shift, 1 + (Math.Abs(step - 3) * 0.4));
             }
         }
 
-        return all;
+        return new LinearPlaces(frame);
     }
 }

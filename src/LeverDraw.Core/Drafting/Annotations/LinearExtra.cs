@@ -36,11 +36,13 @@ internal sealed class PlacedExtra(FrameStack? stack, Point2D topLeft, DatumIndic
 
     public static PlacedExtra Nothing { get; } = new(null, default, null, default, default, 0);
 
-    public IEnumerable<OrientedBox> Boxes(double clearance) =>
-    [
-        .. stack?.Boxes(topLeft, angle, clearance) ?? [],
-        .. datum is null ? (OrientedBox[])[] : [datum.Box(foot, outward, angle, clearance)],
-    ];
+    public void AddTo(PlaceShape shape, double clearance)
+    {
+        foreach (OrientedBox box in stack?.Boxes(topLeft, angle, clearance) ?? [])
+            shape.AddText(box);
+        if (datum is not null)
+            shape.AddText(datum.Box(foot, outward, angle, clearance));
+    }
 
     public IEnumerable<PlotItem> Ink(string owner, string view) =>
         [

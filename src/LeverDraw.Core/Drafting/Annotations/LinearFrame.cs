@@ -12,7 +12,7 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     /// <summary>A leader is drawn only where the number fits neither on its line nor beside it.</summary>
     private const double LeaderCost = 14;
 
-    private readonly LabelBox label = new(dimension.Label.Bare(), context.Style, onLine: true);
+    private readonly LabelBox label = context.Labels.OnLine(dimension.Label, context.Style);
     private readonly FrameStack? _stack = dimension.Label.Frames.IsEmpty ? null : new(dimension.Label.Frames, dimension.Label.Datum, context.Style);
     private readonly DatumIndicator? _datum = dimension.Label is { Datum: { } letter, Frames.IsEmpty: true } ? new(letter, context.Style) : null;
     private readonly DraftingStyle _style = context.Style;
@@ -20,6 +20,9 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     private readonly double _from = u.Dot(p - Point2D.Origin);
     private readonly double _to = u.Dot(q - Point2D.Origin);
     private readonly double _reading = PlacingContext.ReadingAngle(u.Angle);
+    private readonly Vector2D _read = Vector2D.FromAngle(PlacingContext.ReadingAngle(u.Angle));
+    private readonly List<(double Level, double ReachP, double ReachQ)> _levels = new(24);
+    private readonly List<LinearExtra> _extras = new(4);
 
     /// <summary>How far along the left direction each measured point lies.</summary>
     public double ReachP { get; } = u.Left.Dot(p - Point2D.Origin);
@@ -27,7 +30,7 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     public double ReachQ { get; } = u.Left.Dot(q - Point2D.Origin);
 
     /// <summary>Reading direction is along u, or against it.</summary>
-    private bool ReadsForward => Vector2D.FromAngle(_reading).Dot(u) > 0;
+    private bool ReadsForward => _read.Dot(u) > 0;
 
     private double Span => _to - _from;
 
@@ -35,14 +38,18 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
 
     private bool ArrowsInside => Span >= (2 * _style.ArrowLength) + 1.5;
 
+    /// <summary>Filled by the frame's own methods.</summary>
+    public PlaceList<LinearPlace> Places { get; } = new(96);
+
     /// <summary>All text places for a dimension line at <paramref name="level"/> along the left direction.</summary>
-    public void AddTextPlaces(List<Candidate> all, double level, double cost) => Add(all, level, ReachP, ReachQ, cost);
+    public void AddTextPlaces(double level, double cost) => Add(level, ReachP, ReachQ, cost);
 
     /// <summary>The dimension line crosses the feature itself; no extension lines.</summary>
-    public void AddOnFeature(List<Candidate> all, double shift, double cost) => Add(all, ReachP + shift, ReachP + shift, ReachQ + shift, cost);
+    public void AddOnFeature(double shift, double cost) => Add(ReachP + shift, ReachP + shift, ReachQ + shift, cost);
 
-    private void Add(List<Candidate> all, double level, double reachP, double reachQ, double cost)
+    private void Add(double level, double reachP, double reachQ, double cost)
     {
+        _levels.Add((level, reachP, reachQ));
         double w = label.Width;
         double middle = (_from + _to) / 2;
         bool onFeature = level == reachP && level == reachQ;
@@ -50,12 +57,12 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
         double roomInside = Span - (ArrowsInside ? 0 : 0.6);
         if (w + 1.2 <= roomInside && !(onFeature && !ArrowsInside))
         {
-            AddWithExtras(all, level, reachP, reachQ, middle, ArrowsInside, cost);
+            AddWithExtras(middle, cost);
             double spare = (Span - w) / 2;
             foreach (double part in (ReadOnlySpan<double>)[0.33, -0.33, 0.66, -0.66, 0.92, -0.92])
             {
                 if (spare > 3)
-                    AddWithExtras(all, level, reachP, reachQ, middle + (spare * part), ArrowsInside, cost + 1.5 + Math.Abs(part));
+                    AddWithExtras(middle + (spare * part), cost + 1.5 + Math.Abs(part));
             }
         }
 
@@ -63,44 +70,38 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
         double penalty = onFeature ? 0.5 : 3;
         foreach (double more in (ReadOnlySpan<double>)[0, 8, 20])
         {
-            AddWithExtras(all, level, reachP, reachQ, _to + aside + more + (w / 2), ArrowsInside, cost + penalty + (more * 0.15));
-            AddWithExtras(all, level, reachP, reachQ, _from - aside - more - (w / 2), ArrowsInside, cost + penalty + (more * 0.15) + 0.1);
+            AddWithExtras(_to + aside + more + (w / 2), cost + penalty + (more * 0.15));
+            AddWithExtras(_from - aside - more - (w / 2), cost + penalty + (more * 0.15) + 0.1);
         }
 
         if (w + 1.2 > roomInside && _stack is null && _datum is null)
-            AddOnLeaders(all, level, reachP, reachQ, cost + LeaderCost);
+            AddOnLeaders(cost + LeaderCost);
     }
 
     /// <summary>The last resort for a narrow size: the number on a leader from the middle of its dimension line.</summary>
-    private void AddOnLeaders(List<Candidate> all, double level, double reachP, double reachQ, double cost)
+    private void AddOnLeaders(double cost)
     {
-        Point2D tip = At((_from + _to) / 2, level);
-        foreach (double length in (ReadOnlySpan<double>)[_style.TierSpacing, 2 * _style.TierSpacing])
+        for (int doubled = 0; doubled < 2; doubled++)
         {
             for (int quarter = 0; quarter < 4; quarter++)
             {
-                Vector2D direction = Vector2D.FromAngle((Math.PI / 3) + (quarter * Math.PI / 2) - (quarter % 2 * Math.PI / 6));
                 // Along the dimension line itself it would read as a part of it.
-                if (Math.Abs(direction.Cross(u)) < 0.3)
-                    continue;
-                double own = cost + (length * 0.16), reach = length;
-                all.Add(new Candidate(own, () => OnLeader(level, reachP, reachQ, new LeaderShape(label, _style, tip, direction, reach, direction.X >= 0), own)));
+                if (Math.Abs(LeaderDirection(quarter).Cross(u)) >= 0.3)
+                    Places.Add(cost + ((1 + doubled) * _style.TierSpacing * 0.16), new LinearPlace(double.NaN, LastLine, (short)((4 * doubled) + quarter)));
             }
         }
     }
 
-    private Candidate? OnLeader(double level, double reachP, double reachQ, LeaderShape leader, double cost)
+    private static Vector2D LeaderDirection(int quarter) => Vector2D.FromAngle((Math.PI / 3) + (quarter * Math.PI / 2) - (quarter % 2 * Math.PI / 6));
+
+    private LeaderShape Leader(LinearPlace place)
     {
-        double tail = ArrowsInside ? 0 : _style.ArrowLength + 2;
-        var line = new LineAt(level, reachP, reachQ, _from - tail, _to + tail, ArrowsInside, true, true);
-        // Its own lines may not strike the number, as they could where the leader goes back towards the view.
-        if (LinesOf(line).Any(s => leader.Boxes.Any(box => box.Meets(s.A, s.B))))
-            return null;
-        return Make(line, leader.Boxes, leader.Strokes, leader.TextMiddle, cost, () => leader.Ink(id, context.View, dot: false, bare: true));
+        Vector2D direction = LeaderDirection(place.Extra % 4);
+        return new LeaderShape(label, _style, At((_from + _to) / 2, _levels[place.Line].Level), direction, (1 + (place.Extra / 4)) * _style.TierSpacing, direction.X >= 0);
     }
 
-    /// <summary>The candidate once for each place its frames or datum may take.</summary>
-    private void AddWithExtras(List<Candidate> all, double level, double reachP, double reachQ, double textAt, bool arrowsInside, double cost)
+    /// <summary>The place once for each that its frames or datum may take.</summary>
+    private void AddWithExtras(double textAt, double cost)
     {
         double w = label.Width / 2;
         bool after = textAt + w > _to;
@@ -108,82 +109,161 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
         if (_stack is not null)
         {
             if ((after || before) && IsSquare)
-                all.Add(Make(level, reachP, reachQ, textAt, arrowsInside, cost, new LinearExtra(FramePlace.UnderText, after ? 1 : -1)));
+                Add(textAt, cost, new LinearExtra(FramePlace.UnderText, after ? 1 : -1));
             foreach (double away in (ReadOnlySpan<double>)[3, 9])
             {
                 if (!before)
-                    all.Add(Make(level, reachP, reachQ, textAt, arrowsInside, cost + 0.7 + (away * 0.1), new LinearExtra(FramePlace.AtEnd, 1, away)));
+                    Add(textAt, cost + 0.7 + (away * 0.1), new LinearExtra(FramePlace.AtEnd, 1, away));
                 if (!after)
-                    all.Add(Make(level, reachP, reachQ, textAt, arrowsInside, cost + 0.8 + (away * 0.1), new LinearExtra(FramePlace.AtEnd, -1, away)));
+                    Add(textAt, cost + 0.8 + (away * 0.1), new LinearExtra(FramePlace.AtEnd, -1, away));
             }
         }
         else if (_datum is not null)
         {
             if (!after)
-                all.Add(Make(level, reachP, reachQ, textAt, arrowsInside, cost, new LinearExtra(FramePlace.None, 1)));
+                Add(textAt, cost, new LinearExtra(FramePlace.None, 1));
             if (!before)
-                all.Add(Make(level, reachP, reachQ, textAt, arrowsInside, cost + 0.1, new LinearExtra(FramePlace.None, -1)));
+                Add(textAt, cost + 0.1, new LinearExtra(FramePlace.None, -1));
         }
         else
         {
-            all.Add(Make(level, reachP, reachQ, textAt, arrowsInside, cost, LinearExtra.None));
+            Add(textAt, cost, LinearExtra.None);
         }
     }
 
-    private Candidate Make(double level, double reachP, double reachQ, double textAt, bool arrowsInside, double cost, LinearExtra extra) =>
-        new(cost, () => Shape(level, reachP, reachQ, textAt, arrowsInside, cost, extra));
+    private short LastLine => (short)(_levels.Count - 1);
 
-    private Candidate Shape(double level, double reachP, double reachQ, double textAt, bool arrowsInside, double cost, LinearExtra extra)
+    private void Add(double textAt, double cost, LinearExtra extra)
     {
+        int at = _extras.IndexOf(extra);
+        if (at < 0)
+        {
+            at = _extras.Count;
+            _extras.Add(extra);
+        }
+
+        Places.Add(cost, new LinearPlace(textAt, LastLine, (short)at));
+    }
+
+    /// <summary>How many dimension lines there are, each with several places.</summary>
+    public int Lines => _levels.Count;
+
+    /// <summary>Adds what all places on one dimension line have: the line between the measured points, the extension lines, the arrows.</summary>
+    public void LineGroup(int line, PlaceShape shape)
+    {
+        (double level, double reachP, double reachQ) = _levels[line];
+        AddLines(new LineAt(level, reachP, reachQ, _from, _to, ArrowsInside, true, true), shape);
+        AddHeads(level, shape);
+    }
+
+    /// <summary>Adds the lettering of a place to an empty shape. False where the place is impossible.</summary>
+    public bool Letter(LinearPlace place, PlaceShape shape)
+    {
+        if (double.IsNaN(place.TextAt))
+            return LetterOnLeader(place, shape);
+        (LineAt _, PlacedExtra placed) = Lay(place);
+        // The text stands on its own dimension line; the box must not claim that line for itself.
+        label.AddTo(shape, TextCorner(_levels[place.Line].Level, place.TextAt), _reading, _read, _style.Clearance, drop: _style.TextGap);
+        placed.AddTo(shape, _style.Clearance);
+        return true;
+    }
+
+    /// <summary>Adds the lines of a place.</summary>
+    public bool Line(LinearPlace place, PlaceShape shape)
+    {
+        bool onLeader = double.IsNaN(place.TextAt);
+        (LineAt line, PlacedExtra placed) = onLeader ? (LineOf(place), PlacedExtra.Nothing) : Lay(place);
+        AddLines(line, shape);
+        if (onLeader)
+            Leader(place).Line(shape);
+        else if (placed.Bend is { } bend)
+            shape.AddStroke(new Stroke(bend.From, bend.To, StrokeKind.Leader));
+        AddHeads(line.Level, shape);
+        return true;
+    }
+
+    private void AddHeads(double level, PlaceShape shape)
+    {
+        Vector2D outward = ArrowsInside ? -u : u;
+        shape.AddHead(Arrowhead.Back(At(_from, level), outward, _style));
+        shape.AddHead(Arrowhead.Back(At(_to, level), -outward, _style));
+    }
+
+    /// <summary>The ink of a place.</summary>
+    public AnnotationInk Ink(LinearPlace place)
+    {
+        if (double.IsNaN(place.TextAt))
+        {
+            LeaderShape leader = Leader(place);
+            return Ink(LineOf(place), leader.TextMiddle, leader.Ink(id, context.View, dot: false, bare: true));
+        }
+
+        (LineAt line, PlacedExtra placed) = Lay(place);
+        Point2D corner = TextCorner(line.Level, place.TextAt);
+        Point2D middle = corner + (_read * (label.Width / 2)) + (_read.Left * (label.Height / 2));
+        return Ink(line, middle, [.. label.Ink(corner, _reading, LineRole.Dimension, id, context.View, drop: _style.TextGap), .. placed.Ink(id, context.View)]);
+    }
+
+    private bool LetterOnLeader(LinearPlace place, PlaceShape shape)
+    {
+        // Its own lines may not strike the number, as they could where the leader goes back towards the view.
+        Leader(place).Letter(shape);
+        LineAt line = LineOf(place);
+        foreach (ref readonly OrientedBox box in shape.Texts)
+        {
+            if (box.Meets(At(line.From, line.Level), At(line.To, line.Level))
+                || (Extension(_from, line.ReachP, line.Level) is { } a && box.Meets(a.Item1, a.Item2))
+                || (Extension(_to, line.ReachQ, line.Level) is { } b && box.Meets(b.Item1, b.Item2)))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>The line of a number on a leader: no longer than its arrows need.</summary>
+    private LineAt LineOf(LinearPlace place)
+    {
+        (double level, double reachP, double reachQ) = _levels[place.Line];
+        double tail = ArrowsInside ? 0 : _style.ArrowLength + 2;
+        return new LineAt(level, reachP, reachQ, _from - tail, _to + tail, ArrowsInside, true, true);
+    }
+
+    /// <summary>The line of a number on it, and where its frames or datum stand.</summary>
+    private (LineAt Line, PlacedExtra Placed) Lay(LinearPlace place)
+    {
+        (double level, double reachP, double reachQ) = _levels[place.Line];
+        LinearExtra extra = _extras[place.Extra];
+        double textAt = place.TextAt;
         double w = label.Width;
-        double tail = arrowsInside ? 0 : _style.ArrowLength + 2;
+        double tail = ArrowsInside ? 0 : _style.ArrowLength + 2;
         double lineFrom = Math.Min(_from - tail, textAt - (w / 2) < _from ? textAt - (w / 2) : _from);
         double lineTo = Math.Max(_to + tail, textAt + (w / 2) > _to ? textAt + (w / 2) : _to);
         // The datum's triangle stands in for an arrow that points at the feature from outside.
-        bool firstArrow = arrowsInside || _datum is null || extra.End >= 0;
-        bool secondArrow = arrowsInside || _datum is null || extra.End <= 0;
+        bool firstArrow = ArrowsInside || _datum is null || extra.End >= 0;
+        bool secondArrow = ArrowsInside || _datum is null || extra.End <= 0;
         if (_datum is not null && extra.End > 0)
             lineTo = _to;
         else if (_datum is not null && extra.End < 0)
             lineFrom = _from;
         PlacedExtra placed = Place(extra, level, textAt, ref lineFrom, ref lineTo);
-        Point2D corner = TextCorner(level, textAt);
-        Vector2D read = Vector2D.FromAngle(_reading);
-        Point2D middle = corner + (read * (label.Width / 2)) + (read.Left * (label.Height / 2));
-        // The text stands on its own dimension line; the box must not claim that line for itself.
-        OrientedBox[] boxes = [.. label.Boxes(corner, _reading, _style.Clearance, drop: _style.TextGap), .. placed.Boxes(_style.Clearance)];
-        Stroke[] bend = placed.Bend is { } b ? [new Stroke(b.From, b.To, StrokeKind.Leader)] : [];
-        var line = new LineAt(level, reachP, reachQ, lineFrom, lineTo, arrowsInside, firstArrow, secondArrow);
-        return Make(line, boxes, bend, middle, cost, () =>
-            [.. label.Ink(corner, _reading, LineRole.Dimension, id, context.View, drop: _style.TextGap), .. placed.Ink(id, context.View)]);
-    }
-
-    private Candidate Make(LineAt line, OrientedBox[] boxes, Stroke[] leader, Point2D middle, double cost, Func<IEnumerable<PlotItem>> text)
-    {
-        Vector2D outward = line.ArrowsInside ? -u : u;
-        return new Candidate(
-            boxes,
-            [.. LinesOf(line), .. leader],
-            cost,
-            () => Ink(line, middle, text()),
-            Arrowhead.Back(At(_from, line.Level), outward, _style),
-            Arrowhead.Back(At(_to, line.Level), -outward, _style));
+        return (new LineAt(level, reachP, reachQ, lineFrom, lineTo, ArrowsInside, firstArrow, secondArrow), placed);
     }
 
     /// <summary>The dimension line, then its extension lines.</summary>
-    private List<Stroke> LinesOf(LineAt line)
+    private void AddLines(LineAt line, PlaceShape shape)
     {
-        var strokes = new List<Stroke>(5) { new(At(line.From, line.Level), At(line.To, line.Level), StrokeKind.DimensionLine) };
+        shape.AddStroke(new Stroke(At(line.From, line.Level), At(line.To, line.Level), StrokeKind.DimensionLine));
         if (Extension(_from, line.ReachP, line.Level) is { } a)
-            strokes.Add(new Stroke(a.Item1, a.Item2, StrokeKind.ExtensionLine));
+            shape.AddStroke(new Stroke(a.Item1, a.Item2, StrokeKind.ExtensionLine));
         if (Extension(_to, line.ReachQ, line.Level) is { } b)
-            strokes.Add(new Stroke(b.Item1, b.Item2, StrokeKind.ExtensionLine));
-        return strokes;
+            shape.AddStroke(new Stroke(b.Item1, b.Item2, StrokeKind.ExtensionLine));
     }
 
     private PlacedExtra Place(LinearExtra extra, double level, double textAt, ref double lineFrom, ref double lineTo)
     {
-        Vector2D read = Vector2D.FromAngle(_reading);
+        Vector2D read = _read;
         if (_datum is not null)
             return new PlacedExtra(null, default, _datum, At(extra.End > 0 ? _to : _from, level), u * extra.End, _reading);
         if (_stack is null)
@@ -213,8 +293,7 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
 
     private Point2D TextCorner(double level, double textAt)
     {
-        Vector2D read = Vector2D.FromAngle(_reading);
-        return At(textAt, level) - (read * (label.Width / 2)) + (read.Left * _style.TextGap);
+        return At(textAt, level) - (_read * (label.Width / 2)) + (_read.Left * _style.TextGap);
     }
 
     private Point2D At(double along, double level) => Point2D.Origin + (u * along) + (_v * level);
@@ -232,8 +311,11 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     {
         string view = context.View;
         ImmutableArray<PlotItem>.Builder items = ImmutableArray.CreateBuilder<PlotItem>(8);
-        foreach (Stroke stroke in LinesOf(line))
-            items.Add(new PlotStroke(LineRole.Dimension, new LineEdge(stroke.A, stroke.B), id, view));
+        items.Add(new PlotStroke(LineRole.Dimension, new LineEdge(At(line.From, line.Level), At(line.To, line.Level)), id, view));
+        if (Extension(_from, line.ReachP, line.Level) is { } a)
+            items.Add(new PlotStroke(LineRole.Dimension, new LineEdge(a.Item1, a.Item2), id, view));
+        if (Extension(_to, line.ReachQ, line.Level) is { } b)
+            items.Add(new PlotStroke(LineRole.Dimension, new LineEdge(b.Item1, b.Item2), id, view));
         Vector2D outward = line.ArrowsInside ? -u : u;
         if (line.FirstArrow)
             items.Add(Arrowhead.At(At(_from, line.Level), outward, _style, id, view));

@@ -10,6 +10,9 @@ public sealed record PlacingContext(string View, Transform2D ToBlock, Box2D Boun
 {
     public double Scale => ToBlock.Scale;
 
+    /// <summary>The labels measured so far.</summary>
+    internal LabelStore Labels { get; init; } = new();
+
     /// <summary>Reading direction for lettering along a line: from the bottom or from the right of the sheet.</summary>
     public static double ReadingAngle(double direction)
     {

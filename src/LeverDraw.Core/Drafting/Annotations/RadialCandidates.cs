@@ -9,14 +9,13 @@ namespace LeverDraw.Drafting.Annotations;
 /// <summary>Leaders in line with a centre, for radii and diameters.</summary>
 internal static class RadialCandidates
 {
-    private static readonly double[] Lengths = [7, 11, 16, 22, 29, 37, 46, 56, 68];
-
     private static readonly double[] PlacesOnArc = [0.5, 0.35, 0.65, 0.2, 0.8, 0.08, 0.92];
 
-    public static List<Candidate> For(RadiusDimension dimension, string id, PlacingContext context)
+    public static PlaceSet For(RadiusDimension dimension, string id, PlacingContext context)
     {
-        var label = new LabelBox(dimension.Label, context.Style);
-        var all = new List<Candidate>(256);
+        LabelBox label = context.Labels.Stacked(dimension.Label, context.Style);
+        var leaders = new LeaderList();
+        var centres = new List<Point2D>();
         double order = 0;
         foreach (ArcEdge viewArc in dimension.Arcs)
         {
@@ -25,38 +24,44 @@ internal static class RadialCandidates
             {
                 Point2D tip = arc.PointAt(place);
                 Vector2D outward = (tip - arc.Centre).Unit();
-                AddLeaders(all, label, context.Style, tip, outward, order, leader => Ink(dimension, id, context.View, leader, arc.Centre, tip));
-                AddLeaders(all, label, context.Style, tip, -outward, order + 0.2, leader => Ink(dimension, id, context.View, leader, arc.Centre, tip));
+                leaders.Add(tip, outward, order);
+                leaders.Add(tip, -outward, order + 0.2);
+                centres.Add(arc.Centre);
                 order += 0.1;
             }
         }
 
-        return all;
+        return new LeaderPlaces(leaders, label, context.Style, (leader, ray) => new AnnotationInk(
+            leader.Ink(id, context.View, false),
+            new PlotDimension(id, dimension.Name, PlotDimensionKind.Radius, context.View, [centres[ray / 2], leaders.Rays[ray].Tip], 0, dimension.Value, label.Label.ToString(), leader.TextMiddle, label.Label.Decimals)));
     }
 
-    public static List<Candidate> For(DiameterDimension dimension, string id, PlacingContext context)
+    public static PlaceSet For(DiameterDimension dimension, string id, PlacingContext context)
     {
-        var label = new LabelBox(dimension.Label, context.Style);
-        var all = new List<Candidate>(256);
+        LabelBox label = context.Labels.Stacked(dimension.Label, context.Style);
+        var leaders = new LeaderList();
         Point2D centre = context.ToBlock.Apply(dimension.Centre);
         double radius = dimension.Radius * context.Scale;
         double order = 0;
         foreach (double turn in Turns(dimension, context))
         {
             Vector2D outward = Vector2D.FromAngle(turn);
-            Point2D tip = centre + (outward * radius);
-            PlotDimensionKind kind = dimension.IsCallout ? PlotDimensionKind.Note : PlotDimensionKind.Diameter;
-            ImmutableArray<Point2D> points = dimension.IsCallout ? [tip] : [centre - (outward * radius), tip];
-            AddLeaders(all, label, context.Style, tip, outward, order, leader => new AnnotationInk(
-                leader.Ink(id, context.View, false),
-                new PlotDimension(id, dimension.Name, kind, context.View, points, 0, dimension.Value, dimension.Label.ToString(), leader.TextMiddle, dimension.Label.Decimals)));
+            leaders.Add(centre + (outward * radius), outward, order);
             order += 0.05;
         }
 
-        return all;
+        PlotDimensionKind kind = dimension.IsCallout ? PlotDimensionKind.Note : PlotDimensionKind.Diameter;
+        return new LeaderPlaces(leaders, label, context.Style, (leader, ray) =>
+        {
+            (Point2D tip, Vector2D outward) = leaders.Rays[ray];
+            ImmutableArray<Point2D> points = dimension.IsCallout ? [tip] : [centre - (outward * radius), tip];
+            return new AnnotationInk(
+                leader.Ink(id, context.View, false),
+                new PlotDimension(id, dimension.Name, kind, context.View, points, 0, dimension.Value, label.Label.ToString(), leader.TextMiddle, label.Label.Decimals));
+        });
     }
 
-    public static List<Candidate> For(DetailLetter detail, string id, PlacingContext context)
+    public static PlaceSet For(DetailLetter detail, string id, PlacingContext context)
     {
         var all = new List<Candidate>();
         Point2D centre = context.ToBlock.Apply(detail.Centre);
@@ -71,28 +76,26 @@ internal static class RadialCandidates
             }
         }
 
-        return all;
+        return new ReadyPlaces(all);
     }
 
-    public static List<Candidate> For(LeaderNote note, string id, PlacingContext context)
+    public static PlaceSet For(LeaderNote note, string id, PlacingContext context)
     {
-        var label = new LabelBox(note.Label, context.Style);
-        var all = new List<Candidate>(256);
+        var leaders = new LeaderList();
         double order = 0;
         foreach (Point2D target in note.Targets)
         {
             Point2D tip = context.ToBlock.Apply(target);
             foreach (double degrees in (ReadOnlySpan<double>)[45, 135, 225, 315, 60, 120, 240, 300, 30, 150, 210, 330])
             {
-                Vector2D direction = Vector2D.FromAngle(degrees * Math.PI / 180);
-                AddLeaders(all, label, context.Style, tip, direction, order, leader => new AnnotationInk(
-                    leader.Ink(id, context.View, note.OnFace),
-                    new PlotDimension(id, note.Name, PlotDimensionKind.Note, context.View, [tip], 0, note.Value, note.Label.ToString(), leader.TextMiddle, note.Label.Decimals)));
+                leaders.Add(tip, Vector2D.FromAngle(degrees * Math.PI / 180), order);
                 order += 0.02;
             }
         }
 
-        return all;
+        return new LeaderPlaces(leaders, context.Labels.Plain(note.Label, context.Style), context.Style, (leader, ray) => new AnnotationInk(
+            leader.Ink(id, context.View, note.OnFace),
+            new PlotDimension(id, note.Name, PlotDimensionKind.Note, context.View, [leaders.Rays[ray].Tip], 0, note.Value, note.Label.ToString(), leader.TextMiddle, note.Label.Decimals)));
     }
 
     /// <summary>Directions from the centre in which the leader may leave: along the drawn arcs, or all round with the diagonals first.</summary>
@@ -113,32 +116,4 @@ internal static class RadialCandidates
                 yield return (quarter * Math.PI / 2) + (Math.PI / 4) + aside;
         }
     }
-
-    private static void AddLeaders(List<Candidate> all, LabelBox label, DraftingStyle style, Point2D tip, Vector2D direction, double cost, Func<LeaderShape, AnnotationInk> ink)
-    {
-        // A leader nearly level with its shoulder, or nearly upright, looks like an extension line.
-        double slope = Math.Abs(direction.Y);
-        double awkward = slope < 0.2 || slope > 0.985 ? 2 : 0;
-        foreach (double length in Lengths)
-        {
-            double from = Math.Max(length, style.ArrowLength + 2);
-            foreach (bool toRight in (ReadOnlySpan<bool>)[direction.X >= 0, direction.X < 0])
-            {
-                bool folded = toRight != direction.X >= 0;
-                if (folded && Math.Abs(direction.X) > 0.5)
-                    continue;
-                double own = cost + awkward + (folded ? 3 : 0) + (length * 0.16);
-                all.Add(new Candidate(own, () =>
-                {
-                    var leader = new LeaderShape(label, style, tip, direction, from, toRight);
-                    return leader.StrikesItself ? null : new Candidate(leader.Boxes, leader.Strokes, own, () => ink(leader), Arrowhead.Back(tip, -direction, style));
-                }));
-            }
-        }
-    }
-
-    private static AnnotationInk Ink(RadiusDimension dimension, string id, string view, LeaderShape leader, Point2D centre, Point2D tip) =>
-        new(
-            leader.Ink(id, view, false),
-            new PlotDimension(id, dimension.Name, PlotDimensionKind.Radius, view, [centre, tip], 0, dimension.Value, dimension.Label.ToString(), leader.TextMiddle, dimension.Label.Decimals));
 }

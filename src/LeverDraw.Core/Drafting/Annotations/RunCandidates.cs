@@ -8,7 +8,7 @@ internal static class RunCandidates
 {
     private const int Tiers = 6;
 
-    public static List<Candidate> For(DimensionRun run, string id, PlacingContext context)
+    public static PlaceSet For(DimensionRun run, string id, PlacingContext context)
     {
         Vector2D u = Vector2D.FromAngle(context.ToBlock.ApplyToDirection(run.Direction));
         if (Math.Abs(u.X) < 1e-12 || Math.Abs(u.Y) < 1e-12)
@@ -25,7 +25,7 @@ internal static class RunCandidates
                 all.Add(At(new RunFrame(run, id, context, u, -1), low - away, tier * 3.0));
         }
 
-        return all;
+        return new ReadyPlaces(all);
     }
 
     private static Candidate At(RunFrame frame, double level, double cost)

@@ -9,7 +9,7 @@ internal static class SectionEndCandidates
 {
     private const double ThickLength = 4;
 
-    public static List<Candidate> For(SectionEnd end, PlacingContext context)
+    public static PlaceSet For(SectionEnd end, PlacingContext context)
     {
         DraftingStyle style = context.Style;
         Vector2D outward = context.ToBlock.Apply(end.Outward).Unit();
@@ -34,6 +34,6 @@ internal static class SectionEndCandidates
                 null)));
         }
 
-        return all;
+        return new ReadyPlaces(all);
     }
 }

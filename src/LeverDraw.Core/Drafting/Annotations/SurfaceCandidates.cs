@@ -12,7 +12,7 @@ internal static class SurfaceCandidates
 
     private static readonly double[] Stems = [0.6, 1.6, 3, 5, 8];
 
-    public static List<Candidate> For(SurfaceTexture texture, PlacingContext context)
+    public static PlaceSet For(SurfaceTexture texture, PlacingContext context)
     {
         var shape = new TextureShape(texture.Sign, context.Style);
         var all = new List<Candidate>(256);
@@ -29,10 +29,10 @@ internal static class SurfaceCandidates
             order += 0.1;
         }
 
-        return all;
+        return new ReadyPlaces(all);
     }
 
-    public static List<Candidate> For(DatumFeature datum, PlacingContext context)
+    public static PlaceSet For(DatumFeature datum, PlacingContext context)
     {
         var all = new List<Candidate>(64);
         double order = 0;
@@ -51,7 +51,7 @@ internal static class SurfaceCandidates
             order += 0.1;
         }
 
-        return all;
+        return new ReadyPlaces(all);
     }
 
     /// <summary>Half a wide line: what stands on a line may touch that much of it, millimetres.</summary>

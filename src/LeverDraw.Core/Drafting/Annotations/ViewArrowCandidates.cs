@@ -7,7 +7,7 @@ namespace LeverDraw.Drafting.Annotations;
 /// <summary>Places for the arrow of an auxiliary view: square to the face it looks at, near it first, its letter behind it.</summary>
 internal static class ViewArrowCandidates
 {
-    public static List<Candidate> For(ViewArrow arrow, PlacingContext context)
+    public static PlaceSet For(ViewArrow arrow, PlacingContext context)
     {
         DraftingStyle style = context.Style;
         Vector2D looking = context.ToBlock.Apply(arrow.Looking).Unit();
@@ -32,6 +32,6 @@ internal static class ViewArrowCandidates
             }
         }
 
-        return all;
+        return new ReadyPlaces(all);
     }
 }

@@ -12,56 +12,54 @@ public sealed class AnnotationSolver
     private const int MaxRounds = 6;
 
     private readonly ViewField _field;
-    private readonly Sprawl _sprawl;
-    private readonly Candidate[][] _sorted;
+    private readonly PlaceSet[] _places;
     private readonly Candidate?[] _chosen;
+    private readonly PlaceWeigher _weigher;
 
-    private AnnotationSolver(ViewField field, IReadOnlyList<IReadOnlyList<Candidate>> annotations, Sprawl sprawl)
+    /// <summary>What each cost when it was last found to stand cheapest, and how many moves had been made then.</summary>
+    private readonly (double Cost, int Moves)[] _settled;
+
+    private int _moves;
+
+    private AnnotationSolver(ViewField field, PlaceSet[] places, Sprawl sprawl, PlaceShape scratch, PlaceShape lines)
     {
         _field = field;
-        _sprawl = sprawl;
-        _sorted = new Candidate[annotations.Count][];
-        for (int i = 0; i < _sorted.Length; i++)
-            _sorted[i] = ByCost(annotations[i]);
-        _chosen = new Candidate?[_sorted.Length];
+        _places = places;
+        _chosen = new Candidate?[places.Length];
+        _settled = new (double, int)[places.Length];
+        _weigher = new PlaceWeigher(field, sprawl, _chosen, scratch, lines);
     }
 
     /// <summary>The chosen candidate for each annotation, and which of them still break a hard rule.</summary>
     public static (Candidate[] Chosen, int[] Unplaced) Solve(ViewField field, IReadOnlyList<IReadOnlyList<Candidate>> annotations, Sprawl sprawl = default) =>
-        new AnnotationSolver(field, annotations, sprawl).Run();
+        Solve(field, [.. annotations.Select(places => new ReadyPlaces(places))], sprawl, new PlaceShape(), new PlaceShape());
 
-    /// <summary>Cheapest first, equals in their own order.</summary>
-    public static Candidate[] ByCost(IReadOnlyList<Candidate> candidates)
+    internal static (Candidate[] Chosen, int[] Unplaced) Solve(ViewField field, PlaceSet[] annotations, Sprawl sprawl, PlaceShape scratch, PlaceShape lines)
     {
-        Candidate[] sorted = [.. candidates];
-        var keys = new (double Cost, int At)[sorted.Length];
-        bool inOrder = true;
-        for (int i = 0; i < keys.Length; i++)
-        {
-            keys[i] = (sorted[i].Cost, i);
-            inOrder &= i == 0 || keys[i - 1].Cost <= keys[i].Cost;
-        }
-
-        if (!inOrder)
-            Array.Sort(keys, sorted);
-        return sorted;
+        foreach (PlaceSet places in annotations)
+            places.ForgetFloors();
+        return new AnnotationSolver(field, annotations, sprawl, scratch, lines).Run();
     }
 
     private (Candidate[] Chosen, int[] Unplaced) Run()
     {
-        for (int i = 0; i < _sorted.Length; i++)
-            _chosen[i] = Cheapest(i, null).Best;
+        for (int i = 0; i < _places.Length; i++)
+        {
+            (_chosen[i], double cost) = Cheapest(i, null);
+            _settled[i] = (cost, 0);
+        }
 
         for (int round = 0; round < MaxRounds; round++)
         {
             if (!MoveEach() && !TryPairs() && !TryTogether())
                 break;
+            _moves++;
         }
 
         var unplaced = new List<int>();
         for (int i = 0; i < _chosen.Length; i++)
         {
-            if (CostAmong(_chosen[i]!, i) >= PlacingCosts.Broken)
+            if (CostAmong(i) >= PlacingCosts.Broken)
                 unplaced.Add(i);
         }
 
@@ -71,13 +69,21 @@ public sealed class AnnotationSolver
     private bool MoveEach()
     {
         bool moved = false;
-        for (int i = 0; i < _sorted.Length; i++)
+        for (int i = 0; i < _places.Length; i++)
         {
-            (Candidate best, double cost) = Cheapest(i, _chosen[i]);
-            if (ReferenceEquals(best, _chosen[i]) || cost >= CostAmong(_chosen[i]!, i) - 1e-9)
+            // Where nothing has moved away, and nothing that came is in its way, it still stands cheapest.
+            double now = CostAmong(i);
+            if (_settled[i].Moves == _moves && now <= _settled[i].Cost)
                 continue;
-            _chosen[i] = best;
-            moved = true;
+            (Candidate best, double cost) = Cheapest(i, _chosen[i]);
+            if (!ReferenceEquals(best, _chosen[i]) && cost < now - 1e-9)
+            {
+                _chosen[i] = best;
+                _moves++;
+                moved = true;
+            }
+
+            _settled[i] = (cost, _moves);
         }
 
         return moved;
@@ -86,11 +92,11 @@ public sealed class AnnotationSolver
     /// <summary>Where a hard rule is still broken, moves the other party first and then the sufferer.</summary>
     private bool TryPairs()
     {
-        for (int i = 0; i < _sorted.Length; i++)
+        for (int i = 0; i < _places.Length; i++)
         {
-            if (CostAmong(_chosen[i]!, i) < PlacingCosts.Broken)
+            if (CostAmong(i) < PlacingCosts.Broken)
                 continue;
-            for (int j = 0; j < _sorted.Length; j++)
+            for (int j = 0; j < _places.Length; j++)
             {
                 if (j == i || PairCost.Between(_chosen[i]!, _chosen[j]!) < PlacingCosts.Broken)
                     continue;
@@ -110,9 +116,9 @@ public sealed class AnnotationSolver
 
     private bool TryTogether()
     {
-        for (int i = 0; i < _sorted.Length; i++)
+        for (int i = 0; i < _places.Length; i++)
         {
-            if (CostAmong(_chosen[i]!, i) >= PlacingCosts.Broken && new JointMove(_field, _sprawl, _sorted, _chosen).Try(i))
+            if (CostAmong(i) >= PlacingCosts.Broken && new JointMove(_field, _weigher, _places, _chosen).Try(i))
                 return true;
         }
 
@@ -121,36 +127,27 @@ public sealed class AnnotationSolver
 
     /// <summary>What two cost together: their own cost to each other stands in both sums and must count once, or a dearer pair could win.</summary>
     private double PairAmong(int i, int j) =>
-        CostAmong(_chosen[i]!, i) + CostAmong(_chosen[j]!, j) - PairCost.Between(_chosen[i]!, _chosen[j]!);
+        CostAmong(i) + CostAmong(j) - PairCost.Between(_chosen[i]!, _chosen[j]!);
 
     private (Candidate Best, double Cost) Cheapest(int self, Candidate? current)
     {
-        Candidate best = current ?? _sorted[self][0];
-        double bestCost = CostAmong(best, self);
-        foreach (Candidate candidate in _sorted[self])
+        PlaceSet places = _places[self];
+        double bestCost = current is null ? double.PositiveInfinity : _weigher.CostOf(current, self);
+        places.ForgetOthers();
+        for (int rank = 0; rank < places.Count; rank++)
         {
             // Sorted by own cost: nothing further on can be cheaper.
-            if (candidate.Cost >= bestCost)
+            if (places.CostAt(rank) >= bestCost)
                 break;
-            double cost = CostAmong(candidate, self, bestCost);
-            if (cost < bestCost)
-                (best, bestCost) = (candidate, cost);
+            double cost = _weigher.Weigh(places, rank, self, bestCost);
+            if (cost >= bestCost)
+                continue;
+            bestCost = cost;
+            current = places.Keep(rank, _weigher.Shape);
         }
 
-        return (best, bestCost);
+        return (current ?? throw new InvalidOperationException("An annotation has no possible place."), bestCost);
     }
 
-    private double CostAmong(Candidate candidate, int self, double limit = double.PositiveInfinity)
-    {
-        double cost = candidate.CostIn(_field);
-        if (cost < limit)
-            cost += _sprawl.Of(candidate.Bounds);
-        for (int i = 0; i < _chosen.Length && cost < limit; i++)
-        {
-            if (i != self && _chosen[i] is { } other)
-                cost += PairCost.Between(candidate, other);
-        }
-
-        return cost;
-    }
+    private double CostAmong(int self) => _weigher.CostOf(_chosen[self]!, self);
 }

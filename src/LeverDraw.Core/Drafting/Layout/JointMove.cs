@@ -1,7 +1,7 @@
 namespace LeverDraw.Drafting.Layout;
 
 /// <summary>Moves a few annotations that stand in each other's way together: every combination of their places is tried, but for those that a bound on the price rules out.</summary>
-internal sealed class JointMove(ViewField field, Sprawl sprawl, Candidate[][] sorted, Candidate?[] chosen)
+internal sealed class JointMove(ViewField field, PlaceWeigher weigher, PlaceSet[] sets, Candidate?[] chosen)
 {
     /// <summary>Annotations moved together at the most.</summary>
     private const int MostMembers = 6;
@@ -28,7 +28,7 @@ internal sealed class JointMove(ViewField field, Sprawl sprawl, Candidate[][] so
         _bestCost = 0;
         for (int i = 0; i < members.Length; i++)
         {
-            _bestCost += OwnCost(was[i]!, double.PositiveInfinity);
+            _bestCost += weigher.CostOf(was[i]!, members[i]);
             chosen[members[i]] = was[i];
         }
 
@@ -39,7 +39,7 @@ internal sealed class JointMove(ViewField field, Sprawl sprawl, Candidate[][] so
             chosen[member] = null;
         double[] rest = new double[members.Length + 1];
         for (int i = members.Length - 1; i >= 0; i--)
-            rest[i] = rest[i + 1] + sorted[members[i]][0].Cost;
+            rest[i] = rest[i + 1] + sets[members[i]].CostAt(0);
         Search(members, 0, 0, rest);
         for (int i = 0; i < members.Length; i++)
             chosen[members[i]] = _best is null ? was[i] : _best[i];
@@ -52,9 +52,12 @@ internal sealed class JointMove(ViewField field, Sprawl sprawl, Candidate[][] so
         List<int> members = [sufferer];
         for (int at = 0; at < members.Count && members.Count < MostMembers; at++)
         {
-            IEnumerable<Candidate> places = sorted[members[at]].Take(PlacesAsked).Prepend(chosen[members[at]]!);
-            foreach (Candidate place in places.Where(p => p.CostIn(field) < PlacingCosts.Broken))
+            PlaceSet places = sets[members[at]];
+            for (int rank = -1; rank < Math.Min(PlacesAsked, places.Count); rank++)
             {
+                Candidate? place = rank < 0 ? chosen[members[at]] : places.Make(rank, weigher.Shape);
+                if (place is null || place.CostIn(field) >= PlacingCosts.Broken)
+                    continue;
                 for (int j = 0; j < chosen.Length && members.Count < MostMembers; j++)
                 {
                     if (!members.Contains(j) && PairCost.Between(place, chosen[j]!) >= PlacingCosts.Broken)
@@ -76,32 +79,19 @@ internal sealed class JointMove(ViewField field, Sprawl sprawl, Candidate[][] so
         }
 
         int member = members[depth];
-        foreach (Candidate place in sorted[member])
+        PlaceSet places = sets[member];
+        places.ForgetOthers();
+        for (int rank = 0; rank < places.Count; rank++)
         {
             double room = _bestCost - cost - rest[depth + 1];
-            if (place.Cost >= room || _left-- <= 0)
+            if (places.CostAt(rank) >= room || _left-- <= 0)
                 break;
-            double own = OwnCost(place, room);
+            double own = weigher.Weigh(places, rank, member, room);
             if (own >= room)
                 continue;
-            chosen[member] = place;
+            chosen[member] = places.Keep(rank, weigher.Shape);
             Search(members, depth + 1, cost + own, rest);
             chosen[member] = null;
         }
-    }
-
-    /// <summary>A place's price among the view's ink and all that are placed.</summary>
-    private double OwnCost(Candidate place, double limit)
-    {
-        double cost = place.CostIn(field) + sprawl.Of(place.Bounds);
-        foreach (Candidate? other in chosen)
-        {
-            if (cost >= limit)
-                break;
-            if (other is not null)
-                cost += PairCost.Between(place, other);
-        }
-
-        return cost;
     }
 }

@@ -10,12 +10,18 @@ public readonly struct OrientedBox
 
     /// <param name="angle">Of its length, radians.</param>
     public OrientedBox(Point2D centre, double halfLength, double halfHeight, double angle)
+        : this(centre, halfLength, halfHeight, angle, angle == 0 ? new Vector2D(1, 0) : Vector2D.FromAngle(angle))
+    {
+    }
+
+    /// <param name="along">Its length's direction, that of <paramref name="angle"/>.</param>
+    private OrientedBox(Point2D centre, double halfLength, double halfHeight, double angle, Vector2D along)
     {
         Centre = centre;
         HalfLength = halfLength;
         HalfHeight = halfHeight;
         Angle = angle;
-        (_sin, _cos) = angle == 0 ? (0, 1) : Math.SinCos(angle);
+        (_sin, _cos) = (along.Y, along.X);
         double ex = (Math.Abs(_cos) * halfLength) + (Math.Abs(_sin) * halfHeight);
         double ey = (Math.Abs(_sin) * halfLength) + (Math.Abs(_cos) * halfHeight);
         Bounds = new Box2D(centre.X - ex, centre.Y - ey, centre.X + ex, centre.Y + ey);
@@ -32,13 +38,15 @@ public readonly struct OrientedBox
     public Box2D Bounds { get; }
 
     /// <summary>From the left end of its lower side, reading direction <paramref name="angle"/>.</summary>
-    public static OrientedBox FromCorner(Point2D corner, double length, double height, double angle)
-    {
-        Vector2D u = Vector2D.FromAngle(angle);
-        return new OrientedBox(corner + (u * (length / 2)) + (u.Left * (height / 2)), length / 2, height / 2, angle);
-    }
+    public static OrientedBox FromCorner(Point2D corner, double length, double height, double angle) =>
+        FromCorner(corner, length, height, angle, Vector2D.FromAngle(angle), 0);
 
-    public OrientedBox Inflated(double margin) => new(Centre, HalfLength + margin, HalfHeight + margin, Angle);
+    /// <param name="along">The direction of <paramref name="angle"/>, length one: known where many boxes lie the same way.</param>
+    /// <param name="margin">By which the box is larger on every side.</param>
+    public static OrientedBox FromCorner(Point2D corner, double length, double height, double angle, Vector2D along, double margin) =>
+        new(corner + (along * (length / 2)) + (along.Left * (height / 2)), (length / 2) + margin, (height / 2) + margin, angle, along);
+
+    public OrientedBox Inflated(double margin) => new(Centre, HalfLength + margin, HalfHeight + margin, Angle, new Vector2D(_cos, _sin));
 
     public OrientedBox Moved(Vector2D by) => new(Centre + by, HalfLength, HalfHeight, Angle);
 
@@ -52,7 +60,7 @@ public readonly struct OrientedBox
     /// <summary>True when any part of the segment lies inside.</summary>
     public bool Meets(Point2D a, Point2D b)
     {
-        if (Math.Max(a.X, b.X) < Bounds.MinX || Math.Min(a.X, b.X) > Bounds.MaxX || Math.Max(a.Y, b.Y) < Bounds.MinY || Math.Min(a.Y, b.Y) > Bounds.MaxY)
+        if ((a.X < Bounds.MinX && b.X < Bounds.MinX) || (a.X > Bounds.MaxX && b.X > Bounds.MaxX) || (a.Y < Bounds.MinY && b.Y < Bounds.MinY) || (a.Y > Bounds.MaxY && b.Y > Bounds.MaxY))
             return false;
         (double ax, double ay) = Local(a);
         (double bx, double by) = Local(b);

@@ -1,16 +1,64 @@
+using LeverDraw.Geometry;
+
 namespace LeverDraw.Drafting.Layout;
 
 /// <summary>What two placed annotations cost each other: broken rules where lettering is met, prices for crossings. The same both ways round.</summary>
 internal static class PairCost
 {
-    public static double Between(Candidate a, Candidate b)
+    public static double Between(Candidate a, Candidate b) =>
+        a.Bounds.Overlaps(b.Bounds) ? Between(a.Texts, a.Strokes, a.Heads, b) : 0;
+
+    public static double Between(PlaceShape a, Candidate b) =>
+        a.Bounds.Overlaps(b.Bounds) ? Between(a.Texts, a.Strokes, a.Heads, b) : 0;
+
+    /// <summary>The least that lines cost, whatever they are lengthened by.</summary>
+    public static double Least(PlaceShape lines, Candidate other)
     {
-        if (!a.Bounds.Overlaps(b.Bounds))
+        if (!lines.Bounds.Overlaps(other.Bounds))
             return 0;
         double cost = 0;
-        foreach (OrientedBox text in a.Texts)
+        foreach (ref readonly OrientedBox text in other.Texts.AsSpan())
+            cost += Strikes(lines.Strokes, text) + Strikes(lines.Heads, text);
+        foreach (ref readonly Stroke s in lines.Strokes)
         {
-            foreach (OrientedBox other in b.Texts)
+            foreach (ref readonly Stroke t in other.Strokes.AsSpan())
+            {
+                if (s.IsNear(t, 0) && s.Crosses(t))
+                    cost += PlacingCosts.CrossingOther(s.Kind, t.Kind);
+            }
+        }
+
+        return cost;
+    }
+
+    /// <summary>True when lettering meets any ink of another annotation.</summary>
+    public static bool Strikes(ReadOnlySpan<OrientedBox> texts, Candidate other)
+    {
+        foreach (ref readonly OrientedBox text in texts)
+        {
+            if (!text.Bounds.Overlaps(other.Bounds))
+                continue;
+            foreach (ref readonly OrientedBox its in other.Texts.AsSpan())
+            {
+                if (text.Overlaps(its))
+                    return true;
+            }
+
+            if (Strikes(other.Strokes, text) + Strikes(other.Heads, text) > 0)
+                return true;
+        }
+
+        return false;
+    }
+
+    private static double Between(ReadOnlySpan<OrientedBox> texts, ReadOnlySpan<Stroke> strokes, ReadOnlySpan<Stroke> heads, Candidate b)
+    {
+        double cost = 0;
+        foreach (ref readonly OrientedBox text in texts)
+        {
+            if (!text.Bounds.Overlaps(b.Bounds))
+                continue;
+            foreach (ref readonly OrientedBox other in b.Texts.AsSpan())
             {
                 if (text.Overlaps(other))
                     cost += PlacingCosts.Broken;
@@ -19,11 +67,13 @@ internal static class PairCost
             cost += Strikes(b.Strokes, text) + Strikes(b.Heads, text);
         }
 
-        foreach (OrientedBox text in b.Texts)
-            cost += Strikes(a.Strokes, text) + Strikes(a.Heads, text);
+        foreach (ref readonly OrientedBox text in b.Texts.AsSpan())
+            cost += Strikes(strokes, text) + Strikes(heads, text);
 
-        foreach (ref readonly Stroke s in a.Strokes.AsSpan())
+        foreach (ref readonly Stroke s in strokes)
         {
+            if (!s.Bounds.Inflated(1).Overlaps(b.Bounds))
+                continue;
             foreach (ref readonly Stroke t in b.Strokes.AsSpan())
             {
                 if (!s.IsNear(t, 1))
@@ -38,10 +88,10 @@ internal static class PairCost
         return cost;
     }
 
-    private static double Strikes(Stroke[] strokes, in OrientedBox text)
+    private static double Strikes(ReadOnlySpan<Stroke> strokes, in OrientedBox text)
     {
         double cost = 0;
-        foreach (ref readonly Stroke stroke in strokes.AsSpan())
+        foreach (ref readonly Stroke stroke in strokes)
         {
             if (text.Meets(stroke.A, stroke.B))
                 cost += PlacingCosts.Broken;

@@ -18,8 +18,7 @@ internal static class SheetArrangement
             [.. notes.Select(n => new RoomCell(n.Width, n.Height))],
             [TitleRoom(title, inside)],
         ];
-        double area = pieces.Sum(p => p.Min(c => c.MinWidth * c.MinHeight));
-        return area <= inside.Width * inside.Height && new SheetDivisions(inside.Width, inside.Height, pieces).Any();
+        return new SheetDivisions(inside.Width, inside.Height, pieces).Any();
     }
 
     /// <param name="field">Inside the frame.</param>

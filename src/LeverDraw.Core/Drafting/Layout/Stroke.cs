@@ -34,6 +34,9 @@ public readonly struct Stroke
         double dy = b.Y - a.Y;
         _length = Math.Sqrt((dx * dx) + (dy * dy));
         (_ux, _uy) = _length > 0 ? (dx / _length, dy / _length) : (0, 0);
+        (double minX, double maxX) = a.X < b.X ? (a.X, b.X) : (b.X, a.X);
+        (double minY, double maxY) = a.Y < b.Y ? (a.Y, b.Y) : (b.Y, a.Y);
+        Bounds = new Box2D(minX, minY, maxX, maxY);
     }
 
     public Point2D A { get; }
@@ -42,12 +45,12 @@ public readonly struct Stroke
 
     public StrokeKind Kind { get; }
 
-    public Box2D Bounds => new(Math.Min(A.X, B.X), Math.Min(A.Y, B.Y), Math.Max(A.X, B.X), Math.Max(A.Y, B.Y));
+    public Box2D Bounds { get; }
 
     /// <summary>True when the boxes of the two come within a distance of each other.</summary>
     public bool IsNear(in Stroke other, double distance) =>
-        Math.Min(A.X, B.X) - distance <= Math.Max(other.A.X, other.B.X) && Math.Min(other.A.X, other.B.X) - distance <= Math.Max(A.X, B.X)
-        && Math.Min(A.Y, B.Y) - distance <= Math.Max(other.A.Y, other.B.Y) && Math.Min(other.A.Y, other.B.Y) - distance <= Math.Max(A.Y, B.Y);
+        Bounds.MinX - distance <= other.Bounds.MaxX && other.Bounds.MinX - distance <= Bounds.MaxX
+        && Bounds.MinY - distance <= other.Bounds.MaxY && other.Bounds.MinY - distance <= Bounds.MaxY;
 
     /// <summary>True when the two cross at a point inside both (sharing an end is not a crossing).</summary>
     public bool Crosses(in Stroke other) =>

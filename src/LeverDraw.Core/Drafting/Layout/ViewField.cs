@@ -60,41 +60,73 @@ public sealed class ViewField
     /// <summary>What a candidate costs among the view's own ink.</summary>
     public double CostOf(Candidate candidate)
     {
+        double lettering = CostOf(candidate.Texts);
+        return lettering >= PlacingCosts.Broken ? lettering : CostOf(candidate.Strokes, lettering);
+    }
+
+    /// <summary>What lettering costs among the view's own ink: the price of a broken rule, or that of standing close to outlines.</summary>
+    internal double CostOf(ReadOnlySpan<OrientedBox> texts)
+    {
         double cost = 0;
-        foreach (OrientedBox text in candidate.Texts)
+        foreach (ref readonly OrientedBox text in texts)
         {
-            if (Strikes(text, featuresOnly: false))
-                return PlacingCosts.Broken;
-            if (Strikes(text.Inflated(PlacingCosts.ComfortableDistance), featuresOnly: true))
-                cost += PlacingCosts.CloseToFeature;
+            double own = CostOf(text);
+            if (own >= PlacingCosts.Broken)
+                return own;
+            cost += own;
         }
 
-        foreach (Stroke stroke in candidate.Strokes)
+        return cost;
+    }
+
+    /// <summary>What lines cost among the view's own ink, added to what their lettering does.</summary>
+    internal double CostOf(ReadOnlySpan<Stroke> strokes, double lettering)
+    {
+        double cost = lettering;
+        foreach (ref readonly Stroke stroke in strokes)
             cost += CostOf(stroke);
         return cost;
     }
 
-    private bool Strikes(in OrientedBox text, bool featuresOnly)
+    /// <summary>The least that lines cost, whatever they are lengthened by.</summary>
+    internal double LeastOf(ReadOnlySpan<Stroke> strokes)
     {
-        if (!text.Bounds.Overlaps(_reach))
-            return false;
-        (int c0, int r0, int c1, int r1) = CellsOf(text.Bounds);
+        double cost = 0;
+        foreach (ref readonly Stroke stroke in strokes)
+        {
+            // One that runs along a line is asked for nothing else; a longer one might first be found to do that.
+            cost += Math.Min(CostOf(stroke, crossingsOnly: true), PlacingCosts.AlongFeature);
+        }
+
+        return cost;
+    }
+
+    private double CostOf(in OrientedBox text)
+    {
+        OrientedBox round = text.Inflated(PlacingCosts.ComfortableDistance);
+        if (!round.Bounds.Overlaps(_reach))
+            return 0;
+        double cost = 0;
+        (int c0, int r0, int c1, int r1) = CellsOf(round.Bounds);
         for (int r = r0; r <= r1; r++)
         {
             for (int c = c0; c <= c1; c++)
             {
                 foreach (int i in Cell(c, r))
                 {
-                    if ((!featuresOnly || _strokes[i].Kind == StrokeKind.Feature) && text.Meets(_strokes[i].A, _strokes[i].B))
-                        return true;
+                    ref readonly Stroke stroke = ref _strokes[i];
+                    if (text.Meets(stroke.A, stroke.B))
+                        return PlacingCosts.Broken;
+                    if (cost == 0 && stroke.Kind == StrokeKind.Feature && round.Meets(stroke.A, stroke.B))
+                        cost = PlacingCosts.CloseToFeature;
                 }
             }
         }
 
-        return false;
+        return cost;
     }
 
-    private double CostOf(in Stroke stroke)
+    private double CostOf(in Stroke stroke, bool crossingsOnly = false)
     {
         // A level or upright line's box has no area: it is asked for with a hair round it.
         if (!stroke.Bounds.Inflated(1e-6).Overlaps(_reach))
@@ -115,7 +147,7 @@ public sealed class ViewField
                         continue;
                     if (other.Kind != StrokeKind.Light && stroke.Crosses(other))
                         cost += PlacingCosts.CrossingFeature(stroke.Kind);
-                    else if ((other.Kind != StrokeKind.Light || stroke.Kind is StrokeKind.DimensionLine) && stroke.RunsAlong(other, 0.4))
+                    else if (!crossingsOnly && (other.Kind != StrokeKind.Light || stroke.Kind is StrokeKind.DimensionLine) && stroke.RunsAlong(other, 0.4))
                         return cost + PlacingCosts.AlongFeature;
                 }
             }

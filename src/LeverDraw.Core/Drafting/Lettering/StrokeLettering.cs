@@ -23,6 +23,14 @@ public static class StrokeLettering
         return line.Right * height;
     }
 
+    /// <summary>The same for a height of 1, of a piece of a longer text.</summary>
+    internal static double RatioOf(ReadOnlySpan<char> text)
+    {
+        LineLayout line = new(1, null);
+        line.Add(text, stackFractions: true);
+        return line.Right;
+    }
+
     /// <summary>A line of lettering whose baseline starts at <paramref name="anchor"/>: the ink of the first letter begins there. Line ends are set as blanks.</summary>
     /// <param name="height">Of the capitals, millimetres, above zero.</param>
     /// <param name="angle">Radians, counter-clockwise.</param>

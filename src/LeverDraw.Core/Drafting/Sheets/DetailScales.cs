@@ -1,5 +1,4 @@
 using LeverDraw.Drafting.Views;
-using LeverDraw.Geometry;
 using LeverDraw.Standards;
 
 namespace LeverDraw.Drafting.Sheets;
@@ -16,15 +15,16 @@ internal sealed class DetailScales
     private readonly double[] _sizes;
     private readonly double _mainSize;
 
-    public DetailScales(SheetContent content, DrawingScale main)
+    /// <param name="sizeOf">Greater side of a view, view millimetres.</param>
+    public DetailScales(SheetContent content, DrawingScale main, Func<ViewSource, double> sizeOf)
     {
         _main = main;
         _mayGrow = [.. content.Others.Select(v => !v.IsMain)];
         _areDetails = [.. content.Others.Select(v => v.IsDetail)];
-        _sizes = [.. content.Others.Select(SizeOf)];
-        _mainSize = SizeOf(content.Front) * main.Factor;
+        _sizes = [.. content.Others.Select(sizeOf)];
+        _mainSize = sizeOf(content.Front) * main.Factor;
         foreach (ViewSource view in content.FromLeft.Concat(content.FromRight))
-            _mainSize = Math.Max(_mainSize, SizeOf(view) * main.Factor);
+            _mainSize = Math.Max(_mainSize, sizeOf(view) * main.Factor);
     }
 
     public IEnumerable<DrawingScale[]> All()
@@ -69,12 +69,5 @@ internal sealed class DetailScales
             return [new DrawingScale(2 * _main.Drawn, _main.Real)];
         IEnumerable<DrawingScale> larger = DrawingScales.All.Take(at).TakeLast(2);
         return _main.Factor > 1 ? larger.Append(new DrawingScale(2 * _main.Drawn, _main.Real)).Distinct().OrderByDescending(s => s.Factor) : larger;
-    }
-
-    private static double SizeOf(ViewSource view)
-    {
-        IEnumerable<Edge> edges = view.Outlines.SelectMany(o => o.Contour.Edges).Concat(view.Edges.Where(e => e.Role != Plotting.LineRole.Centre).Select(e => e.Edge));
-        Box2D box = edges.Aggregate(Box2D.Empty, (b, e) => b.Union(e.Box));
-        return Math.Max(box.Width, box.Height);
     }
 }

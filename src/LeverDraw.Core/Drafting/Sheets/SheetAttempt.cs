@@ -21,11 +21,20 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
     /// <summary>A row this many times too wide is not made to fit by thrift (seen on random levers: it saves a third at most).</summary>
     private const double Hopeless = 1.5;
 
+    /// <summary>Of the room that a view's annotations are estimated to take, what is counted on where others have turned out larger.</summary>
+    private const double Wary = 0.6;
+
     /// <summary>Widths to which notes are wrapped, in heights of their lettering: from a narrow column to one long line each.</summary>
     private static readonly double[] NoteWidths = [30, 38, 48, 60, 72, 90, 110];
 
     /// <summary>Notes lettered smaller than this are legible, but no pleasure (ISO 3098 has 1.8 as its least).</summary>
     private const double EasyNotes = 2.5;
+
+    private readonly Dictionary<double, (double Width, double Height)[]> _notesSizes = [];
+
+    private (double, double)[]? _lastAsked;
+
+    private bool _lastAnswer;
 
     private readonly Box2D _field = SheetFrame.Field(sheet);
 
@@ -36,9 +45,12 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
     public PlotSheet? Run(out string? reason)
     {
         reason = null;
+        double[] letterings = Letterings();
+        if (letterings.Length == 0)
+            return null;
         double titleWidth = _field.Width < TitleBlockInk.FullWidth + 60 ? _field.Width : TitleBlockInk.FullWidth;
         var title = new Box2D(_field.MaxX - titleWidth, _field.MinY, _field.MaxX, _field.MinY + (TitleBlockInk.Rows * TitleBlockInk.RowHeight));
-        string[] tooLong = [.. TitleBlockInk.TooLong(content.Title, titleWidth)];
+        string[] tooLong = store.TooLong(titleWidth);
         if (tooLong.Length > 0)
         {
             reason = "the title block's entries are too long: " + string.Join(", ", tooLong);
@@ -53,16 +65,18 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
             return null;
         foreach (double thrift in (double[])[Generous, Thrifty, Stingy])
         {
-            if (!CouldHold(projected, title, plain, thrift, style.NotesLettering[^1]))
+            if (!CouldHold(projected, title, plain, thrift, letterings[^1]))
                 continue;
             PaperBlock[] main = Main(projected, thrift);
             double width = WidthOf(main);
             // Where the usual is too wide, the narrowest tells whether thrift is any use.
             if (width > _field.Width * Hopeless || main.Any(b => b.Bounds.Height > _field.Height) || (width > _field.Width && WidthOf(Main(projected, Stingy)) > _field.Width))
                 return null;
-            if (width > _field.Width || IsUnclear(main, ref reason))
-                continue;
-            if (WithDetails(title, projected, main, thrift, ref reason) is { } plot)
+            // What finds no clear place with room all round finds none with less.
+            if (IsUnclear(main, ref reason))
+                return null;
+            // What does not go in with nothing enlarged goes in with nothing larger either.
+            if (width <= _field.Width && CouldHold(projected, title, plain, thrift, letterings[^1]) && WithDetails(title, projected, main, letterings, thrift, ref reason) is { } plot)
                 return plot;
         }
 
@@ -74,12 +88,9 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
 
     private static double WidthOf(PaperBlock[] row) => row.Sum(b => b.Bounds.Width) + ((row.Length + 1) * Cell.Gap);
 
-    private PlotSheet? WithDetails(Box2D title, ImmutableArray<ViewSource> projected, PaperBlock[] main, double thrift, ref string? reason)
+    private PlotSheet? WithDetails(Box2D title, ImmutableArray<ViewSource> projected, PaperBlock[] main, double[] letterings, double thrift, ref string? reason)
     {
-        double[] letterings = Letterings();
-        if (letterings.Length == 0)
-            return null;
-        var choices = new DetailScales(content, scale);
+        var choices = new DetailScales(content, scale, store.SizeOf);
         foreach (DrawingScale[] others in choices.All().Where(s => choices.EnlargesDetails(s) == (ease != SheetEase.PlainDetails)))
         {
             if (WithScales(title, projected, main, others, letterings, thrift, ref reason) is { } plot)
@@ -100,7 +111,16 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
     {
         if (!CouldHold(projected, title, others, thrift, letterings[^1]))
             return null;
-        PaperBlock[] details = [.. content.Others.Select((v, i) => Detail(v, others[i], ForDetails(thrift)))];
+        var details = new PaperBlock[others.Length];
+        for (int i = 0; i < details.Length; i++)
+        {
+            bool isNew = !store.IsPlaced(content.Others[i], others[i].Factor, style, ForDetails(thrift));
+            details[i] = Detail(content.Others[i], others[i], ForDetails(thrift));
+            // One that turns out larger than it looked may settle it: then the others need not be placed.
+            if (isNew && i + 1 < details.Length && content.Others.All(store.IsKnown) && !CouldHold(projected, title, others, thrift, letterings[^1], Wary))
+                return null;
+        }
+
         if (IsUnclear(details, ref reason))
             return null;
         foreach (double lettering in letterings)
@@ -119,27 +139,39 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
     /// <summary>Details are narrow anyway: they follow the main views' thrift late.</summary>
     private static double ForDetails(double thrift) => thrift == Stingy ? Thrifty : Generous;
 
-    /// <summary>What is known of the views' sizes leaves hope; views not yet placed anywhere do too.</summary>
-    private bool CouldHold(ImmutableArray<ViewSource> projected, Box2D title, DrawingScale[] others, double thrift, double least)
+    /// <summary>What is known of the views' sizes leaves hope.</summary>
+    /// <param name="share">Of the room that annotations are estimated to take.</param>
+    private bool CouldHold(ImmutableArray<ViewSource> projected, Box2D title, DrawingScale[] others, double thrift, double least, double share = 1)
     {
         (double Width, double Height) row = (-Cell.Gap, 0);
         foreach (ViewSource view in projected)
         {
-            if (store.Estimate(view, scale.Factor, style, thrift) is not { } size)
-                return true;
-            row = (row.Width + Cell.Gap + size.Width, Math.Max(row.Height, size.Height));
+            (double width, double height) = store.Estimate(view, scale.Factor, style, thrift, share);
+            row = (row.Width + Cell.Gap + width, Math.Max(row.Height, height));
         }
 
-        var rest = new List<(double, double)>();
+        var rest = new List<(double, double)>(others.Length + content.Tables.Length);
         for (int i = 0; i < others.Length; i++)
-        {
-            if (store.Estimate(content.Others[i], others[i].Factor, style, ForDetails(thrift)) is not { } size)
-                return true;
-            rest.Add(size);
-        }
+            rest.Add(store.Estimate(content.Others[i], others[i].Factor, style, ForDetails(thrift), share));
+        for (int i = 0; i < content.Tables.Length; i++)
+            rest.Add((store.Table(i, least).Bounds.Width, store.Table(i, least).Bounds.Height));
+        // Thrift often changes nothing that is known: the same question has the same answer.
+        (double, double)[] asked = [row, (least, 0), .. rest];
+        if (_lastAsked is { } last && last.AsSpan().SequenceEqual(asked))
+            return _lastAnswer;
+        _lastAsked = asked;
+        return _lastAnswer = SheetArrangement.CouldHold(_field, title, row, rest, NotesSizes(least));
+    }
 
-        rest.AddRange(content.Tables.Select((_, i) => store.Table(i, least).Bounds).Select(b => (b.Width, b.Height)));
-        return SheetArrangement.CouldHold(_field, title, row, rest, [.. Widths(least).Select(w => store.Notes(w, least).Bounds).Select(b => (b.Width, b.Height))]);
+    /// <summary>The sizes of the notes that no other form beats in width and in height at once.</summary>
+    private (double Width, double Height)[] NotesSizes(double lettering)
+    {
+        if (_notesSizes.TryGetValue(lettering, out (double Width, double Height)[]? known))
+            return known;
+        (double Width, double Height)[] all = [.. Widths(lettering).Select(w => store.Notes(w, lettering).Bounds).Select(b => (b.Width, b.Height)).Distinct()];
+        known = [.. all.Where(a => !all.Any(b => b != a && b.Width <= a.Width && b.Height <= a.Height))];
+        _notesSizes.Add(lettering, known);
+        return known;
     }
 
     private static bool IsUnclear(PaperBlock[] views, ref string? reason)
@@ -164,7 +196,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
         double height = 0;
         foreach (ViewSource view in views)
         {
-            Box2D box = view.Outlines.Aggregate(Box2D.Empty, (b, o) => b.Union(o.Contour.Transformed(view.Orientation).Box));
+            Box2D box = store.Bare(view);
             width += (box.Width * scale.Factor) + ring;
             height = Math.Max(height, (box.Height * scale.Factor) + ring);
         }

@@ -51,6 +51,13 @@ internal sealed class FrameStack
             yield return datum.Box(place.Apply(DatumFoot), place.Apply(Down), angle, clearance);
     }
 
+    /// <summary>The box of the datum that hangs; there must be one.</summary>
+    public OrientedBox Hanging(Point2D topLeft, double angle, double clearance)
+    {
+        Transform2D place = SymbolPen.At(topLeft, angle);
+        return Datum!.Box(place.Apply(DatumFoot), place.Apply(Down), angle, clearance);
+    }
+
     public IEnumerable<PlotItem> Ink(Point2D topLeft, double angle, string? owner, string? view)
     {
         Transform2D place = SymbolPen.At(topLeft, angle);

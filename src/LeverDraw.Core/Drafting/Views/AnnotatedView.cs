@@ -16,9 +16,9 @@ internal sealed class AnnotatedView
     private readonly ViewInk _ink;
     private readonly ViewField _field;
     private readonly int[] _order;
-    private readonly Candidate[][] _candidates;
+    private readonly PlaceSet[] _places;
 
-    public AnnotatedView(ViewSource view, double scale, DraftingStyle style)
+    public AnnotatedView(ViewSource view, double scale, DraftingStyle style, LabelStore? labels = null)
     {
         _view = view;
         _scale = scale;
@@ -26,15 +26,16 @@ internal sealed class AnnotatedView
         Transform2D toBlock = view.Orientation with { Scale = scale };
         _ink = new ViewInk(view, toBlock, style);
         _field = new ViewField(_ink.Strokes);
-        var context = new PlacingContext(view.Id, toBlock, _ink.Core, style);
+        var context = new PlacingContext(view.Id, toBlock, _ink.Core, style) { Labels = labels ?? new LabelStore() };
         _order = [.. Enumerable.Range(0, view.Annotations.Length).OrderBy(i => Rank(view.Annotations[i])).ThenBy(i => Reach(view.Annotations[i]))];
-        _candidates = [.. _order.Select(i => AnnotationSolver.ByCost(AnnotationCandidates.For(view.Annotations[i], IdOf(i), context)))];
+        _places = [.. _order.Select(i => AnnotationCandidates.For(view.Annotations[i], IdOf(i), context))];
     }
 
     /// <param name="thrift">Price of each millimetre by which an annotation makes the block wider; high where paper is narrow.</param>
-    public ViewBlock Place(double thrift)
+    /// <param name="scratch">Two shapes to work with, whatever is in them.</param>
+    public ViewBlock Place(double thrift, PlaceShape? scratch = null, PlaceShape? lines = null)
     {
-        (Candidate[] chosen, int[] unplaced) = AnnotationSolver.Solve(_field, _candidates, Sprawl.Around(_ink.Core, _style, thrift));
+        (Candidate[] chosen, int[] unplaced) = AnnotationSolver.Solve(_field, _places, Sprawl.Around(_ink.Core, _style, thrift), scratch ?? new PlaceShape(), lines ?? new PlaceShape());
         Box2D bounds = _ink.Bounds;
         foreach (Candidate candidate in chosen)
             bounds = bounds.Union(candidate.Bounds);

@@ -53,13 +53,13 @@ public class SmallFeatureTests
             double turn = degrees * Math.PI / 180;
             Vector2D u = Vector2D.FromAngle(turn);
             var dimension = LinearDimension.Aligned("x", Label.Of("14"), Point2D.Origin, Point2D.Origin + (u * 14));
-            foreach (Candidate candidate in LinearCandidates.For(dimension, "d", Context))
+            foreach (Candidate candidate in LinearCandidates.For(dimension, "d", Context).All())
                 Assert.All(candidate.Ink().Items.OfType<PlotText>(), t => Assert.InRange(t.Angle, (-Math.PI / 2) + 1e-9, (Math.PI / 2) + 1e-9));
         }
     }
 
     private static Candidate Best(double size) => All(size).MinBy(c => c.Cost)!;
 
-    private static List<Candidate> All(double size) =>
-        LinearCandidates.For(new LinearDimension("x", size, Label.Of("12.5"), new Point2D(0, 20), new Point2D(size, 20), 0), "d", Context);
+    private static IEnumerable<Candidate> All(double size) =>
+        LinearCandidates.For(new LinearDimension("x", size, Label.Of("12.5"), new Point2D(0, 20), new Point2D(size, 20), 0), "d", Context).All();
 }

@@ -1,0 +1,71 @@
+using LeverDraw.Drafting.Layout;
+using LeverDraw.Geometry;
+
+namespace LeverDraw.Drafting.Annotations;
+
+/// <summary>The places of a label at the end of a leader: from several tips, each along a direction, longer and shorter, the shoulder to either side.</summary>
+/// <param name="ink">The ink of a leader along a ray.</param>
+internal sealed class LeaderPlaces(LeaderList leaders, LabelBox label, DraftingStyle style, Func<LeaderShape, int, AnnotationInk> ink) : PlaceSet(leaders.Places.Costs, leaders.Rays.Count)
+{
+    public override void LineGroup(int group, PlaceShape shape)
+    {
+        (Point2D tip, Vector2D direction) = leaders.Rays[group];
+        shape.AddStroke(new Stroke(tip, tip + (direction * Math.Max(LeaderList.Lengths[0], style.ArrowLength + 2)), StrokeKind.Leader));
+        shape.AddHead(Arrowhead.Back(tip, -direction, style));
+    }
+
+    protected override int GroupOf(int place) => leaders.Places[place].Ray;
+
+    protected override bool LetterPlace(int place, PlaceShape shape) => Shape(place).Letter(shape);
+
+    protected override bool LinePlace(int place, PlaceShape shape)
+    {
+        Shape(place).Line(shape);
+        (Point2D tip, Vector2D direction) = leaders.Rays[leaders.Places[place].Ray];
+        shape.AddHead(Arrowhead.Back(tip, -direction, style));
+        return true;
+    }
+
+    protected override AnnotationInk InkOf(int place) => ink(Shape(place), leaders.Places[place].Ray);
+
+    private LeaderShape Shape(int place)
+    {
+        LeaderPlace at = leaders.Places[place];
+        (Point2D tip, Vector2D direction) = leaders.Rays[at.Ray];
+        return new LeaderShape(label, style, tip, direction, Math.Max(LeaderList.Lengths[at.Length], style.ArrowLength + 2), at.ToRight);
+    }
+}
+
+/// <param name="Ray">Which of the rays the leader takes.</param>
+/// <param name="Length">Which of <see cref="LeaderList.Lengths"/>.</param>
+internal readonly record struct LeaderPlace(short Ray, byte Length, bool ToRight);
+
+/// <summary>The leaders that a label might take.</summary>
+internal sealed class LeaderList
+{
+    /// <summary>From the tip to the elbow, millimetres.</summary>
+    public static ReadOnlySpan<double> Lengths => [7, 11, 16, 22, 29, 37, 46, 56, 68];
+
+    public PlaceList<LeaderPlace> Places { get; } = new(256);
+
+    public List<(Point2D Tip, Vector2D Direction)> Rays { get; } = new(28);
+
+    /// <summary>Adds the leaders along one direction from a tip.</summary>
+    /// <param name="direction">Length one.</param>
+    public void Add(Point2D tip, Vector2D direction, double cost)
+    {
+        // A leader nearly level with its shoulder, or nearly upright, looks like an extension line.
+        double slope = Math.Abs(direction.Y);
+        double awkward = slope < 0.2 || slope > 0.985 ? 2 : 0;
+        bool toRight = direction.X >= 0;
+        bool mayFold = Math.Abs(direction.X) <= 0.5;
+        short ray = (short)Rays.Count;
+        Rays.Add((tip, direction));
+        for (byte i = 0; i < Lengths.Length; i++)
+        {
+            Places.Add(cost + awkward + (Lengths[i] * 0.16), new LeaderPlace(ray, i, toRight));
+            if (mayFold)
+                Places.Add(cost + awkward + 3 + (Lengths[i] * 0.16), new LeaderPlace(ray, i, !toRight));
+        }
+    }
+}
