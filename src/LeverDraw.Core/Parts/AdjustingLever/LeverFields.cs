@@ -143,7 +143,7 @@ public static class LeverFields
         HeadFillet, Fillet, EdgeRound,
         BossSides, BossDiameter, BossHeight,
         MarkPlace, MarkText, MarkHeight, MarkLetterHeight,
-        Draft,
+        Draft, .. Foundry.CastingFields.All,
         HoleTexture, PadTexture, TongueTexture, HeadTexture,
         HoleSquareness, PadSymmetry, TonguePosition,
     ];

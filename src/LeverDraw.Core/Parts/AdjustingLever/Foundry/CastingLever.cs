@@ -1,0 +1,57 @@
+using LeverDraw.Diagnostics;
+using LeverDraw.Profiles;
+using LeverDraw.Tolerancing.Allowances;
+using LeverDraw.Units;
+
+namespace LeverDraw.Parts.AdjustingLever.Foundry;
+
+/// <summary>A lever as it comes out of the mould: stock on the machined faces, the hole closed unless it is cored. There is no contraction in it, and no way to put one in.</summary>
+public sealed record CastingLever
+{
+    private CastingLever(Lever finished, Lever shape, FoundryPlan plan) => (Finished, Shape, Plan) = (finished, shape, plan);
+
+    public Lever Finished { get; }
+
+    /// <summary>The casting's own outlines and sizes; draw its views as of any lever.</summary>
+    public Lever Shape { get; }
+
+    public FoundryPlan Plan { get; }
+
+    /// <summary>For the title block; one with <see cref="PatternLever.Flag"/> cannot stand on a casting.</summary>
+    public string Flag => ContractionFlag.NotIncluded(Plan.Rates);
+
+    /// <param name="values">The finished lever's.</param>
+    /// <returns>The casting, or the fields that leave no room for its stock.</returns>
+    public static Checked<CastingLever> Of(Lever finished, IFieldValues values, FoundryPlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(finished);
+        ArgumentNullException.ThrowIfNull(plan);
+        LeverPlaces places = finished.Mark is { } mark
+            ? LeverPlaces.AsStated with { MarkLevel = MarkSeat.On(mark, finished.Fork, finished.Side, finished.Hole).Middle.Y }
+            : LeverPlaces.AsStated;
+        return LeverPart.Build(values, places, plan.Stock).Then(shape =>
+            Checked<CastingLever>.Good(new CastingLever(finished, shape with { Sizes = Sizes(shape, plan), Hole = Hole(shape.Hole, plan) }, plan)));
+    }
+
+    private static PivotHole Hole(PivotHole hole, FoundryPlan plan) => plan.CoredHole is { } cored
+        ? hole with { AtLeft = cored, AtMid = cored, AtRight = cored, Taper = Taper.Parallel, Supply = LeverFields.Bored }
+        : hole with { Supply = LeverFields.Solid };
+
+    private static LeverSizes Sizes(Lever shape, FoundryPlan plan)
+    {
+        Dictionary<SizeField, Length> changed = [];
+        foreach (FoundrySize size in FoundrySizes.Of(shape))
+        {
+            if (size.Group != MachinedFaces.None && size.Name != "width over the bosses")
+                changed[size.Field] = size.MeasureOn(shape);
+        }
+
+        if (shape.Boss is { } boss)
+            changed[LeverFields.BossHeight] = boss.Height;
+        if (shape.Sizes.Find(LeverFields.NoseRadius) is { } nose)
+            changed[LeverFields.NoseRadius] = nose.Nominal + plan.Stock.Tongue;
+        if (plan.CoredHole is { } cored)
+            changed[LeverFields.HoleDiameter] = cored;
+        return shape.Sizes.With(changed);
+    }
+}
