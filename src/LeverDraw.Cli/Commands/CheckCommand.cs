@@ -25,7 +25,7 @@ internal static class CheckCommand
     private static int Run(Surroundings surroundings, IEnumerable<string> files, bool json)
     {
         DrawingRoad road = new(surroundings.Files, PartKinds.All);
-        (string File, Checked<BuiltPart> Part)[] read = [.. files.Select(f => (f, road.Part(f).Then(DimensioningFindings.Checked)))];
+        (string File, Checked<BuiltPart> Part)[] read = [.. files.Select(f => (f, road.Part(f).Then(DimensioningFindings.Checked).Then(TradeChecked)))];
         bool ok = read.All(r => r.Part.Ok);
         if (json)
         {
@@ -45,4 +45,6 @@ internal static class CheckCommand
 
         return ok ? ExitCode.Done : ExitCode.InputFaults;
     }
+
+    private static Checked<BuiltPart> TradeChecked(BuiltPart part) => Checked<BuiltPart>.From([.. part.Kind.TradeFindings(part.Profile)], () => part);
 }

@@ -34,6 +34,13 @@ public sealed class PartKind
                     Parametric = s.Parametric is { } parametric ? () => parametric(part, profile) : null,
                 })]))));
 
+    /// <summary>What else the trade would say of a part that is sound in its sizes; asked for by <c>check</c>, not part of drawing.</summary>
+    public Func<Profile, IEnumerable<Diagnostic>> TradeFindings { get; private init; } = _ => [];
+
+    /// <summary>The same kind with findings of its trade.</summary>
+    public PartKind With(Func<Profile, IEnumerable<Diagnostic>> tradeFindings) =>
+        new(Fields, SheetNames, build) { TradeFindings = tradeFindings };
+
     /// <summary>The part, or every fault of its sizes.</summary>
     /// <param name="profile">A profile of this kind.</param>
     public Checked<BuiltPart> Build(Profile profile)

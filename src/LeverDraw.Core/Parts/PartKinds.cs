@@ -3,6 +3,7 @@ using LeverDraw.Diagnostics;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Drafting.Sheets;
 using LeverDraw.Parts.AdjustingLever;
+using LeverDraw.Parts.AdjustingLever.Foundry;
 using LeverDraw.Parts.AdjustingLever.Sheets;
 using LeverDraw.Parts.PivotPin;
 using LeverDraw.Parts.PivotPin.Sheets;
@@ -20,7 +21,8 @@ public static class PartKinds
             Checked<SheetContent>.Good(FinishedLeverSheet.Content(lever, profile, options)))
         {
             Parametric = (lever, profile) => LeverParameters.Of(lever, profile, FinishedLeverSheet.Content(lever, profile, new SheetOptions()), FinishedLeverSheet.Sizes),
-        });
+        })
+        .With(profile => LeverPart.Build(profile.Values).Value is { } lever ? Castability.Of(lever, profile) : []);
 
     public static PartKind Pin { get; } = PartKind.Of(
         new PartFields("pin", PinFields.All),
