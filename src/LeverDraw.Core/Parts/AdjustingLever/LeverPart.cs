@@ -44,7 +44,8 @@ public static class LeverPart
             : null;
         SideFeatures sideFeatures = SideFeatures.Of(m, sideEdges, top);
         ForkFeatures forkFeatures = ForkFeatures.Of(m, forkEdges, top);
-        if (mark is not null)
+        // On a casting the mark stays where the finished lever has it; what stock takes of its face is a finding of the foundry's.
+        if (mark is not null && stock.IsNone)
             MarkRoom(mark, MarkSeat.On(mark, forkFeatures, sideFeatures, hole), boss, findings);
         return Checked<Lever>.From(findings.All, () => new Lever(
             new LeverSizes(values),

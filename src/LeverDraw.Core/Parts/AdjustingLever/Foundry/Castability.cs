@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using LeverDraw.Diagnostics;
+using LeverDraw.Drafting.Lettering;
 using LeverDraw.Profiles;
 using LeverDraw.Standards;
 using LeverDraw.Tolerancing.Allowances;
@@ -74,7 +75,14 @@ public static class Castability
             yield return Told(LeverFields.MarkHeight, $"stands {Mm(mark.Height)} high; below {LeastMarkHeight.ToString(CultureInfo.InvariantCulture)} mm it blurs (common practice; one gravity guide asks 1 mm)");
         if (mark.LetterHeight.Millimetres * StrokeByHeight < LeastLetterStroke)
             yield return Told(LeverFields.MarkLetterHeight, $"has letters {Mm(mark.LetterHeight)} high, with strokes below {LeastLetterStroke.ToString(CultureInfo.InvariantCulture)} mm (common practice)");
-        if (mark.Place == LeverFields.HeadFace)
+        if (mark.Place == LeverFields.ArmBack)
+        {
+            double half = StrokeLettering.WidthOf(mark.Text, mark.LetterHeight.Millimetres) / 2, low = (mark.Level ?? 0) - half;
+            double over = casting.Shape.Side.ArmFaceLeft.End.Y - low;
+            if (over > 0)
+                yield return Told(LeverFields.MarkPlace, $"reaches {LeverFindings.Mm(over)} into the run-out of the pads' stock");
+        }
+        else
         {
             if (casting.Plan.Stock.Head > Length.Zero)
                 yield return Told(LeverFields.MarkPlace, "stands on the head's side, which is machined: it would be cut off");
