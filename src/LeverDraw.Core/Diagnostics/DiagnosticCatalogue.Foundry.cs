@@ -100,9 +100,14 @@ public static partial class DiagnosticCatalogue
         "Consider a tough metal: ductile or malleable iron, bronze or brass. Never bend, squeeze or drive a pin through an unsupported casting.",
         "metal = \"grey-iron\"", ["3.6 mm", "grey iron"]);
 
+    public static DiagnosticKind NoCasting { get; } = new("LD429", Severity.Error, "no room for the stock",
+        "With {0} of stock on the head's sides, {1} on the pads and {2} on the tongue no casting can be built: {3}",
+        "Take less stock, or change the fields named.",
+        "2 mm of stock on a bulb tongue", ["1 mm", "1 mm", "2 mm", "'tongue.length' and 'blends.head_fillet' are at odds: the tongue's flank is too short by 0.4 mm."]);
+
     private static ImmutableArray<DiagnosticKind> Foundry() =>
     [
         FoundryUnknown, BadContraction, TrialIncomplete, TrialImpossible, CastingTableEmpty, CastingToleranceMissing, HoleNotCastable, MayNotCleanUp,
-        ThinSection, AbruptSection, HotSpot, SmallCastFillet, DraftSmall, DraftOnFitFace, Undercut, PartingThroughFit, MarkNotCastable, StockBesideSection, BrittleMetal,
+        ThinSection, AbruptSection, HotSpot, SmallCastFillet, DraftSmall, DraftOnFitFace, Undercut, PartingThroughFit, MarkNotCastable, StockBesideSection, BrittleMetal, NoCasting,
     ];
 }

@@ -72,9 +72,12 @@ internal sealed class LeverMeasures(IFieldValues values, LeverPlaces places, Lev
 
     public double CrownRadius { get; } = Mm(values, LeverFields.CrownRadius) + stock.Pads.Millimetres;
 
-    public bool RoundPadEnd { get; } = values.Get(LeverFields.PadEnd) == LeverFields.Round;
+    private readonly bool _roundPadEnd = values.Get(LeverFields.PadEnd) == LeverFields.Round;
 
-    public double PadEndCorner { get; } = Mm(values, LeverFields.PadEndCorner);
+    /// <summary>With stock the crowns may be too far apart for a full round; the casting's end is then square, and the finished round lies within.</summary>
+    public bool RoundPadEnd => _roundPadEnd && (PadStock == 0 || (SideProfile.PadEndRadius(this) is var r && r < 0.98 * PadLength / 2 && r < CrownRadius));
+
+    public double PadEndCorner => _roundPadEnd ? EdgeRound : Mm(values, LeverFields.PadEndCorner);
 
     public double PadTop => -ArmLength + (PadLength / 2);
 

@@ -31,7 +31,7 @@ public static class ContractionText
     private static double? Before(string s, string unit) =>
         s.EndsWith(unit, StringComparison.OrdinalIgnoreCase) ? Number(s[..^unit.Length]) : null;
 
-    // A fraction such as 3/16 is a pure number here; the only parser of fractions is the one for lengths.
+    // A fraction such as 3/16 is a pure number here; the only parser of fractions is the one for inches.
     private static double? Number(string s) =>
-        LengthText.Parse(s.Trim(), LengthUnit.Millimetre) is { Ok: true, StatesUnit: false } number ? number.Value.Millimetres : null;
+        LengthText.Parse(s.Trim(), LengthUnit.Inch) is { Ok: true, StatesUnit: false } number ? number.Value.Inches : null;
 }

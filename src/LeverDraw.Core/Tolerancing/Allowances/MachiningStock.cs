@@ -18,20 +18,19 @@ public static class MachiningStock
     /// <returns>Refused when the tolerance table has no value.</returns>
     public static Answer<Length> ByRawSize(Length nominal, Length finishedMost, Length allowance, CastingToleranceRule tolerance, double spread)
     {
-        Length raw = finishedMost + (2 * allowance);
-        // The tolerance is that of the raw size, which it makes larger: the steps of the table let this settle at once.
-        for (int i = 0; i < 4; i++)
+        Length stock = RoundedUp((finishedMost + (2 * allowance) - nominal) / 2);
+        // The tolerance is that of the raw size, which it makes larger in turn; the table's steps are few, so this settles.
+        while (true)
         {
+            Length raw = nominal + (2 * stock);
             Answer<Length> half = tolerance.PlusMinus(raw);
             if (!half.IsGiven)
                 return half;
-            Length next = RawSize.BothFaces(finishedMost, allowance, half.Value) + (raw * spread);
-            if (next <= raw)
-                break;
-            raw = next;
+            Length needed = RawSize.BothFaces(finishedMost, allowance, half.Value) + (raw * spread);
+            if (raw.Millimetres >= needed.Millimetres - 1e-9)
+                return Answer<Length>.Given(stock);
+            stock = RoundedUp((needed - nominal) / 2);
         }
-
-        return Answer<Length>.Given(RoundedUp((raw - nominal) / 2));
     }
 
     private static Length RoundedUp(Length stock) => Length.FromMillimetres(Math.Round(Math.Ceiling((stock.Millimetres / Step) - 1e-9) * Step, 6));

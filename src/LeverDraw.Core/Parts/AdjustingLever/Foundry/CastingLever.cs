@@ -29,9 +29,18 @@ public sealed record CastingLever
         LeverPlaces places = finished.Mark is { } mark
             ? LeverPlaces.AsStated with { MarkLevel = MarkSeat.On(mark, finished.Fork, finished.Side, finished.Hole).Middle.Y }
             : LeverPlaces.AsStated;
-        return LeverPart.Build(values, places, plan.Stock).Then(shape =>
-            Checked<CastingLever>.Good(new CastingLever(finished, shape with { Sizes = Sizes(shape, plan), Hole = Hole(shape.Hole, plan) }, plan)));
+        Checked<Lever> built = LeverPart.Build(values, places, plan.Stock);
+        // Stock on a bulb shortens the neck: the fillet gives way before the casting does.
+        for (double fillet = 0.5; !built.Ok && fillet > 0.1 && finished.Forms.Tongue == LeverFields.Bulb; fillet /= 2)
+            built = LeverPart.Build(values, places with { NeckFillet = fillet * finished.Sizes[LeverFields.Fillet].Millimetres }, plan.Stock);
+        return built.Ok
+            ? Checked<CastingLever>.Good(new CastingLever(finished, built.Value with { Sizes = Sizes(built.Value, plan), Hole = Hole(built.Value.Hole, plan) }, plan))
+            : Checked<CastingLever>.Bad(built.Diagnostics.Where(d => d.Severity == Severity.Error).Select(d => NoRoom(d, plan.Stock)));
     }
+
+    private static Diagnostic NoRoom(Diagnostic fault, LeverStock stock) => DiagnosticCatalogue.NoCasting.AtWithHint(
+        fault.Position, fault.Field, "Take less stock (a finer 'casting.tolerance_grade', or 'casting.allowance_grade' = \"filing\"). Or: " + fault.Suggestion,
+        LeverFindings.Mm(stock.Head.Millimetres), LeverFindings.Mm(stock.Pads.Millimetres), LeverFindings.Mm(stock.Tongue.Millimetres), fault.Message);
 
     private static PivotHole Hole(PivotHole hole, FoundryPlan plan) => plan.CoredHole is { } cored
         ? hole with { AtLeft = cored, AtMid = cored, AtRight = cored, Taper = Taper.Parallel, Supply = LeverFields.Bored }
