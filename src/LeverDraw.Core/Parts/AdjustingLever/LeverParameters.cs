@@ -52,7 +52,7 @@ internal sealed class LeverParameters
         {
             switch (field)
             {
-                case SizeField size when size != LeverFields.Fillet && _values.Find(size) is { Millimetres: not 0 } value:
+                case SizeField size when size != LeverFields.Fillet && !Foundry.CastingFields.All.Contains(size) && _values.Find(size) is { Millimetres: not 0 } value:
                     yield return new ShapeParameter(size.Name, value.Millimetres);
                     break;
                 case AngleField angle when angle.OnlyWhen is not { } when || when.Values.Contains(_values.Get(when.Choice)):

@@ -20,8 +20,8 @@ public sealed class MouldTests
         Assert.True(by[CastingFields.AlongBack].Draws);
         Assert.Equal(["the pads", "the tongue"], by[CastingFields.AlongMiddle].SplitFits.ToArray());
         Assert.Empty(by[CastingFields.AlongBack].SplitFits);
-        // Drawn along the pin the fork's gap, 14 mm, is sand between metal.
-        Assert.Equal(14, by[MouldParting.PinMiddle].Locked.Millimetres, 1e-9);
+        // Drawn along the pin the fork's gap, 14 mm and at the rounded arm ends up to 1.2 more, is sand between metal.
+        Assert.InRange(by[MouldParting.PinMiddle].Locked.Millimetres, 14, 14 + (2 * 0.6));
         Assert.Equal(CastingFields.AlongBack, MouldParting.Best([.. by.Values]).Name);
     }
 
