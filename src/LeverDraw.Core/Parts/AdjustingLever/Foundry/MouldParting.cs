@@ -25,9 +25,10 @@ public enum DrawAxis
 /// <param name="LockedWhere">Where that is; empty when it draws.</param>
 /// <param name="Rise">How far the joint lies out of a plane.</param>
 /// <param name="DepthAhead">Deepest wall on the side toward which the axis points (+n), and <paramref name="DepthBehind"/> on the other.</param>
+/// <param name="ArmAhead">Depth of the arms' own walls on that side, and <paramref name="ArmBehind"/> on the other.</param>
 /// <param name="SplitFits">Fit sizes with one face in each half.</param>
 public sealed record PartingCandidate(
-    string Name, DrawAxis Axis, bool IsFlat, Length Locked, string LockedWhere, Length Rise, Length DepthAhead, Length DepthBehind, ImmutableArray<string> SplitFits)
+    string Name, DrawAxis Axis, bool IsFlat, Length Locked, string LockedWhere, Length Rise, Length DepthAhead, Length DepthBehind, Length ArmAhead, Length ArmBehind, ImmutableArray<string> SplitFits)
 {
     /// <summary>A hook this small comes free with the rapping and the sand's give (own rule).</summary>
     private const double Slight = 0.05;

@@ -36,9 +36,9 @@ public sealed record PatternDraft(string Sense, string Rule, ImmutableArray<Draf
         double square = pattern.Rates.N.Factor;
         ImmutableArray<DraftedHalf> halves =
         [
-            .. new[] { (Toward: 1, Depth: parting.DepthAhead * square), (Toward: -1, Depth: parting.DepthBehind * square) }
+            .. new[] { (Toward: 1, Depth: parting.DepthAhead * square, Arm: parting.ArmAhead * square), (Toward: -1, Depth: parting.DepthBehind * square, Arm: parting.ArmBehind * square) }
                 .Where(h => h.Depth.Millimetres > Coincidence.Distance)
-                .Select(h => Half(pattern.ForkProfile, h.Toward, h.Depth, AngleFor(plan, h.Depth), plan.Draft.Sense)),
+                .Select(h => Half(pattern.ForkProfile, h.Toward, h.Depth, h.Arm, AngleFor(plan, h.Depth), plan.Draft.Sense)),
         ];
         return new PatternDraft(plan.Draft.Sense, plan.Draft.Rule, halves);
     }
@@ -61,13 +61,14 @@ public sealed record PatternDraft(string Sense, string Rule, ImmutableArray<Draf
     // No lever is deeper than the tables reach.
     private static Angle Given(Answer<Angle> answer, FoundryPlan plan) => answer.IsGiven ? answer.Value : plan.Draft.Stated;
 
-    private static DraftedHalf Half(Contour fork, int toward, Length depth, Angle angle, string sense)
+    private static DraftedHalf Half(Contour fork, int toward, Length depth, Length arm, Angle angle, string sense)
     {
         Length whole = depth * Math.Tan(angle.Radians);
         (Length added, Length taken) = sense switch
         {
             CastingFields.Plus => (whole, Length.Zero),
             CastingFields.Minus => (Length.Zero, whole),
+            CastingFields.AtArms => (whole * (arm / depth), whole * (1 - (arm / depth))),
             _ => (whole / 2, whole / 2),
         };
         return new DraftedHalf(toward, depth, angle, Offset(fork, added.Millimetres), Offset(fork, -taken.Millimetres), added, taken);

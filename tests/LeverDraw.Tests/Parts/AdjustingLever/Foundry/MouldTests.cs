@@ -39,6 +39,7 @@ public sealed class MouldTests
     [InlineData(CastingFields.Plus)]
     [InlineData(CastingFields.Minus)]
     [InlineData(CastingFields.Middle)]
+    [InlineData(CastingFields.AtArms)]
     public void Draft_TwoDegreesOverFourAndAHalf_ByHand(string sense)
     {
         ValueBag values = DemoLevers.Early().With(LeverFields.Sweep, 0).With(LeverFields.Draft, 2).With(CastingFields.DraftSense, sense)
@@ -49,7 +50,7 @@ public sealed class MouldTests
         DraftedHalf half = draft.Halves[0];
         // 4.5 tan 2° = 0.157143.
         Assert.Equal(0.157143, (half.Added + half.Taken).Millimetres, 1e-4);
-        double taken = sense switch { CastingFields.Plus => 0, CastingFields.Minus => 0.157143, _ => 0.0785715 };
+        double taken = sense switch { CastingFields.Plus => 0, CastingFields.Minus => 0.157143, CastingFields.Middle => 0.0785715, _ => (4.5 - 2.1) * 0.0349208 };
         Assert.Equal(taken, half.Taken.Millimetres, 1e-4);
         double width = pattern.ForkProfile.Box.Width;
         Assert.Equal(width + (2 * half.Added.Millimetres), half.AtJoint.Box.Width, 1e-9);
