@@ -5,7 +5,7 @@ using LeverDraw.Units;
 
 namespace LeverDraw.Parts;
 
-/// <summary>What tolerance the surfaces left as cast have: the finest grade that the process is listed for, as plus or minus by size.</summary>
+/// <summary>What tolerance the surfaces left as cast have: the finest grade that the process is listed for, as plus or minus by size; thicknesses of walls have one grade more (ISO 8062-3, by a published drawing example).</summary>
 internal static class AsCastNote
 {
     /// <summary>Upper borders of the size steps, millimetres, within which grade and width stay the same.</summary>
@@ -17,6 +17,7 @@ internal static class AsCastNote
         if (Band(material, process) is not { } band)
             return "TO THE FOUNDRY'S AGREED TOLERANCE";
         List<string> steps = [];
+        var grades = new SortedSet<int>();
         foreach (double upTo in _steps)
         {
             Length border = Length.FromMillimetres(upTo);
@@ -24,12 +25,15 @@ internal static class AsCastNote
             Answer<Length> half = CastingTolerances.PlusMinus(grade, border);
             if (!half.IsGiven)
                 return "TO THE FOUNDRY'S AGREED TOLERANCE";
-            steps.Add("±" + text.Number(half.Value) + " UP TO " + text.Number(border) + string.Create(CultureInfo.InvariantCulture, $" (DCTG {grade})"));
+            grades.Add(grade);
+            steps.Add("±" + text.Number(half.Value) + " UP TO " + text.Number(border));
             if (border >= greatest)
                 break;
         }
 
-        return "TO ISO 8062-3:2007, " + string.Join(", ", steps) + ", OR AS AGREED WITH THE FOUNDRY";
+        static string Text(int grade) => grade.ToString(CultureInfo.InvariantCulture);
+        string all = " (DCTG " + Text(grades.Min) + (grades.Count > 1 ? " TO " + Text(grades.Max) : "") + ")";
+        return "TO ISO 8062-3:2007, " + string.Join(", ", steps) + all + ", WALLS ONE GRADE COARSER, OR AS AGREED WITH THE FOUNDRY";
     }
 
     private static CastingGradeBand? Band(string material, string process)

@@ -24,6 +24,19 @@ public sealed class Answer<T>
 
     public static Answer<T> Refused(string reason) => new(default, reason);
 
+    /// <summary>The first row of a table that fits.</summary>
+    /// <param name="refusal">Asked for only when no row does.</param>
+    public static Answer<T> First(IEnumerable<T> rows, Func<T, bool> fits, Func<string> refusal)
+    {
+        foreach (T row in rows)
+        {
+            if (fits(row))
+                return Given(row);
+        }
+
+        return Refused(refusal());
+    }
+
     public Answer<TNext> Map<TNext>(Func<T, TNext> next)
         where TNext : notnull =>
         IsGiven ? Answer<TNext>.Given(next(Value)) : Answer<TNext>.Refused(Refusal!);

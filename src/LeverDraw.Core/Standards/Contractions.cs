@@ -33,15 +33,11 @@ public static class Contractions
         new("copper", 10.00 / 1000, 16.00 / 1000, PerFoot(3.0 / 16), 4, Certainty.Mixed),
     ];
 
-    public static Answer<Contraction> Of(string metal)
-    {
-        foreach (Contraction row in All)
-        {
-            if (string.Equals(row.Metal, metal, StringComparison.OrdinalIgnoreCase))
-                return Answer<Contraction>.Given(row);
-        }
-        return Answer<Contraction>.Refused("contraction is held for " + string.Join(", ", All.Select(row => row.Metal)) + ", not \"" + metal + "\"");
-    }
+    public static Answer<Contraction> Of(string metal) =>
+        Answer<Contraction>.First(
+            All,
+            row => string.Equals(row.Metal, metal, StringComparison.OrdinalIgnoreCase),
+            () => "contraction is held for " + string.Join(", ", All.Select(row => row.Metal)) + ", not \"" + metal + "\"");
 
     /// <summary>Pattern over casting for a contraction measured on the casting: 1 + c.</summary>
     public static double PatternFactor(double contraction) => 1 + contraction;

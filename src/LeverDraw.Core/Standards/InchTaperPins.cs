@@ -64,15 +64,11 @@ public static class InchTaperPins
         Pin("14", 1.5210, double.NaN, double.NaN, 3, 13),
     ];
 
-    public static Answer<InchTaperPin> Numbered(string number)
-    {
-        foreach (InchTaperPin pin in All)
-        {
-            if (string.Equals(pin.Number, number, StringComparison.Ordinal))
-                return Answer<InchTaperPin>.Given(pin);
-        }
-        return Answer<InchTaperPin>.Refused("the inch taper pins are numbered 7/0 to 2/0 and 0 to 14, there is no \"" + number + "\"");
-    }
+    public static Answer<InchTaperPin> Numbered(string number) =>
+        Answer<InchTaperPin>.First(
+            All,
+            pin => string.Equals(pin.Number, number, StringComparison.Ordinal),
+            () => "the inch taper pins are numbered 7/0 to 2/0 and 0 to 14, there is no \"" + number + "\"");
 
     /// <summary>The next larger pin of the series.</summary>
     public static Answer<InchTaperPin> Above(InchTaperPin pin)

@@ -70,13 +70,9 @@ public static class Materials
 
     private const double _none = double.NaN;
 
-    public static Answer<Material> Named(string name)
-    {
-        foreach (Material material in All)
-        {
-            if (string.Equals(material.Name, name, StringComparison.OrdinalIgnoreCase))
-                return Answer<Material>.Given(material);
-        }
-        return Answer<Material>.Refused("no material \"" + name + "\" is held");
-    }
+    public static Answer<Material> Named(string name) =>
+        Answer<Material>.First(
+            All,
+            material => string.Equals(material.Name, name, StringComparison.OrdinalIgnoreCase),
+            () => "no material \"" + name + "\" is held");
 }

@@ -48,12 +48,10 @@ public static class MetricTaperPins
     public static Answer<MetricTaperPin> WithSmallEnd(Length nominal)
     {
         double mm = SizeSteps.ToBorder(nominal);
-        foreach (MetricTaperPin pin in All)
-        {
-            if (SizeSteps.ToBorder(pin.SmallEnd) == mm)
-                return Answer<MetricTaperPin>.Given(pin);
-        }
-        return Answer<MetricTaperPin>.Refused("the metric taper pins have small ends from 0.6 to 50 mm in steps of their series");
+        return Answer<MetricTaperPin>.First(
+            All,
+            pin => SizeSteps.ToBorder(pin.SmallEnd) == mm,
+            () => "the metric taper pins have small ends from 0.6 to 50 mm in steps of their series");
     }
 
     /// <summary>The next larger pin of the series.</summary>

@@ -79,12 +79,9 @@ public static class TaperPinDrills
     public static Answer<TaperPinDrill> For(string pinNumber, Length pinLength)
     {
         double mm = SizeSteps.ToBorder(pinLength);
-        foreach (TaperPinDrill row in All)
-        {
-            if (string.Equals(row.PinNumber, pinNumber, StringComparison.Ordinal) && SizeSteps.ToBorder(row.PinLength) == mm)
-                return Answer<TaperPinDrill>.Given(row);
-        }
-        return Answer<TaperPinDrill>.Refused(
-            "the drill table lists pins 6/0 to 5 in lengths 3/4, 1, 1 1/4, 1 1/2, 1 3/4, 2, 2 1/4 and 2 1/2 in, not every number in every length");
+        return Answer<TaperPinDrill>.First(
+            All,
+            row => string.Equals(row.PinNumber, pinNumber, StringComparison.Ordinal) && SizeSteps.ToBorder(row.PinLength) == mm,
+            () => "the drill table lists pins 6/0 to 5 in lengths 3/4, 1, 1 1/4, 1 1/2, 1 3/4, 2, 2 1/4 and 2 1/2 in, not every number in every length");
     }
 }

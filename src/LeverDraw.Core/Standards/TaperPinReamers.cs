@@ -39,15 +39,11 @@ public static class TaperPinReamers
         Reamer("10", 0.5799, 0.7216, 6.8125),
     ];
 
-    public static Answer<TaperPinReamer> Numbered(string number)
-    {
-        foreach (TaperPinReamer reamer in All)
-        {
-            if (string.Equals(reamer.Number, number, StringComparison.Ordinal))
-                return Answer<TaperPinReamer>.Given(reamer);
-        }
-        return Answer<TaperPinReamer>.Refused("the inch taper-pin reamers are numbered 7/0 to 2/0 and 0 to 10, there is no \"" + number + "\"");
-    }
+    public static Answer<TaperPinReamer> Numbered(string number) =>
+        Answer<TaperPinReamer>.First(
+            All,
+            reamer => string.Equals(reamer.Number, number, StringComparison.Ordinal),
+            () => "the inch taper-pin reamers are numbered 7/0 to 2/0 and 0 to 10, there is no \"" + number + "\"");
 
     private static TaperPinReamer Reamer(string number, double smallEnd, double largeEnd, double fluteLength) =>
         new(number, Length.FromInches(smallEnd), Length.FromInches(largeEnd), Length.FromInches(fluteLength));

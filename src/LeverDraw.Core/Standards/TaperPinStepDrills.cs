@@ -32,15 +32,11 @@ public static class TaperPinStepDrills
         Steps("3", 9.0 / 64, 11.0 / 64, 1.75),
     ];
 
-    public static Answer<TaperPinSteps> For(string pinNumber)
-    {
-        foreach (TaperPinSteps row in All)
-        {
-            if (string.Equals(row.PinNumber, pinNumber, StringComparison.Ordinal))
-                return Answer<TaperPinSteps>.Given(row);
-        }
-        return Answer<TaperPinSteps>.Refused("step drills are given for pins 7/0 to 3, not for \"" + pinNumber + "\"");
-    }
+    public static Answer<TaperPinSteps> For(string pinNumber) =>
+        Answer<TaperPinSteps>.First(
+            All,
+            row => string.Equals(row.PinNumber, pinNumber, StringComparison.Ordinal),
+            () => "step drills are given for pins 7/0 to 3, not for \"" + pinNumber + "\"");
 
     private static TaperPinSteps Steps(string number, double first, double second, double depth) =>
         new(number, Length.FromInches(first), second == 0 ? null : new StepDrill(Length.FromInches(second), Length.FromInches(depth)));

@@ -45,15 +45,11 @@ public static class TwistDrills
     /// <summary>All drills, smallest first; of two equal ones (E and 1/4) the fraction comes last.</summary>
     public static ImmutableArray<TwistDrill> All { get; } = Build();
 
-    public static Answer<TwistDrill> Named(string name)
-    {
-        foreach (TwistDrill drill in All)
-        {
-            if (string.Equals(drill.Name, name, StringComparison.Ordinal))
-                return Answer<TwistDrill>.Given(drill);
-        }
-        return Answer<TwistDrill>.Refused("the drills are #1 to #80, A to Z and fractions from 1/64 to 1 in, there is no \"" + name + "\"");
-    }
+    public static Answer<TwistDrill> Named(string name) =>
+        Answer<TwistDrill>.First(
+            All,
+            drill => string.Equals(drill.Name, name, StringComparison.Ordinal),
+            () => "the drills are #1 to #80, A to Z and fractions from 1/64 to 1 in, there is no \"" + name + "\"");
 
     /// <summary>The largest drill not above a diameter; a nanometre short counts as equal.</summary>
     public static Answer<TwistDrill> NearestNotAbove(Length diameter)

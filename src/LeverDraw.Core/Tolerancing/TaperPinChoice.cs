@@ -4,7 +4,7 @@ using LeverDraw.Units;
 namespace LeverDraw.Tolerancing;
 
 /// <summary>The drill before the taper reamer.</summary>
-/// <param name="FromTable">True when the drill is listed for this pin number and length; false when it is the nearest one not above the small end.</param>
+/// <param name="FromTable">True when the drill is listed for this pin number and length; false when it is the <see cref="PilotDrill"/>.</param>
 /// <param name="SmallEnd">The pin's small end.</param>
 public sealed record PinDrillChoice(TwistDrill Drill, bool FromTable, Length SmallEnd)
 {
@@ -26,14 +26,14 @@ public static class TaperPinChoice
     /// <summary>small + length · taper.</summary>
     public static Length LargeEnd(Length smallEnd, Length length, Taper taper) => smallEnd + length * taper.Rate;
 
-    /// <summary>The listed drill for this number and length, else the nearest number, letter or fraction drill not above the small end.</summary>
+    /// <summary>The listed drill for this number and length, else the largest number, letter or fraction drill that leaves the reamer its stock.</summary>
     public static Answer<PinDrillChoice> Drill(InchTaperPin pin, Length length)
     {
         Length smallEnd = pin.SmallEnd(length);
         Answer<TaperPinDrill> listed = TaperPinDrills.For(pin.Number, length);
         Answer<TwistDrill> drill = listed.IsGiven
             ? listed.Then(row => TwistDrills.Named(row.Drill))
-            : TwistDrills.NearestNotAbove(smallEnd);
+            : PilotDrill.InchUnder(smallEnd);
         return drill.Map(d => new PinDrillChoice(d, listed.IsGiven, smallEnd));
     }
 
@@ -49,7 +49,14 @@ public static class TaperPinChoice
     public static Answer<OversizePin> NextOversize(InchTaperPin pin, Length edgeDistance) =>
         InchTaperPins.Above(pin).Map(next =>
         {
-            Length wall = edgeDistance - next.LargeEnd / 2;
-            return new OversizePin(next, wall, wall >= next.LargeEnd * TaperPinFitting.LeastWallPerDiameter);
+            Length wall = WallLeft(edgeDistance, next.LargeEnd);
+            return new OversizePin(next, wall, wall >= LeastWall(next.LargeEnd));
         });
+
+    /// <summary>Between the hole's large end and the lug's edge.</summary>
+    /// <param name="edgeDistance">From the hole's axis to that edge.</param>
+    public static Length WallLeft(Length edgeDistance, Length largeEnd) => edgeDistance - largeEnd / 2;
+
+    /// <summary>What should be left: half the hole's diameter (common practice, no source).</summary>
+    public static Length LeastWall(Length largeEnd) => largeEnd * TaperPinFitting.LeastWallPerDiameter;
 }

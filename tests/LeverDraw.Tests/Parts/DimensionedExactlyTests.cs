@@ -60,8 +60,8 @@ public sealed class DimensionedExactlyTests
     public void Sheet_WithoutTheLengthOfTheArms_SaysSo()
     {
         ParametricSheet sheet = Sheet("levers/middle");
-        int at = Sizes(sheet).Select(s => s.Name).ToList().IndexOf("arms.length");
-        Diagnostic told = Assert.Single(DimensioningFindings.Of("finished", Dimensioning.Of(With(sheet, s => s.RemoveAt(at))), SourcePosition.WholeFile("x.toml")));
+        // The reach of the arms, in brackets, would be told as wrongly bracketed.
+        Diagnostic told = Assert.Single(DimensioningFindings.Of("finished", Dimensioning.Of(With(sheet, s => s.RemoveAll(x => x.Name is "arms.length" or "arms.end_from_axis"))), SourcePosition.WholeFile("x.toml")));
         Assert.Equal("The finished sheet leaves the shape free: no size on it holds 'arms.length'.", told.Message);
         Assert.Equal(Severity.Error, told.Severity);
     }

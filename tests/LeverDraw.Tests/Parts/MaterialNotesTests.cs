@@ -19,8 +19,8 @@ public class MaterialNotesTests
 
     // ISO 8062-3:2007 total widths of grade 4: 0.26 up to 10 mm, 0.28 up to 16, halved; grade 10 to 13 as the trade notes' 3.6.
     [Theory]
-    [InlineData("Brass", "Investment casting", 15, "TO ISO 8062-3:2007, ±0.13 UP TO 10 (DCTG 4), ±0.14 UP TO 16 (DCTG 4), OR AS AGREED WITH THE FOUNDRY")]
-    [InlineData("Brass", "Sand cast", 9, "TO ISO 8062-3:2007, ±1 UP TO 10 (DCTG 10), OR AS AGREED WITH THE FOUNDRY")]
+    [InlineData("Brass", "Investment casting", 15, "TO ISO 8062-3:2007, ±0.13 UP TO 10, ±0.14 UP TO 16 (DCTG 4), WALLS ONE GRADE COARSER, OR AS AGREED WITH THE FOUNDRY")]
+    [InlineData("Brass", "Sand cast", 9, "TO ISO 8062-3:2007, ±1 UP TO 10 (DCTG 10), WALLS ONE GRADE COARSER, OR AS AGREED WITH THE FOUNDRY")]
     [InlineData("Brass", "", 9, "TO THE FOUNDRY'S AGREED TOLERANCE")]
     [InlineData("Oak", "Sand cast", 9, "TO THE FOUNDRY'S AGREED TOLERANCE")]
     public void AsCastNote_ByProcess_HalvesTheTotalWidthOnce(string material, string process, double greatest, string note) =>

@@ -11,6 +11,10 @@ internal sealed class ValueBag : IFieldValues
 
     public ValueBag With(SizeField field, double millimetres) => Put(field, new SizeValue(Length.FromMillimetres(millimetres)));
 
+    /// <summary>With deviations of the same amount both ways.</summary>
+    public ValueBag With(SizeField field, double millimetres, double plusMinus) =>
+        Put(field, new SizeValue(Length.FromMillimetres(millimetres), new DeviationTolerance(Length.FromMillimetres(plusMinus), Length.FromMillimetres(-plusMinus))));
+
     public ValueBag With(AngleField field, double degrees) => Put(field, Angle.FromDegrees(degrees));
 
     public ValueBag With(RoughnessField field, double micrometres) => Put(field, Length.FromMillimetres(micrometres / 1000));

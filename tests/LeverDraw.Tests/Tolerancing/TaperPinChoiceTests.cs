@@ -18,12 +18,12 @@ public sealed class TaperPinChoiceTests
         Assert.Equal(0, choice.OverSmallEnd.Millimetres, 9);
     }
 
-    // By hand: 5/0 pin 5/8 in long ends at 0.094 − 0.625/48 = 0.080979 in; the drills around it are #46 (0.081) and 5/64 (0.0781), #47 (0.0785).
+    // By hand: 5/0 pin 5/8 in long ends at 0.094 − 0.625/48 = 0.080979 in; less 0.1 mm that is 0.077042 in, and the drills around it are #47 (0.0785) and #48 (0.0760).
     [Fact]
-    public void Drill_LengthNotListed_IsTheNearestNotAbove()
+    public void Drill_LengthNotListed_LeavesTheReamerItsStock()
     {
         PinDrillChoice choice = TaperPinChoice.Drill(Pin("5/0"), Length.FromInches(0.625)).Value;
-        Assert.Equal("#47", choice.Drill.Name);
+        Assert.Equal("#48", choice.Drill.Name);
         Assert.False(choice.FromTable);
         Assert.True(choice.OverSmallEnd < Length.Zero);
     }

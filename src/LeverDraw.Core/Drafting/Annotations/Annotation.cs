@@ -18,6 +18,9 @@ public abstract record Annotation(string Name, double Value, Label Label)
 public sealed record LinearDimension(string Name, double Value, Label Label, Point2D First, Point2D Second, double Direction)
     : Annotation(Name, Value, Label)
 {
+    /// <summary>The direction along y.</summary>
+    public const double Upright = Math.PI / 2;
+
     /// <summary>Where dimension lines may stand.</summary>
     public DimensionSides Sides { get; init; } = DimensionSides.Both;
 

@@ -60,17 +60,14 @@ internal static class RadialCandidates
     {
         var all = new List<Candidate>();
         Point2D centre = context.ToBlock.Apply(detail.Centre);
-        double height = context.Style.CaptionLettering;
-        double width = StrokeLettering.WidthOf(detail.Letter, height);
+        var letter = new CentredLetter(detail.Letter, context.Style);
         for (int ring = 0; ring < 4; ring++)
         {
             for (int i = 0; i < 24; i++)
             {
                 Vector2D outward = Vector2D.FromAngle((Math.PI / 4) + (i * Math.PI / 12));
-                Point2D middle = centre + (outward * ((detail.Radius * context.Scale) + (height * 0.8) + 1 + (ring * 3)));
-                Point2D corner = middle - new Vector2D(width / 2, height / 2);
-                var box = new OrientedBox(middle, (width / 2) + context.Style.Clearance, (height / 2) + context.Style.Clearance, 0);
-                all.Add(new Candidate([box], [], (i * 0.05) + (ring * 4), () => new AnnotationInk([StrokeLettering.Compose(detail.Letter, corner, height, 0, null, context.View)], null)));
+                Point2D middle = centre + (outward * ((detail.Radius * context.Scale) + (letter.Height * 0.8) + 1 + (ring * 3)));
+                all.Add(new Candidate([letter.Box(middle)], [], (i * 0.05) + (ring * 4), () => new AnnotationInk([letter.Ink(middle, context.View)], null)));
             }
         }
 

@@ -1,5 +1,4 @@
 using LeverDraw.Drafting.Layout;
-using LeverDraw.Drafting.Lettering;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Geometry;
 
@@ -16,23 +15,21 @@ internal static class SectionEndCandidates
         Vector2D outward = context.ToBlock.Apply(end.Outward).Unit();
         Vector2D looking = context.ToBlock.Apply(end.Looking).Unit();
         Point2D at = context.ToBlock.Apply(end.At);
-        double height = style.CaptionLettering;
-        double width = StrokeLettering.WidthOf(end.Letter, height);
+        var letter = new CentredLetter(end.Letter, style);
         var all = new List<Candidate>();
         for (double away = 3; away < 60; away += 2)
         {
             Point2D near = at + (outward * away);
             Point2D far = near + (outward * ThickLength);
             Point2D tail = far - (looking * (style.ArrowLength * 2));
-            Point2D middle = tail - (looking * ((height / 2) + 1.2));
+            Point2D middle = tail - (looking * ((letter.Height / 2) + 1.2));
             Stroke[] strokes = [new(near, far, StrokeKind.Mark), new(tail, far, StrokeKind.Mark)];
-            var box = new OrientedBox(middle, (width / 2) + style.Clearance, (height / 2) + style.Clearance, 0);
-            all.Add(new Candidate([box], strokes, away * 0.3, () => new AnnotationInk(
+            all.Add(new Candidate([letter.Box(middle)], strokes, away * 0.3, () => new AnnotationInk(
                 [
                     new PlotStroke(LineRole.CuttingPlane, new LineEdge(near, far), null, context.View),
                     new PlotStroke(LineRole.Dimension, new LineEdge(tail, far), null, context.View),
                     Arrowhead.At(far, looking, style, null, context.View),
-                    StrokeLettering.Compose(end.Letter, middle - new Vector2D(width / 2, height / 2), height, 0, null, context.View),
+                    letter.Ink(middle, context.View),
                 ],
                 null)));
         }

@@ -1,5 +1,4 @@
 using LeverDraw.Drafting.Layout;
-using LeverDraw.Drafting.Lettering;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Geometry;
 
@@ -13,8 +12,7 @@ internal static class ViewArrowCandidates
         DraftingStyle style = context.Style;
         Vector2D looking = context.ToBlock.Apply(arrow.Looking).Unit();
         Point2D at = context.ToBlock.Apply(arrow.At);
-        double height = style.CaptionLettering;
-        double width = StrokeLettering.WidthOf(arrow.Letter, height);
+        var letter = new CentredLetter(arrow.Letter, style);
         var all = new List<Candidate>();
         for (double away = 2; away < 40; away += 2)
         {
@@ -22,14 +20,13 @@ internal static class ViewArrowCandidates
             {
                 Point2D tip = at - (looking * away) + (looking.Left * aside);
                 Point2D tail = tip - (looking * (style.ArrowLength * 2.5));
-                Point2D middle = tail - (looking * ((0.7 * height) + 1.2));
+                Point2D middle = tail - (looking * ((0.7 * letter.Height) + 1.2));
                 Stroke[] strokes = [new(tail, tip, StrokeKind.Mark)];
-                var box = new OrientedBox(middle, (width / 2) + style.Clearance, (height / 2) + style.Clearance, 0);
-                all.Add(new Candidate([box], strokes, (away * 0.3) + (Math.Abs(aside) * 0.1), () => new AnnotationInk(
+                all.Add(new Candidate([letter.Box(middle)], strokes, (away * 0.3) + (Math.Abs(aside) * 0.1), () => new AnnotationInk(
                     [
                         new PlotStroke(LineRole.Dimension, new LineEdge(tail, tip), null, context.View),
                         Arrowhead.At(tip, looking, style, null, context.View),
-                        StrokeLettering.Compose(arrow.Letter, middle - new Vector2D(width / 2, height / 2), height, 0, null, context.View),
+                        letter.Ink(middle, context.View),
                     ],
                     null)));
             }

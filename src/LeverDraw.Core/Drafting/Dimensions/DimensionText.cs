@@ -8,7 +8,7 @@ namespace LeverDraw.Drafting.Dimensions;
 
 /// <summary>The only place that turns a size into the words of a dimension: units, decimals, zeros, tolerances, brackets.</summary>
 /// <remarks>Millimetres without trailing zeros, inches with fixed decimals and no leading zero (reference 10h). Round brackets mean a reference size, square ones the second unit.</remarks>
-public sealed class DimensionText(ShownUnits units, ToleranceForm form = ToleranceForm.Stated)
+public sealed partial class DimensionText(ShownUnits units, ToleranceForm form = ToleranceForm.Stated)
 {
     /// <summary>Of a millimetre size without a tolerance of its own.</summary>
     public const int MillimetreDecimals = 3;
@@ -18,7 +18,7 @@ public sealed class DimensionText(ShownUnits units, ToleranceForm form = Toleran
 
     public ShownUnits Units => units;
 
-    private LengthUnit First => units is ShownUnits.Millimetres or ShownUnits.MillimetresAndInches ? LengthUnit.Millimetre : LengthUnit.Inch;
+    private LengthUnit First => units.MillimetresFirst() ? LengthUnit.Millimetre : LengthUnit.Inch;
 
     private LengthUnit? Second => units switch
     {
@@ -45,10 +45,8 @@ public sealed class DimensionText(ShownUnits units, ToleranceForm form = Toleran
     /// <summary>A size that follows from others and is given for convenience: in round brackets.</summary>
     public Label Reference(Length size, string sign = "")
     {
-        string first = "(" + sign + Plain(size, First) + ")";
-        return Second is { } other
-            ? new Label([first + " [" + Plain(size, other) + "]"], DecimalsOf(new SizeValue(size), First)) { IsReference = true }
-            : new Label([first], DecimalsOf(new SizeValue(size), First)) { IsReference = true };
+        string second = Second is { } other ? " [" + Plain(size, other) + "]" : "";
+        return new Label(["(" + sign + Plain(size, First) + ")" + second], DecimalsOf(new SizeValue(size), First)) { IsReference = true };
     }
 
     /// <summary>A theoretically exact size: in a box, without a tolerance; a geometrical tolerance refers to it.</summary>
@@ -71,16 +69,6 @@ public sealed class DimensionText(ShownUnits units, ToleranceForm form = Toleran
 
     /// <summary>The ratio, as lettered after the taper sign: <c>1:48</c>.</summary>
     public static string TaperRatio(Taper taper) => TaperText.Format(taper);
-
-    /// <summary>A length in the sheet's units inside a sentence: <c>0.4 mm</c>, <c>.016 in</c>, <c>0.4 mm [.016 in]</c>.</summary>
-    public string InSentence(Length size)
-    {
-        string first = Plain(size, First) + Name(First);
-        return Second is { } other ? first + " [" + Plain(size, other) + Name(other) + "]" : first;
-    }
-
-    /// <summary>The number alone in the first unit.</summary>
-    public string Number(Length size) => Plain(size, First);
 
     /// <summary>Width of a tolerance zone in the sheet's first unit; inches rounded down to a tenth of a thousandth, never wider.</summary>
     public string Zone(Length width) => First == LengthUnit.Millimetre

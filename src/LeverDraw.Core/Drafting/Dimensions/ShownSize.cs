@@ -69,21 +69,34 @@ internal readonly record struct ShownSize(LengthUnit Unit, decimal Nominal, int 
     {
         InchLimits fewest = InchRounding.FewestDecimals(limits, InchDecimals).Value;
         bool inside = size.Nominal.Millimetres >= limits.Min.Millimetres - 1e-9 && size.Nominal.Millimetres <= limits.Max.Millimetres + 1e-9;
-        // With deviations the reader adds them to the nominal size: both need the same decimals.
-        bool sameDecimals = size.Tolerance is DeviationTolerance;
         for (int most = fewest.Decimals; most <= Math.Max(MostInchDecimals, fewest.Decimals); most++)
         {
             InchLimits shown = InchRounding.Limits(limits, most).Value;
-            for (int decimals = sameDecimals ? most : InchDecimals; decimals <= most; decimals++)
-            {
-                decimal nominal = Rounded(size.Nominal, LengthUnit.Inch, decimals);
-                if (!inside || (nominal >= shown.MinInches && nominal <= shown.MaxInches))
-                    return new ShownSize(LengthUnit.Inch, nominal, decimals, shown.MinInches, shown.MaxInches, most);
-            }
+            // As many decimals as the limits: the reader compares them, or adds the deviations.
+            decimal nominal = Rounded(size.Nominal, LengthUnit.Inch, most);
+            if (!inside || (nominal >= shown.MinInches && nominal <= shown.MaxInches))
+                return new ShownSize(LengthUnit.Inch, nominal, most, shown.MinInches, shown.MaxInches, most);
         }
 
         decimal inwards = Math.Clamp(Rounded(size.Nominal, LengthUnit.Inch, fewest.Decimals), fewest.MinInches, fewest.MaxInches);
         return new ShownSize(LengthUnit.Inch, inwards, fewest.Decimals, fewest.MinInches, fewest.MaxInches, fewest.Decimals);
+    }
+
+    /// <summary>Limits with no nominal size: micrometres, or the fewest inch decimals that keep nine tenths of the tolerance.</summary>
+    public static ShownSize Inwards(SizeLimits limits, LengthUnit unit)
+    {
+        if (unit == LengthUnit.Inch)
+        {
+            InchLimits inches = InchRounding.FewestDecimals(limits, InchDecimals).Value;
+            return new ShownSize(unit, inches.MinInches, inches.Decimals, inches.MinInches, inches.MaxInches, inches.Decimals);
+        }
+
+        (decimal min, decimal max) = (Exact(limits.Min), Exact(limits.Max));
+        int decimals = MillimetreLimitDecimals;
+        while (decimals < MostMillimetreLimitDecimals && Up(min, decimals) > Down(max, decimals))
+            decimals++;
+        (decimal low, decimal high) = (Up(min, decimals), Down(max, decimals));
+        return new ShownSize(unit, low, decimals, low, high, decimals);
     }
 
     private static ShownSize InMillimetres(SizeValue size, SizeLimits limits)
@@ -91,8 +104,8 @@ internal readonly record struct ShownSize(LengthUnit Unit, decimal Nominal, int 
         decimal nominal = Rounded(size.Nominal, LengthUnit.Millimetre, MillimetreDecimals);
         if (size.Tolerance is DeviationTolerance stated)
         {
-            // What was typed is said again: the limits follow from it.
-            (decimal upper, decimal lower) = (Exact(stated.Upper), Exact(stated.Lower));
+            // What was typed in millimetres is said again, what was typed in inches to the micrometre: the limits follow from it.
+            (decimal lower, decimal upper) = Micrometres(Exact(stated.Lower), Exact(stated.Upper));
             return new ShownSize(LengthUnit.Millimetre, nominal, DecimalsOf(nominal), nominal + lower, nominal + upper, Math.Max(MillimetreLimitDecimals, Math.Max(DecimalsOf(nominal + lower), DecimalsOf(nominal + upper))));
         }
 
@@ -104,6 +117,15 @@ internal readonly record struct ShownSize(LengthUnit Unit, decimal Nominal, int 
         if (Exact(size.Nominal) >= min && Exact(size.Nominal) <= max)
             nominal = Math.Clamp(nominal, low, high);
         return new ShownSize(LengthUnit.Millimetre, nominal, DecimalsOf(nominal), low, high, decimals);
+    }
+
+    /// <summary>Deviations rounded inwards to the micrometre, or finer where that would eat more than a tenth of the tolerance.</summary>
+    private static (decimal Lower, decimal Upper) Micrometres(decimal lower, decimal upper)
+    {
+        int decimals = MillimetreLimitDecimals;
+        while (decimals < MostMillimetreLimitDecimals && Down(upper, decimals) - Up(lower, decimals) < 0.9m * (upper - lower))
+            decimals++;
+        return (Up(lower, decimals), Down(upper, decimals));
     }
 
     private static decimal Up(decimal value, int decimals) => decimal.Round(value, decimals, MidpointRounding.ToPositiveInfinity);

@@ -3,7 +3,7 @@ namespace LeverDraw.Drafting.Layout;
 /// <summary>Chooses one candidate for each annotation of a view so that no lettering meets other lettering or any line, and crossings, lengths and tiers cost least.</summary>
 /// <remarks>
 /// Greedy in the given order, then rounds of improvement in which each annotation in turn may move to the cheapest place that the others leave
-/// (coordinate descent; the total cost never rises, so it ends); where that ends with a broken rule, two move together.
+/// (coordinate descent; the total cost never rises, so it ends); where that ends with a broken rule, two move together, and then a few in every combination.
 /// Ties fall to the earlier candidate: same input, same sheet.
 /// </remarks>
 public sealed class AnnotationSolver
@@ -54,7 +54,7 @@ public sealed class AnnotationSolver
 
         for (int round = 0; round < MaxRounds; round++)
         {
-            if (!MoveEach() && !TryPairs())
+            if (!MoveEach() && !TryPairs() && !TryTogether())
                 break;
         }
 
@@ -108,6 +108,17 @@ public sealed class AnnotationSolver
         return false;
     }
 
+    private bool TryTogether()
+    {
+        for (int i = 0; i < _sorted.Length; i++)
+        {
+            if (CostAmong(_chosen[i]!, i) >= PlacingCosts.Broken && new JointMove(_field, _sprawl, _sorted, _chosen).Try(i))
+                return true;
+        }
+
+        return false;
+    }
+
     /// <summary>What two cost together: their own cost to each other stands in both sums and must count once, or a dearer pair could win.</summary>
     private double PairAmong(int i, int j) =>
         CostAmong(_chosen[i]!, i) + CostAmong(_chosen[j]!, j) - PairCost.Between(_chosen[i]!, _chosen[j]!);
@@ -131,7 +142,9 @@ public sealed class AnnotationSolver
 
     private double CostAmong(Candidate candidate, int self, double limit = double.PositiveInfinity)
     {
-        double cost = candidate.CostIn(_field) + _sprawl.Of(candidate.Bounds);
+        double cost = candidate.CostIn(_field);
+        if (cost < limit)
+            cost += _sprawl.Of(candidate.Bounds);
         for (int i = 0; i < _chosen.Length && cost < limit; i++)
         {
             if (i != self && _chosen[i] is { } other)

@@ -18,8 +18,8 @@ internal abstract class Cell(double minWidth, double minHeight, bool holdsTitle 
     public abstract void Place(Box2D area, List<PlacedBlock> placed);
 }
 
-/// <summary>The title block's own room. It is drawn with the frame, so nothing is placed.</summary>
-internal sealed class TitleCell(double width, double height) : Cell(width, height, holdsTitle: true)
+/// <summary>Room in which nothing is placed: the title block's, which is drawn with the frame, or that of a block not yet made.</summary>
+internal sealed class RoomCell(double width, double height, bool holdsTitle = false) : Cell(width, height, holdsTitle)
 {
     public override void Place(Box2D area, List<PlacedBlock> placed)
     {

@@ -12,10 +12,16 @@ internal static class PlacingCosts
     /// <summary>Two dimension lines or leaders along each other.</summary>
     public const double AlongOther = 80;
 
+    /// <summary>Lettering nearer to an outline than <see cref="ComfortableDistance"/>: legible, but it looks squeezed in.</summary>
+    public const double CloseToFeature = 2.5;
+
+    /// <summary>Beyond the clearance that is a hard rule, millimetres.</summary>
+    public const double ComfortableDistance = 1;
+
     public static double CrossingFeature(StrokeKind kind) => kind switch
     {
         StrokeKind.ExtensionLine => 4,
-        StrokeKind.Leader => 20,
+        StrokeKind.Leader => 25,
         _ => 9,
     };
 

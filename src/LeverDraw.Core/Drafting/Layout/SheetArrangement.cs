@@ -5,6 +5,23 @@ namespace LeverDraw.Drafting.Layout;
 /// <summary>Finds the division of the sheet that holds all blocks and fills it most evenly: projected views in one row, other views, tables and notes beside or below them.</summary>
 internal static class SheetArrangement
 {
+    /// <summary>Whether any division could hold blocks of these sizes.</summary>
+    /// <param name="projected">Of the row of projected views.</param>
+    /// <param name="notes">The notes' sizes at several widths.</param>
+    public static bool CouldHold(Box2D field, Box2D title, (double Width, double Height) projected, IEnumerable<(double Width, double Height)> others, IReadOnlyList<(double Width, double Height)> notes)
+    {
+        Box2D inside = field.Inflated(-Cell.Gap);
+        Cell[][] pieces =
+        [
+            [new RoomCell(projected.Width, projected.Height)],
+            .. others.Select(o => new Cell[] { new RoomCell(o.Width, o.Height) }),
+            [.. notes.Select(n => new RoomCell(n.Width, n.Height))],
+            [TitleRoom(title, inside)],
+        ];
+        double area = pieces.Sum(p => p.Min(c => c.MinWidth * c.MinHeight));
+        return area <= inside.Width * inside.Height && new SheetDivisions(inside.Width, inside.Height, pieces).Any();
+    }
+
     /// <param name="field">Inside the frame.</param>
     /// <param name="title">The title block's box, in the field's lower right corner.</param>
     /// <param name="others">Other views and tables, in reading order.</param>
@@ -22,7 +39,7 @@ internal static class SheetArrangement
             [new ProjectedRow(projected)],
             .. others.Select(o => new Cell[] { new BlockCell(o) }),
             [.. notes.Select(n => new BlockCell(n))],
-            [new TitleCell(Math.Min(title.Width - Cell.Gap, inside.Width), title.Height - Cell.Gap)],
+            [TitleRoom(title, inside)],
         ];
         List<PlacedBlock>? best = null;
         double bestBalance = double.NegativeInfinity;
@@ -48,4 +65,7 @@ internal static class SheetArrangement
 
         return best;
     }
+
+    private static RoomCell TitleRoom(Box2D title, Box2D inside) =>
+        new(Math.Min(title.Width - Cell.Gap, inside.Width), title.Height - Cell.Gap, holdsTitle: true);
 }

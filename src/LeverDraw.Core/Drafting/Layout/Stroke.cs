@@ -18,7 +18,7 @@ public enum StrokeKind : byte
     Mark,
 }
 
-/// <summary>A straight piece of ink, for collision tests. Arcs come as short chords. Box and direction are worked out once: the tests run by the ten thousand.</summary>
+/// <summary>A straight piece of ink, for collision tests. Arcs come as short chords. The direction is worked out once: the tests run by the ten thousand.</summary>
 public readonly struct Stroke
 {
     private readonly double _ux;
@@ -30,7 +30,6 @@ public readonly struct Stroke
         A = a;
         B = b;
         Kind = kind;
-        Bounds = new Box2D(Math.Min(a.X, b.X), Math.Min(a.Y, b.Y), Math.Max(a.X, b.X), Math.Max(a.Y, b.Y));
         double dx = b.X - a.X;
         double dy = b.Y - a.Y;
         _length = Math.Sqrt((dx * dx) + (dy * dy));
@@ -43,12 +42,12 @@ public readonly struct Stroke
 
     public StrokeKind Kind { get; }
 
-    public Box2D Bounds { get; }
+    public Box2D Bounds => new(Math.Min(A.X, B.X), Math.Min(A.Y, B.Y), Math.Max(A.X, B.X), Math.Max(A.Y, B.Y));
 
     /// <summary>True when the boxes of the two come within a distance of each other.</summary>
     public bool IsNear(in Stroke other, double distance) =>
-        Bounds.MinX - distance <= other.Bounds.MaxX && other.Bounds.MinX - distance <= Bounds.MaxX
-        && Bounds.MinY - distance <= other.Bounds.MaxY && other.Bounds.MinY - distance <= Bounds.MaxY;
+        Math.Min(A.X, B.X) - distance <= Math.Max(other.A.X, other.B.X) && Math.Min(other.A.X, other.B.X) - distance <= Math.Max(A.X, B.X)
+        && Math.Min(A.Y, B.Y) - distance <= Math.Max(other.A.Y, other.B.Y) && Math.Min(other.A.Y, other.B.Y) - distance <= Math.Max(A.Y, B.Y);
 
     /// <summary>True when the two cross at a point inside both (sharing an end is not a crossing).</summary>
     public bool Crosses(in Stroke other) =>

@@ -60,19 +60,21 @@ public sealed class ViewField
     /// <summary>What a candidate costs among the view's own ink.</summary>
     public double CostOf(Candidate candidate)
     {
+        double cost = 0;
         foreach (OrientedBox text in candidate.Texts)
         {
-            if (StrikesText(text))
+            if (Strikes(text, featuresOnly: false))
                 return PlacingCosts.Broken;
+            if (Strikes(text.Inflated(PlacingCosts.ComfortableDistance), featuresOnly: true))
+                cost += PlacingCosts.CloseToFeature;
         }
 
-        double cost = 0;
         foreach (Stroke stroke in candidate.Strokes)
             cost += CostOf(stroke);
         return cost;
     }
 
-    private bool StrikesText(in OrientedBox text)
+    private bool Strikes(in OrientedBox text, bool featuresOnly)
     {
         if (!text.Bounds.Overlaps(_reach))
             return false;
@@ -83,7 +85,7 @@ public sealed class ViewField
             {
                 foreach (int i in Cell(c, r))
                 {
-                    if (text.Meets(_strokes[i].A, _strokes[i].B))
+                    if ((!featuresOnly || _strokes[i].Kind == StrokeKind.Feature) && text.Meets(_strokes[i].A, _strokes[i].B))
                         return true;
                 }
             }

@@ -4,11 +4,15 @@ using LeverDraw.Standards;
 
 namespace LeverDraw.Drafting.Sheets;
 
-/// <summary>The scales at which the other views may stand, best first: all enlarged, then only the smaller ones, then none. No enlarged view outgrows the main views.</summary>
+/// <summary>The scales at which the other views may stand, best first: all enlarged, then only details and the smaller ones, then none. An enlarged view stays smaller than the main views, or it would look like the principal one.</summary>
 internal sealed class DetailScales
 {
+    /// <summary>Greatest size of an enlarged view, of the largest main view's.</summary>
+    private const double LargestShare = 0.8;
+
     private readonly DrawingScale _main;
     private readonly bool[] _mayGrow;
+    private readonly bool[] _areDetails;
     private readonly double[] _sizes;
     private readonly double _mainSize;
 
@@ -16,6 +20,7 @@ internal sealed class DetailScales
     {
         _main = main;
         _mayGrow = [.. content.Others.Select(v => !v.IsMain)];
+        _areDetails = [.. content.Others.Select(v => v.IsDetail)];
         _sizes = [.. content.Others.Select(SizeOf)];
         _mainSize = SizeOf(content.Front) * main.Factor;
         foreach (ViewSource view in content.FromLeft.Concat(content.FromRight))
@@ -24,7 +29,7 @@ internal sealed class DetailScales
 
     public IEnumerable<DrawingScale[]> All()
     {
-        int[] smallestFirst = [.. Enumerable.Range(0, _sizes.Length).Where(i => _mayGrow[i]).OrderBy(i => _sizes[i])];
+        int[] smallestFirst = [.. Enumerable.Range(0, _sizes.Length).Where(i => _mayGrow[i]).OrderByDescending(i => _areDetails[i]).ThenBy(i => _sizes[i])];
         var tried = new HashSet<string>();
         for (int count = smallestFirst.Length; count > 0; count--)
         {
@@ -41,12 +46,15 @@ internal sealed class DetailScales
             yield return none;
     }
 
-    /// <summary>The largest enlargement up to a limit at which the view is no larger than the main views; else the least enlargement.</summary>
+    /// <summary>Every detail is larger than in the view it is taken from.</summary>
+    public bool EnlargesDetails(DrawingScale[] scales) => !_areDetails.Where((isDetail, i) => isDetail && scales[i].Factor <= _main.Factor).Any();
+
+    /// <summary>The largest enlargement up to a limit at which the view stays smaller than the main views; else the main scale.</summary>
     private DrawingScale Largest(int view, DrawingScale limit)
     {
         foreach (DrawingScale own in Enlargements())
         {
-            if (own.Factor <= limit.Factor && own.Factor * _sizes[view] <= _mainSize)
+            if (own.Factor <= limit.Factor && own.Factor * _sizes[view] <= _mainSize * LargestShare)
                 return own;
         }
 

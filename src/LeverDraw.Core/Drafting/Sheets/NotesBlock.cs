@@ -15,6 +15,9 @@ public static class NotesBlock
     /// <summary>From the number to the text, in lettering heights.</summary>
     private const double IndentHeights = 2.4;
 
+    /// <summary>More than a blank with both its gaps ever takes, in lettering heights.</summary>
+    private const double MostBlank = 1.2;
+
     private const double Pitch = 1.55, BetweenNotes = 0.35, HeadHeight = 1.4;
 
     /// <summary>Between the check bar and the signs beside it.</summary>
@@ -63,13 +66,18 @@ public static class NotesBlock
     {
         var lines = new List<string>();
         string line = string.Empty;
+        double atMost = 0;
         foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
+            double own = StrokeLettering.WidthOf(word, lettering);
             string longer = line.Length == 0 ? word : line + " " + word;
-            if (line.Length > 0 && StrokeLettering.WidthOf(longer, lettering) > width)
+            atMost += own + (MostBlank * lettering);
+            // A line is measured only where its words by themselves do not show that it fits.
+            if (line.Length > 0 && atMost > width && (atMost = StrokeLettering.WidthOf(longer, lettering)) > width)
             {
                 lines.Add(line);
                 longer = word;
+                atMost = own;
             }
 
             line = longer;

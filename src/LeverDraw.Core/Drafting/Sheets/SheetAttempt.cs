@@ -21,10 +21,16 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
     /// <summary>A row this many times too wide is not made to fit by thrift (seen on random levers: it saves a third at most).</summary>
     private const double Hopeless = 1.5;
 
-    /// <summary>Widths to which notes are wrapped, in heights of their lettering: a narrow column, a broad block, one long line each, and steps between.</summary>
-    private static readonly double[] NoteWidths = [30, 38, 48, 60, 72, 90];
+    /// <summary>Widths to which notes are wrapped, in heights of their lettering: from a narrow column to one long line each.</summary>
+    private static readonly double[] NoteWidths = [30, 38, 48, 60, 72, 90, 110];
+
+    /// <summary>Notes lettered smaller than this are legible, but no pleasure (ISO 3098 has 1.8 as its least).</summary>
+    private const double EasyNotes = 2.5;
 
     private readonly Box2D _field = SheetFrame.Field(sheet);
+
+    /// <summary>Of a finished sheet: the share of the field that its blocks take, each with half the least gap round it.</summary>
+    public double Fill { get; private set; }
 
     /// <summary>The finished sheet, or null with the reason when it does not go on this paper at this scale.</summary>
     public PlotSheet? Run(out string? reason)
@@ -42,40 +48,95 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
         ImmutableArray<ViewSource> projected = options.Projection == ProjectionMethod.ThirdAngle
             ? [.. content.FromLeft, content.Front, .. content.FromRight]
             : [.. content.FromRight, content.Front, .. content.FromLeft];
+        DrawingScale[] plain = [.. content.Others.Select(_ => scale)];
         if (CannotFit(projected, title))
             return null;
         foreach (double thrift in (double[])[Generous, Thrifty, Stingy])
         {
-            PaperBlock[] main = [.. projected.Select(v => PaperBlock.Of(store.View(v, scale.Factor, style, thrift)))];
-            double width = main.Sum(b => b.Bounds.Width) + ((main.Length + 1) * Cell.Gap);
-            if (width > _field.Width * Hopeless || main.Any(b => b.Bounds.Height > _field.Height))
+            if (!CouldHold(projected, title, plain, thrift, style.NotesLettering[^1]))
+                continue;
+            PaperBlock[] main = Main(projected, thrift);
+            double width = WidthOf(main);
+            // Where the usual is too wide, the narrowest tells whether thrift is any use.
+            if (width > _field.Width * Hopeless || main.Any(b => b.Bounds.Height > _field.Height) || (width > _field.Width && WidthOf(Main(projected, Stingy)) > _field.Width))
                 return null;
             if (width > _field.Width || IsUnclear(main, ref reason))
                 continue;
-            if (WithDetails(title, main, thrift == Stingy ? Thrifty : Generous, ref reason) is { } plot)
+            if (WithDetails(title, projected, main, thrift, ref reason) is { } plot)
                 return plot;
         }
 
         return null;
     }
 
-    private PlotSheet? WithDetails(Box2D title, PaperBlock[] main, double thrift, ref string? reason)
+    private PaperBlock[] Main(ImmutableArray<ViewSource> projected, double thrift) =>
+        [.. projected.Select(v => PaperBlock.Of(store.View(v, scale.Factor, style, thrift)))];
+
+    private static double WidthOf(PaperBlock[] row) => row.Sum(b => b.Bounds.Width) + ((row.Length + 1) * Cell.Gap);
+
+    /// <summary>Details are to be enlarged and notes to be read with ease; small notes come before details that show nothing more, and those last.</summary>
+    private PlotSheet? WithDetails(Box2D title, ImmutableArray<ViewSource> projected, PaperBlock[] main, double thrift, ref string? reason)
     {
-        foreach (DrawingScale[] scales in new DetailScales(content, scale).All())
+        var choices = new DetailScales(content, scale);
+        DrawingScale[][] all = [.. choices.All()];
+        DrawingScale[][] enlarged = [.. all.Where(choices.EnlargesDetails)];
+        double[] usual = [.. style.NotesLettering.Where(h => h >= EasyNotes)], small = [.. style.NotesLettering.Where(h => h < EasyNotes)];
+        foreach ((DrawingScale[][] scales, double[] letterings) in ((DrawingScale[][], double[])[])[(enlarged, usual), (enlarged, small), ([.. all.Except(enlarged)], [.. style.NotesLettering])])
         {
-            PaperBlock[] details = [.. content.Others.Select((v, i) => Detail(v, scales[i], thrift))];
-            if (IsUnclear(details, ref reason))
-                continue;
-            foreach (double lettering in style.NotesLettering)
+            foreach (DrawingScale[] others in letterings.Length == 0 ? [] : scales)
             {
-                PaperBlock[] tables = [.. content.Tables.Select((_, i) => store.Table(i, lettering))];
-                PaperBlock[] notes = [.. Widths(lettering).Select(w => store.Notes(w, lettering))];
-                if (SheetArrangement.Best(_field, title, main, [.. details, .. tables], notes) is { } placed)
-                    return new SheetAssembly(content, options, sheet, scale, style).Of(placed, title);
+                if (WithScales(title, projected, main, others, letterings, thrift, ref reason) is { } plot)
+                    return plot;
             }
         }
 
         return null;
+    }
+
+    private PlotSheet? WithScales(Box2D title, ImmutableArray<ViewSource> projected, PaperBlock[] main, DrawingScale[] others, double[] letterings, double thrift, ref string? reason)
+    {
+        if (!CouldHold(projected, title, others, thrift, letterings[^1]))
+            return null;
+        PaperBlock[] details = [.. content.Others.Select((v, i) => Detail(v, others[i], ForDetails(thrift)))];
+        if (IsUnclear(details, ref reason))
+            return null;
+        foreach (double lettering in letterings)
+        {
+            PaperBlock[] tables = [.. content.Tables.Select((_, i) => store.Table(i, lettering))];
+            PaperBlock[] notes = [.. Widths(lettering).Select(w => store.Notes(w, lettering))];
+            if (SheetArrangement.Best(_field, title, main, [.. details, .. tables], notes) is not { } placed)
+                continue;
+            Fill = placed.Select(p => p.Block.Bounds).Append(title).Sum(b => (b.Width + Cell.Gap) * (b.Height + Cell.Gap)) / (_field.Width * _field.Height);
+            return new SheetAssembly(content, options, sheet, scale, style).Of(placed, title);
+        }
+
+        return null;
+    }
+
+    /// <summary>Details are narrow anyway: they follow the main views' thrift late.</summary>
+    private static double ForDetails(double thrift) => thrift == Stingy ? Thrifty : Generous;
+
+    /// <summary>What is known of the views' sizes leaves hope; views not yet placed anywhere do too.</summary>
+    private bool CouldHold(ImmutableArray<ViewSource> projected, Box2D title, DrawingScale[] others, double thrift, double least)
+    {
+        (double Width, double Height) row = (-Cell.Gap, 0);
+        foreach (ViewSource view in projected)
+        {
+            if (store.Estimate(view, scale.Factor, style, thrift) is not { } size)
+                return true;
+            row = (row.Width + Cell.Gap + size.Width, Math.Max(row.Height, size.Height));
+        }
+
+        var rest = new List<(double, double)>();
+        for (int i = 0; i < others.Length; i++)
+        {
+            if (store.Estimate(content.Others[i], others[i].Factor, style, ForDetails(thrift)) is not { } size)
+                return true;
+            rest.Add(size);
+        }
+
+        rest.AddRange(content.Tables.Select((_, i) => store.Table(i, least).Bounds).Select(b => (b.Width, b.Height)));
+        return SheetArrangement.CouldHold(_field, title, row, rest, [.. Widths(least).Select(w => store.Notes(w, least).Bounds).Select(b => (b.Width, b.Height))]);
     }
 
     private static bool IsUnclear(PaperBlock[] views, ref string? reason)

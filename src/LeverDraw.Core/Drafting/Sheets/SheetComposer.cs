@@ -23,6 +23,12 @@ public static class SheetComposer
     /// <summary>Sheets of more than this area, square millimetres, take the large lettering: A3 and tabloid, not A4 and letter.</summary>
     private const double LargeSheet = 70_000;
 
+    /// <summary>Sheets of more than this area, square millimetres, may take lettering one size larger still: A2, not A3 and tabloid.</summary>
+    private const double VeryLargeSheet = 200_000;
+
+    /// <summary>A sheet whose blocks take less of the field looks empty.</summary>
+    private const double Empty = 0.3;
+
     public static Checked<PlotSheet> Compose(SheetContent content, SheetOptions options)
     {
         ImmutableArray<SheetFormat> sheets = options.Paper is { } asked ? [asked] : AutomaticSheets;
@@ -32,8 +38,9 @@ public static class SheetComposer
         {
             foreach ((DrawingScale scale, DraftingStyle style) in Tries(sheet, sheet == sheets[^1], options))
             {
-                if (new SheetAttempt(content, options, sheet, scale, style, store).Run(out string? reason) is { } plot)
-                    return Checked<PlotSheet>.Good(plot);
+                var attempt = new SheetAttempt(content, options, sheet, scale, style, store);
+                if (attempt.Run(out string? reason) is { } plot)
+                    return Checked<PlotSheet>.Good(attempt.Fill < Empty && IsVeryLarge(sheet) ? new SheetAttempt(content, options, sheet, scale, DraftingStyle.Huge, store).Run(out _) ?? plot : plot);
                 if (reason is not null && !tried.Contains(reason))
                     tried.Add(reason);
             }
@@ -46,7 +53,7 @@ public static class SheetComposer
     /// <summary>The largest scale first, each with the sheet's own lettering and with the next smaller; the smallest lettering only before a scale that no longer shows small parts well.</summary>
     private static IEnumerable<(DrawingScale Scale, DraftingStyle Style)> Tries(SheetFormat sheet, bool last, SheetOptions options)
     {
-        bool large = sheet.Width.Millimetres * sheet.Height.Millimetres > LargeSheet;
+        bool large = Area(sheet) > LargeSheet;
         DraftingStyle[] usual = large ? [DraftingStyle.Large, DraftingStyle.Small] : [DraftingStyle.Small];
         DraftingStyle[] rest = large ? [] : [DraftingStyle.Tiny];
         (double Least, double Below)[] ranges = options.Scale is not null
@@ -67,6 +74,10 @@ public static class SheetComposer
             }
         }
     }
+
+    private static bool IsVeryLarge(SheetFormat sheet) => Area(sheet) > VeryLargeSheet;
+
+    private static double Area(SheetFormat sheet) => sheet.Width.Millimetres * sheet.Height.Millimetres;
 
     private static Diagnostic Fault(SheetContent content, string paper, DrawingScale? scale, List<string> reasons)
     {

@@ -14,6 +14,12 @@ public enum ShownUnits
     InchesAndMillimetres,
 }
 
+/// <summary>Which of two units stands first.</summary>
+public static class ShownUnitsOrder
+{
+    public static bool MillimetresFirst(this ShownUnits units) => units is ShownUnits.Millimetres or ShownUnits.MillimetresAndInches;
+}
+
 /// <summary>What the user may choose about a sheet.</summary>
 /// <param name="Paper">Null: the smallest sheet on which the drawing is at least at 2:1.</param>
 /// <param name="Scale">Null: the largest preferred scale that fits.</param>
@@ -24,7 +30,7 @@ public sealed record SheetOptions(
     ProjectionMethod Projection = ProjectionMethod.ThirdAngle)
 {
     /// <summary>The unit that sizes are lettered in first.</summary>
-    public SheetUnit FirstUnit => Units is ShownUnits.Millimetres or ShownUnits.MillimetresAndInches ? SheetUnit.Millimetre : SheetUnit.Inch;
+    public SheetUnit FirstUnit => Units.MillimetresFirst() ? SheetUnit.Millimetre : SheetUnit.Inch;
 
     /// <summary>How sizes with a tolerance of their own are lettered.</summary>
     public ToleranceForm Tolerances { get; init; }

@@ -7,11 +7,14 @@ public static class BreakLine
 {
     /// <summary>Straight, with one zigzag in the middle: up, down through the line, and back (30° to the line's normal, from memory).</summary>
     /// <param name="height">Of the zigzag to each side of the line.</param>
-    public static LineEdge[] Zigzag(Point2D from, Point2D to, double height)
+    public static LineEdge[] Zigzag(Point2D from, Point2D to, double height) => Zigzag(from, to, height, height * Math.Tan(Math.PI / 12));
+
+    /// <summary>The same with a zigzag of any width.</summary>
+    /// <param name="quarter">Of its width along the line.</param>
+    public static LineEdge[] Zigzag(Point2D from, Point2D to, double height, double quarter)
     {
         Vector2D u = (to - from).Unit();
         Vector2D v = u.Left;
-        double quarter = height * Math.Tan(Math.PI / 12);
         if ((to - from).Length <= 4 * quarter)
             throw new ArgumentOutOfRangeException(nameof(height), height, "The zigzag is longer than its line.");
         Point2D middle = from + ((to - from) * 0.5);

@@ -13,6 +13,9 @@ namespace LeverDraw.Drafting.Views;
 /// <param name="Unplaced">Names of annotations that found no clear place.</param>
 public sealed record ViewBlock(ViewSource Source, double Scale, Box2D Bounds, Box2D Core, Func<BlockInk> Draw, ImmutableArray<string> Unplaced)
 {
+    /// <summary>Between the view and its caption, in the caption's height.</summary>
+    public const double CaptionGap = 0.8;
+
     /// <summary>Drawn anew at each call.</summary>
     public ImmutableArray<PlotItem> Items => Draw().Items;
 
@@ -21,7 +24,7 @@ public sealed record ViewBlock(ViewSource Source, double Scale, Box2D Bounds, Bo
     {
         double height = style.CaptionLettering;
         double width = StrokeLettering.WidthOf(caption, height);
-        var anchor = new Point2D(Core.Centre.X - (width / 2), Bounds.MaxY + (0.8 * height));
+        var anchor = new Point2D(Core.Centre.X - (width / 2), Bounds.MaxY + (CaptionGap * height));
         Func<BlockInk> bare = Draw;
         return this with
         {

@@ -25,6 +25,9 @@ public sealed record ViewSource(string Id, string? Title)
 
     /// <summary>True for a view at the sheet's main scale; others may be enlarged.</summary>
     public bool IsMain { get; init; } = true;
+
+    /// <summary>A part of another view, shown again because it is too small there: it is worth its place only enlarged.</summary>
+    public bool IsDetail { get; init; }
 }
 
 public sealed record ViewEdge(LineRole Role, Edge Edge);

@@ -29,6 +29,9 @@ public sealed record LeverForms(string Head, string Arms, string ArmEnds, string
 /// <param name="Supply">As the profile's <c>hole.supply</c>: with <c>solid</c> nothing is cut, with <c>pilot</c> the hole is smaller than drawn.</param>
 public sealed record PivotHole(Length AtLeft, Length AtMid, Length AtRight, Length HalfLength, Taper Taper, bool LargeEndRight, string Supply)
 {
+    /// <summary>Drawing number of the pin; empty when left unsaid.</summary>
+    public string Pin { get; init; } = string.Empty;
+
     /// <summary>Diameter at x, millimetres.</summary>
     internal double DiameterAt(double x) => AtMid.Millimetres + (Taper.Rate * (LargeEndRight ? x : -x));
 }

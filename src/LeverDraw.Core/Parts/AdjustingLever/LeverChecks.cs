@@ -11,7 +11,7 @@ internal static class LeverChecks
     public static void Before(LeverMeasures m, IFieldValues values, LeverFindings findings)
     {
         Head(m, findings);
-        Arms(m, findings);
+        Arms(m, values, findings);
         Pads(m, findings);
         Fork(m, findings);
         Tongue(m, values, findings);
@@ -30,8 +30,10 @@ internal static class LeverChecks
             "Make the head higher or the web larger.", LeverFields.HeadHeight, LeverFields.HeadDepth, LeverFields.Web);
     }
 
-    private static void Arms(LeverMeasures m, LeverFindings findings)
+    private static void Arms(LeverMeasures m, IFieldValues values, LeverFindings findings)
     {
+        findings.OddsIf(values.Find(LeverFields.ArmSagitta)?.Tolerance is not null, () => "a tolerance on the sagitta has no place on the sheet, which states how far the pads stand aside",
+            "Leave the tolerance away: the zone of the pads' position limits where they stand.", LeverFields.ArmSagitta, LeverFields.PadPosition);
         double needed = m.HeadBottom + (m.PadLength / 2) + m.StepFillet;
         if (needed >= m.ArmLength)
             findings.TooShort(needed, m.ArmLength, "Make the arms longer, or the head or the pads smaller.", LeverFields.ArmLength, LeverFields.HeadDepth, LeverFields.PadLength);
@@ -125,6 +127,8 @@ internal static class LeverChecks
     {
         if (values.Get(LeverFields.BossSides) == LeverFields.None)
             return;
+        findings.OddsIf(values.Find(LeverFields.BossHeight)?.Tolerance is not null, () => "a tolerance on the bosses' height has no place on the sheet, which states the width over both",
+            "Leave the tolerance away: that of the head's width holds over the bosses.", LeverFields.BossHeight, LeverFields.HeadWidth);
         double least = m.RoundHead ? m.HeadDepth : Math.Min(m.HeadDepth, m.HeadHeight), straight = 2 * ((m.HeadHeight / 2) - m.EdgeRound);
         findings.OddsIf(m.BossDiameter > least, () => $"a boss of {Mm(m.BossDiameter)} overhangs the head ({Mm(least)})",
             "Make the boss at most as large as the head.", LeverFields.BossDiameter, LeverFields.HeadDepth);

@@ -17,7 +17,7 @@ public static class LeverFields
 
     public static ChoiceField HeadForm { get; } = new("head.form", null, "Head seen along the pin: a round eye, or a block with rounded corners.", [Round, Block], Round);
 
-    public static SizeField HeadWidth { get; } = new("head.width", "wh", "Width of the head along the pin, face to face, bosses not counted.", 5, 14);
+    public static SizeField HeadWidth { get; } = new("head.width", "wh", "Width of the head along the pin, face to face, bosses not counted; with bosses its tolerance holds over their faces.", 5, 14);
 
     public static SizeField HeadHeight { get; } = new("head.height", "hh", "Height of the head along the arms, centred on the pivot.", 5, 14);
 
@@ -35,6 +35,8 @@ public static class LeverFields
 
     public static SizeField HoleClearance { get; } = new("hole.clearance", "cp", "Running clearance wanted on the pin at the head's mid-plane; the sheet says how it is reached.", 0, 0.6) { MayBeAbsent = true };
 
+    public static TextField HolePin { get; } = new("hole.pin", null, "Drawing number of the pin that runs in the hole; the sheet's callout names it.", 20, string.Empty);
+
     public static ChoiceField ArmForm { get; } = new("arms.form", null, "Arms seen along the pin: straight taper to the pads, curved, or parallel with a stepped pad.", [Tapered, Curved, Stepped], Stepped);
 
     public static SizeField ArmThickness { get; } = new("arms.thickness", "ta", "Thickness of the arms seen along the pin, at the level of the head's lower end.", 1.5, 6.5);
@@ -43,7 +45,7 @@ public static class LeverFields
 
     public static SizeField ArmLength { get; } = new("arms.length", "Lh", "From the pivot's axis to the middle of the pads, along the arms.", 10, 34);
 
-    public static SizeField ArmSagitta { get; } = new("arms.sagitta", null, "Rise of a curved arm's mid-line over its chord, pivot to top of pad; positive puts the pads on the side away from the tongue.", -2.5, 2.5) { OnlyWhen = new(ArmForm, [Curved]) };
+    public static SizeField ArmSagitta { get; } = new("arms.sagitta", null, "Rise of a curved arm's mid-line over its chord, pivot to top of pad; positive puts the pads on the side away from the tongue. The sheet states how far the pads then stand aside.", -2.5, 2.5) { OnlyWhen = new(ArmForm, [Curved]) };
 
     public static ChoiceField ArmEnd { get; } = new("arms.end", null, "Ends of the arms seen square to the fork: square with rounded corners, or full round.", [Square, Round], Square);
 
@@ -105,7 +107,7 @@ public static class LeverFields
 
     public static SizeField BossDiameter { get; } = new("boss.diameter", "Db", "Diameter of the bosses.", 2.5, 13) { OnlyWhen = new(BossSides, [Both]) };
 
-    public static SizeField BossHeight { get; } = new("boss.height", "hb", "Height of each boss above the head's side face.", 0.1, 2) { OnlyWhen = new(BossSides, [Both]) };
+    public static SizeField BossHeight { get; } = new("boss.height", "hb", "Height of each boss above the head's side face; follows from the two widths on the sheet.", 0.1, 2) { OnlyWhen = new(BossSides, [Both]) };
 
     public static ChoiceField MarkPlace { get; } = new("mark.place", "mk", "Where the raised mark stands: nowhere, on the back of the web above the arms, or on the head's side face.", [None, ArmBack, HeadFace], None);
 
@@ -129,13 +131,15 @@ public static class LeverFields
 
     public static SizeField PadSymmetry { get; } = new("geometry.pad_symmetry", null, "Width of the zone about the head's mid-plane that holds the mid-plane of the two pads; zero states none.", 0, 1, 0.2);
 
-    public static SizeField TonguePosition { get; } = new("geometry.tongue_position", null, "Width of the zones that hold the tongue's two mid-planes, about the hole's axis and about the head's mid-plane; zero states none.", 0, 1, 0.1);
+    public static SizeField PadPosition { get; } = new("geometry.pad_position", null, "Width of the zone that holds each pad's mid-plane, at the sweep's angle to the tongue and where it belongs beside the hole's axis; zero states none.", 0, 1, 0.2);
+
+    public static SizeField TonguePosition { get; } = new("geometry.tongue_position", null, "Width of the zone about the hole's axis that holds the tongue's mid-plane seen along the pin; zero states none.", 0, 1, 0.1);
 
     // Roughnesses and zones: common practice, no source.
     public static ImmutableArray<FieldSpec> All { get; } =
     [
         HeadForm, HeadWidth, HeadHeight, HeadDepth, HeadCornerRadius,
-        HoleDiameter, HoleTaper, HoleLargeEnd, HoleSupply, HoleClearance,
+        HoleDiameter, HoleTaper, HoleLargeEnd, HoleSupply, HoleClearance, HolePin,
         ArmForm, ArmThickness, ArmWidth, ArmLength, ArmSagitta, ArmEnd, ArmEndCorner,
         ForkGap, CrotchRadius, Web, ShoulderForm, ShoulderRadius, ShoulderStart, ShoulderEnd,
         PadThickness, PadLength, CrownRadius, PadEnd, PadEndCorner, PadOffset,
@@ -145,6 +149,6 @@ public static class LeverFields
         MarkPlace, MarkText, MarkHeight, MarkLetterHeight,
         Draft, .. Foundry.CastingFields.All,
         HoleTexture, PadTexture, TongueTexture, HeadTexture,
-        HoleSquareness, PadSymmetry, TonguePosition,
+        HoleSquareness, PadSymmetry, PadPosition, TonguePosition,
     ];
 }

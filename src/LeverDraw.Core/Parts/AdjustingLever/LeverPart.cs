@@ -72,7 +72,7 @@ public static class LeverPart
         Taper taper = values.Get(LeverFields.HoleTaper);
         bool right = values.Get(LeverFields.HoleLargeEnd) == LeverFields.Right;
         Length change = half * (right ? taper.Rate : -taper.Rate);
-        return new PivotHole(mid - change, mid, mid + change, half, taper, right, values.Get(LeverFields.HoleSupply));
+        return new PivotHole(mid - change, mid, mid + change, half, taper, right, values.Get(LeverFields.HoleSupply)) { Pin = values.Get(LeverFields.HolePin) };
     }
 
     private static void HoleWall(PivotHole hole, Contour side, LeverMeasures m, LeverFindings findings)

@@ -51,7 +51,7 @@ internal static class SideView
         Edge rim = BossRim(lever, boss);
         edges.Add(new(LineRole.Edge, rim));
         if (rim is ArcEdge { IsFullCircle: false })
-            edges.Add(new(LineRole.Edge, new LineEdge(rim.End, rim.Start)));
+            edges.AddRange(BesideHole(lever, rim.End.Y, new Interval(rim.End.X, rim.Start.X), LineRole.Edge));
     }
 
     /// <summary>The far rim of a tapered hole: seen through the hole when smaller, hidden when larger.</summary>
@@ -75,5 +75,14 @@ internal static class SideView
     }
 
     private static IEnumerable<ViewEdge> Across(Lever lever, double z, LineRole role) =>
-        ContourChords.HorizontalAt(lever.SideProfile, z).Select(c => new ViewEdge(role, new LineEdge(new(c.From, z), new(c.To, z))));
+        ContourChords.HorizontalAt(lever.SideProfile, z).SelectMany(c => BesideHole(lever, z, c, role));
+
+    /// <summary>A level edge without what the hole has taken away.</summary>
+    private static IEnumerable<ViewEdge> BesideHole(Lever lever, double z, Interval edge, LineRole role)
+    {
+        double r = lever.Hole.Supply == LeverFields.Solid ? 0 : lever.Hole.AtRight.Millimetres / 2;
+        double half = Math.Abs(z) < r ? Math.Sqrt((r - z) * (r + z)) : 0;
+        Interval[] left = half == 0 ? [edge] : [new(edge.From, Math.Min(edge.To, -half)), new(Math.Max(edge.From, half), edge.To)];
+        return left.Where(i => i.To - i.From > Coincidence.Distance).Select(i => new ViewEdge(role, new LineEdge(new(i.From, z), new(i.To, z))));
+    }
 }

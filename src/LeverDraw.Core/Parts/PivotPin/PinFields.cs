@@ -33,9 +33,9 @@ public static class PinFields
 
     public static ChoiceField LargeEndSide { get; } = new("drive.large_end", null, "Side of the plane the large end lies on, seen by its user; the pin is driven in from there.", [Left, Right], Right);
 
-    public static SizeField StandOutLeast { get; } = new("drive.stand_out_min", null, "Least the large end stands out of its lug when pushed in by hand.", 0, 5, 0.5);
+    public static SizeField StandOutLeast { get; } = new("drive.stand_out_min", null, "Least that a pin pushed in by hand stands short of home, where both ends are equally proud.", 0, 5, 0.5);
 
-    public static SizeField StandOutMost { get; } = new("drive.stand_out_max", null, "Most the large end stands out of its lug when pushed in by hand.", 0, 6, 1.6);
+    public static SizeField StandOutMost { get; } = new("drive.stand_out_max", null, "Most that a pin pushed in by hand stands short of home, where both ends are equally proud.", 0, 6, 1.6);
 
     public static SizeField LugEdgeDistance { get; } = new("lug.edge_distance", null, "From the pin's axis to the nearest edge of the plane's lug; the sheet then says what wall the next oversize pin leaves.", 1, 20) { MayBeAbsent = true };
 

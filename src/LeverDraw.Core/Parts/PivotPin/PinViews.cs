@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using LeverDraw.Drafting.Plotting;
+using LeverDraw.Drafting.Symbols;
 using LeverDraw.Drafting.Views;
 using LeverDraw.Geometry;
 
@@ -45,8 +46,7 @@ public static class PinViews
             Edges =
             [
                 .. rims.Where(r => outer - r >= LeastGap).Select(r => new ViewEdge(LineRole.Edge, ArcEdge.FullCircle(Point2D.Origin, r))),
-                new(LineRole.Centre, new LineEdge(new(-outer, 0), new(outer, 0))),
-                new(LineRole.Centre, new LineEdge(new(0, -outer), new(0, outer))),
+                .. CentreMark.Through(Point2D.Origin, outer).Select(line => new ViewEdge(LineRole.Centre, line)),
             ],
         };
     }

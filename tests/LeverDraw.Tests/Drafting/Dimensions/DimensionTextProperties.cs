@@ -23,8 +23,12 @@ public partial class DimensionTextProperties
     private static readonly Gen<SizeValue> Fits = Gen.Select(Sizes, Gen.Int[0, Zones.Length - 1].Select(i => Zones[i]), (n, z) => new SizeValue(n, new ZoneTolerance(z)))
         .Where(s => StatedLimits.Of(s) is not null);
 
-    private static readonly Gen<SizeValue> Deviations = Gen.Select(Sizes, Gen.Int[-40, 40], Gen.Int[1, 60], (n, low, width) =>
-        new SizeValue(n, new DeviationTolerance(Length.FromMillimetres((low + width) / 100.0), Length.FromMillimetres(low / 100.0))));
+    // In hundredths of a millimetre or ten-thousandths of an inch.
+    private static readonly Gen<SizeValue> Deviations = Gen.Select(Sizes, Gen.Int[-40, 40], Gen.Int[1, 60], Gen.Bool, (n, low, width, inch) =>
+    {
+        double unit = inch ? 0.00254 : 0.01;
+        return new SizeValue(n, new DeviationTolerance(Length.FromMillimetres((low + width) * unit), Length.FromMillimetres(low * unit)));
+    });
 
     [Fact]
     public void Fits_InEitherUnitAndAnyForm_NeverLeaveTheTrueLimits() =>

@@ -2,6 +2,7 @@ using LeverDraw.Drafting.Annotations;
 using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Drafting.Sheets;
 using LeverDraw.Profiles;
+using LeverDraw.Tolerancing;
 using LeverDraw.Units;
 
 namespace LeverDraw.Tests.Drafting.Dimensions;
@@ -36,7 +37,7 @@ public class DimensionTextTests
     [InlineData(Mm, 2.8, "H9", "2.8 H9 (2.800 / 2.825)")]
     [InlineData(Mm, 20, "g6", "20 g6 (19.980 / 19.993)")]
     [InlineData(In, 3.5, "H8", ".1378 H8 (.1378 / .1385)")]
-    [InlineData(In, 3.423, "H7", ".1348 H7 (.13477 / .13523)")]
+    [InlineData(In, 3.423, "H7", ".13477 H7 (.13477 / .13523)")]
     [InlineData(MmIn, 3.5, "H8", "3.5 H8 (3.500 / 3.518)\n[.1378 H8 (.1378 / .1385)]")]
     [InlineData(InMm, 3.5, "H8", ".1378 H8 (.1378 / .1385)\n[3.5 H8 (3.500 / 3.518)]")]
     public void Size_WithZone_GivesCodeAndLimits(ShownUnits units, double millimetres, string zone, string text) =>
@@ -117,12 +118,53 @@ public class DimensionTextTests
     [Theory]
     [InlineData(Mm, "0.4 mm", "0.4")]
     [InlineData(In, ".016 in", ".016")]
-    [InlineData(MmIn, "0.4 mm [.016 in]", "0.4")]
-    [InlineData(InMm, ".016 in [0.4 mm]", ".016")]
+    [InlineData(MmIn, "0.4 mm [.016 in]", "0.4 [.016]")]
+    [InlineData(InMm, ".016 in [0.4 mm]", ".016 [0.4]")]
     public void InSentence_NamesItsUnits(ShownUnits units, string sentence, string number)
     {
         Assert.Equal(sentence, new DimensionText(units).InSentence(Length.FromMillimetres(0.4)));
         Assert.Equal(number, new DimensionText(units).Number(Length.FromMillimetres(0.4)));
+    }
+
+    // 0.08 mm is .00315 in, 0.0104 and 0.0333 mm are .00041 and .00131 in.
+    [Theory]
+    [InlineData(Mm, "0.08", "0.01 TO 0.033 mm")]
+    [InlineData(In, ".0031", ".0004 TO .0013 in")]
+    [InlineData(MmIn, "0.08 [.0031]", "0.01 TO 0.033 mm [.0004 TO .0013 in]")]
+    public void Fine_SmallNumbers_KeepFourInchDecimals(ShownUnits units, string number, string range)
+    {
+        DimensionText text = new(units);
+        Assert.Equal(number, text.Fine(Length.FromMillimetres(0.08)));
+        Assert.Equal(range, text.FineRange(Length.FromMillimetres(0.0104), Length.FromMillimetres(0.0333)));
+    }
+
+    // What was typed in inches: .0010 is 0.0254 mm, .030 is 0.762, .0005 is 0.0127; of .0001 (0.00254) the micrometre would lose a fifth. What was typed in millimetres stays.
+    [Theory]
+    [InlineData(3.175, 0.0254, 0, "3.175 +0.025/0")]
+    [InlineData(19.05, 0.762, -0.762, "19.05 ±0.762")]
+    [InlineData(12.7, 0.0127, -0.0127, "12.7 ±0.012")]
+    [InlineData(3.175, 0.00254, 0, "3.175 +0.0025/0")]
+    [InlineData(3.175, -0.0127, -0.0254, "3.175 −0.013/−0.025")]
+    [InlineData(5, 0.0005, 0, "5 +0.0005/0")]
+    public void Size_DeviationsFromInches_AreRoundedInwards(double nominal, double upper, double lower, string text) =>
+        Assert.Equal(text, new DimensionText(Mm).Size(new SizeValue(Length.FromMillimetres(nominal), new DeviationTolerance(Length.FromMillimetres(upper), Length.FromMillimetres(lower)))).ToString());
+
+    // 3.15596 to 3.17396 mm is .124250 to .124959 in: four decimals would leave .1243 to .1249, less than nine tenths.
+    [Theory]
+    [InlineData(Mm, "3.156 / 3.173")]
+    [InlineData(In, ".12426 / .12495")]
+    [InlineData(MmIn, "3.156 / 3.173 [.12426 / .12495]")]
+    public void Limits_OfACheck_AreRoundedInwards(ShownUnits units, string text) =>
+        Assert.Equal(text, new DimensionText(units).Limits(new SizeLimits(Length.FromMillimetres(3.1559583), Length.FromMillimetres(3.1739583))));
+
+    [Fact]
+    public void Column_Numbers_HaveEqualDecimals()
+    {
+        Length[] walls = [Length.FromMillimetres(2.9125), Length.FromMillimetres(2.7)];
+        Assert.Equal(["2.91", "2.70"], new DimensionText(Mm).Column(walls, 3, 2, MidpointRounding.ToNegativeInfinity).ToArray());
+        // .114665 and .106299 in.
+        Assert.Equal([".115", ".107"], new DimensionText(In).Column(walls, 3, 2, MidpointRounding.ToPositiveInfinity).ToArray());
+        Assert.Equal(["2.913\n[.1147]", "2.700\n[.1063]"], new DimensionText(MmIn).Column(walls, 4).ToArray());
     }
 
     [Theory]

@@ -71,26 +71,41 @@ public class TableStyleTests
         Assert.Equal("LD504", Assert.Single(tabled.Diagnostics).Code);
     }
 
-    /// <summary>Values typed from the two profiles: arms 5.5 and 5.2 wide, both heads 9.5 wide, a boss on the early one only.</summary>
+    /// <summary>Values typed from the two profiles: arms 4.2 and 5 wide, both crowns R5, a mark on the smallest one only.</summary>
     [Fact]
     public void TwoLevers_OnOneSheet_ShareWhatIsEqualAndTabulateTheRest()
     {
-        SheetContent content = Tabled(A3, "levers/early", "levers/middle").Value!;
+        SheetContent content = Tabled(A3, "levers/smallest", "levers/late").Value!;
         ImmutableArray<string>[] rows = [.. content.Tables.SelectMany(t => t.Rows)];
-        Assert.All(content.Tables, t => Assert.Equal(["", "SIZE, mm", "TC-L-01", "TC-L-02"], t.Columns.Select(c => c.Head)));
-        Assert.Contains(rows, r => r is [_, "ARMS, WIDTH", "2× 5.5", "2× 5.2"]);
-        Assert.Contains(rows, r => r is [_, "BOSS, DIAMETER", "⌀8", "–"]);
-        Assert.DoesNotContain(rows, r => r[1] == "HEAD, WIDTH");
-        Assert.Contains(content.Front.Annotations, a => a.Name == "head.width" && a.Label.ToString() == "9.5 0/−0.1");
+        Assert.All(content.Tables, t => Assert.Equal(["", "SIZE, mm", "TC-L-04", "TC-L-03"], t.Columns.Select(c => c.Head)));
+        Assert.Contains(rows, r => r is [_, "ARMS, WIDTH", "2× 4.2", "2× 5"]);
+        Assert.Contains(rows, r => r is [_, "MARK, MIDDLE FROM AXIS", "11.3", "–"]);
+        Assert.DoesNotContain(rows, r => r[1] is "PADS, CROWN RADIUS" or "TONGUE, SWEEP");
+        Assert.Contains(content.Views.SelectMany(v => v.Annotations), a => a.Name == "pads.crown_radius" && a.Label.ToString() == "4× R5");
         string[] letters = [.. rows.Select(r => r[0]).Where(l => l.Length > 0)];
         Assert.Equal(letters.Distinct(StringComparer.Ordinal), letters);
-        Assert.Equal("TC-L-01-T", content.Title.DrawingNumber);
-        Assert.Equal("", content.Title.Revision);
+        Assert.Equal("TC-L-04-T", content.Title.DrawingNumber);
+        Assert.Equal("A", content.Title.Revision);
 
         Checked<PlotSheet> drawn = SheetComposer.Compose(content, A3);
         Assert.True(drawn.Ok);
         Assert.Empty(Legibility.Faults(drawn.Value!, SheetMaker.Frame("A3")));
     }
+
+    [Fact]
+    public void Revisions_ThatDiffer_AreTabledAndNotInTheTitle()
+    {
+        SheetContent content = SheetMaker.Content("levers/middle", A3);
+        SheetContent other = content with { Title = content.Title with { Revision = "C" } };
+        SheetContent tabled = TableStyle.Of([new TableVariant("one", content), new TableVariant("other", other)], "mm").Value!;
+        Assert.Equal("", tabled.Title.Revision);
+        Assert.Contains(tabled.Tables.SelectMany(t => t.Rows), r => r is ["", "REVISION", "B", "C"]);
+    }
+
+    /// <summary>Bosses take the head's tolerance and datum over: the early lever's drawing has them elsewhere than the middle one needs.</summary>
+    [Fact]
+    public void Levers_WithAndWithoutBosses_AreRefused() =>
+        Assert.Contains("head.width", Assert.Single(Tabled(A3, "levers/early", "levers/middle").Diagnostics).Message, StringComparison.Ordinal);
 
     /// <summary>The rare lever has a neck and a concave shoulder that no arrow of the early one's drawing could point at.</summary>
     [Fact]

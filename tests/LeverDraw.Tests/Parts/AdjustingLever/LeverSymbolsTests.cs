@@ -1,3 +1,4 @@
+using LeverDraw.Drafting.Annotations;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Parts.AdjustingLever;
 using LeverDraw.Profiles;
@@ -16,11 +17,13 @@ public class LeverSymbolsTests
     {
         PlotSheet sheet = SheetMaker.Draw(name, SheetMaker.Options("A3"));
         Assert.Equal(["⟂", "⌀0.05", "B", "A", "Ra 1.6"], Symbols(sheet, LeverFields.HoleDiameter));
-        Assert.Equal(["B", "Ra 3.2"], Symbols(sheet, LeverFields.HeadWidth));
+        bool bosses = SheetMaker.Lever(name).Boss is not null;
+        Assert.Equal(["B", "Ra 3.2"], Symbols(sheet, bosses ? "boss.over_both" : LeverFields.HeadWidth.Name));
+        Assert.Equal(bosses, Symbols(sheet, LeverFields.HeadWidth).Length == 0);
         Assert.Equal(["⌯", "0.2", "B"], Symbols(sheet, LeverFields.ForkGap));
-        Assert.Equal(["⌯", "0.1", "B"], Symbols(sheet, LeverFields.TongueWidth));
+        Assert.Empty(Symbols(sheet, LeverFields.TongueWidth));
         Assert.Equal(["⌯", "0.1", "A", "C", "Ra 3.2"], Symbols(sheet, LeverFields.TongueThickness));
-        Assert.Equal(["Ra 1.6"], Symbols(sheet, LeverFields.PadThickness));
+        Assert.Equal(["⌖", "0.2", "A", "C", "Ra 1.6"], Symbols(sheet, LeverFields.PadThickness));
     }
 
     /// <summary>Every datum a frame names is a letter that stands on the sheet, once.</summary>
@@ -35,11 +38,23 @@ public class LeverSymbolsTests
     [Fact]
     public void Sheet_Zeros_LeaveTheSignsAway()
     {
-        ValueBag values = DemoLevers.Middle().With(LeverFields.HoleSquareness, 0).With(LeverFields.PadSymmetry, 0).With(LeverFields.TonguePosition, 0)
+        ValueBag values = DemoLevers.Middle().With(LeverFields.HoleSquareness, 0).With(LeverFields.PadSymmetry, 0).With(LeverFields.PadPosition, 0).With(LeverFields.TonguePosition, 0)
             .With(LeverFields.HoleTexture, 0).With(LeverFields.PadTexture, 0).With(LeverFields.TongueTexture, 0).With(LeverFields.HeadTexture, 0);
         PlotSheet sheet = SheetMaker.TryDrawLever(values, SheetMaker.Options("A3")).Value!;
-        Assert.DoesNotContain(sheet.Items.OfType<PlotText>().Where(t => t.View is not null), t => t.Text is "⟂" or "⌯" || t.Text.StartsWith("Ra", StringComparison.Ordinal));
+        Assert.DoesNotContain(sheet.Items.OfType<PlotText>().Where(t => t.View is not null), t => t.Text is "⟂" or "⌯" or "⌖" || t.Text.StartsWith("Ra", StringComparison.Ordinal));
         Assert.Equal(["A"], Symbols(sheet, LeverFields.HoleDiameter));
+    }
+
+    /// <summary>What the pads' position refers to is boxed; without the frame it would be a size nothing limits.</summary>
+    [Theory]
+    [InlineData(0.2, true)]
+    [InlineData(0, false)]
+    public void Sheet_PadPosition_BoxesSweepAndPadShift(double zone, bool boxed)
+    {
+        ValueBag values = DemoLevers.Rare().With(LeverFields.PadPosition, zone);
+        Label[] labels = [.. SheetMaker.Content(SheetMaker.Around("lever", values), SheetMaker.Options("A3")).Views.SelectMany(v => v.Annotations).Where(a => a.Name is "tongue.sweep" or "arms.pad_shift").Select(a => a.Label)];
+        Assert.Equal(2, labels.Length);
+        Assert.All(labels, l => Assert.Equal((boxed, false), (l.Boxed, l.IsReference)));
     }
 
     /// <summary>0.05 mm is 0.0019685 in: rounded down, never a wider zone.</summary>
@@ -60,9 +75,11 @@ public class LeverSymbolsTests
         Assert.DoesNotContain(bare.Items, i => i.Role == LineRole.Symbol);
     }
 
-    private static string[] Symbols(PlotSheet sheet, FieldSpec field)
+    private static string[] Symbols(PlotSheet sheet, FieldSpec field) => Symbols(sheet, field.Name);
+
+    private static string[] Symbols(PlotSheet sheet, string name)
     {
-        PlotDimension[] all = [.. sheet.Dimensions.Where(d => d.Name == field.Name)];
+        PlotDimension[] all = [.. sheet.Dimensions.Where(d => d.Name == name)];
         string[] own = [.. all.SelectMany(d => d.Text.Split('\n'))];
         return [.. sheet.Items.OfType<PlotText>().Where(t => all.Any(d => d.Id == t.Owner) && !own.Contains(t.Text)).Select(t => t.Text).OrderBy(t => t.StartsWith("Ra", StringComparison.Ordinal))];
     }

@@ -28,6 +28,25 @@ public class LeverViewsTests
         Assert.Equal([-12.5, 0, 5], levels);
     }
 
+    /// <summary>The flat of the boss runs at −1.23, the hole (radius 1.77 there) takes its middle away; of sharp shoulders too, at the axis itself.</summary>
+    [Fact]
+    public void Side_OpenHole_HasNoEdgeAcrossIt()
+    {
+        foreach (ValueBag values in (ValueBag[])[DemoLevers.Early().With(BossSides, Both).With(BossDiameter, 8).With(BossHeight, 0.5), DemoLevers.Middle().Without(FootFillet).With(Fillet, 0).With(EdgeRound, 0)])
+        {
+            Lever lever = LeverPart.Build(values).Value!;
+            double r = lever.Hole.AtRight.Millimetres / 2;
+            LineEdge[] level = [.. LeverViews.Side(lever).Edges.Where(e => e.Role is LineRole.Edge or LineRole.Hidden).Select(e => e.Edge).OfType<LineEdge>().Where(l => Math.Abs(l.From.Y - l.To.Y) < 1e-9 && Math.Abs(l.From.Y) < r)];
+            Assert.Equal(2, level.Length);
+            Assert.All(level, l => Assert.True(Math.Min((l.From - Point2D.Origin).Length, (l.To - Point2D.Origin).Length) > r - 1e-9 && l.From.X * l.To.X > 0));
+            // They still reach the hole.
+            Assert.All(level, l => Assert.Equal(r, Math.Min((l.From - Point2D.Origin).Length, (l.To - Point2D.Origin).Length), 1e-9));
+        }
+
+        Lever solid = LeverPart.Build(DemoLevers.Middle().Without(FootFillet).With(Fillet, 0).With(EdgeRound, 0).With(HoleSupply, Solid)).Value!;
+        Assert.Single(LeverViews.Side(solid).Edges, e => e.Role == LineRole.Edge && e.Edge is LineEdge && Math.Abs(e.Edge.Start.Y) < 1e-9);
+    }
+
     [Fact]
     public void Fork_StepAtThePad_ShowsOnceAndTheHoleIsHidden()
     {

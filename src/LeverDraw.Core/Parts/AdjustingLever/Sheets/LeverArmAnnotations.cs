@@ -11,7 +11,7 @@ namespace LeverDraw.Parts.AdjustingLever.Sheets;
 /// <summary>What the side view says of the arms: length, thickness at a level that can be found, and a curved arm's mid-line.</summary>
 internal static class LeverArmAnnotations
 {
-    private const double Upright = Math.PI / 2;
+    public const string PadShift = "arms.pad_shift";
 
     /// <summary>Where a curved arm's thickness stands on its mid-line, seen from the pivot: clear of the sagitta in the middle.</summary>
     private const double CurvedStation = 0.78;
@@ -34,7 +34,9 @@ internal static class LeverArmAnnotations
     {
         SideFeatures side = lever.Side;
         SizeValue length = lever.Sizes[LeverFields.ArmLength];
-        yield return new LinearDimension(LeverFields.ArmLength.Name, length.Millimetres, text.Size(length), Point2D.Origin, side.PadCentre, Upright) { Sides = DimensionSides.Left };
+        yield return new LinearDimension(LeverFields.ArmLength.Name, length.Millimetres, text.Size(length), Point2D.Origin, side.PadCentre, LinearDimension.Upright) { Sides = DimensionSides.Left };
+        Length end = Length.FromMillimetres(-side.PadBottom);
+        yield return new LinearDimension("arms.end_from_axis", end.Millimetres, text.Reference(end), Point2D.Origin, EndOf(side), LinearDimension.Upright) { Sides = DimensionSides.Left };
         SizeValue thickness = lever.Sizes[LeverFields.ArmThickness];
         (Point2D left, Point2D right) = Station(side, thickness.Millimetres / 2);
         var across = new LinearDimension(LeverFields.ArmThickness.Name, thickness.Millimetres, text.Size(thickness), left, right, (right - left).Angle) { Slide = (0, 0) };
@@ -47,7 +49,7 @@ internal static class LeverArmAnnotations
         {
             yield return across with { Sides = default };
             Length level = Length.FromMillimetres(-left.Y);
-            yield return new LinearDimension("arms.thickness_level", level.Millimetres, text.Reference(level), Point2D.Origin, left, Upright) { Sides = DimensionSides.Left };
+            yield return new LinearDimension("arms.thickness_level", level.Millimetres, text.Reference(level), Point2D.Origin, left, LinearDimension.Upright) { Sides = DimensionSides.Left };
         }
         else
         {
@@ -65,10 +67,10 @@ internal static class LeverArmAnnotations
     {
         SideFeatures side = lever.Side;
         Length shift = Length.FromMillimetres(Math.Abs(side.PadCentre.X));
-        yield return new LinearDimension("arms.pad_shift", shift.Millimetres, text.Reference(shift), Point2D.Origin, side.PadCentre, 0);
-        SizeValue sagitta = lever.Sizes[LeverFields.ArmSagitta];
+        yield return new LinearDimension(PadShift, shift.Millimetres, text.Size(shift), Point2D.Origin, side.PadCentre, 0);
+        Length sagitta = Length.FromMillimetres(Math.Abs(lever.Sizes[LeverFields.ArmSagitta].Millimetres));
         Point2D chord = Point2D.Lerp(midline.Start, midline.End, 0.5), top = midline.PointAt(0.5);
-        yield return new LinearDimension(LeverFields.ArmSagitta.Name, Math.Abs(sagitta.Millimetres), text.Size(Positive(sagitta)), chord, top, (top - chord).Angle) { Sides = default, Slide = (0, 0) };
+        yield return new LinearDimension(LeverFields.ArmSagitta.Name, sagitta.Millimetres, text.Reference(sagitta), chord, top, (top - chord).Angle) { Sides = default, Slide = (0, 0) };
         Label radius = text.Reference(Length.FromMillimetres(midline.Radius), "R");
         yield return new RadiusDimension("arms.midline_radius", midline.Radius, radius with { Lines = [.. radius.Stacked().Lines, "MID-LINE, CENTRE", "LEVEL WITH PAD TOP"] }, [midline.Trimmed(0.55, 0.75)]);
     }
@@ -84,15 +86,9 @@ internal static class LeverArmAnnotations
         return (at - (right * half), at + (right * half));
     }
 
-    /// <summary>Which way the arm bows is seen; the size is a plain distance.</summary>
-    private static SizeValue Positive(SizeValue size)
-    {
-        if (size.Millimetres >= 0)
-            return size;
-        return size.Tolerance is DeviationTolerance limits
-            ? new SizeValue(-size.Nominal, new DeviationTolerance(-limits.Lower, -limits.Upper))
-            : size with { Nominal = -size.Nominal };
-    }
+    /// <summary>The left end of a flat pad end, the tip of a round one.</summary>
+    private static Point2D EndOf(SideFeatures side) =>
+        new(side.PadEnd is LineEdge flat ? flat.Box.MinX : side.PadCentre.X, side.PadBottom);
 
     private static ViewEdge Thin(Point2D from, Point2D to) => new(LineRole.Dimension, new LineEdge(from, to));
 }

@@ -10,8 +10,6 @@ namespace LeverDraw.Parts.AdjustingLever.Sheets;
 /// <summary>What the fork view says: widths, the gap, levels from the pivot's axis, shoulders.</summary>
 internal static class LeverForkAnnotations
 {
-    private const double Upright = Math.PI / 2;
-
     public static ImmutableArray<Annotation> Of(Lever lever, DimensionText text)
     {
         var all = ImmutableArray.CreateBuilder<Annotation>();
@@ -27,7 +25,8 @@ internal static class LeverForkAnnotations
         if (!LeverTongueView.IsNeeded(lever))
             yield return LeverTongueView.Width(lever, text, fork.TongueSide.PointAt(0.7).Y, DimensionSides.Left);
         SizeValue head = lever.Sizes[LeverFields.HeadWidth];
-        yield return Across(LeverFields.HeadWidth, head, text.Size(head), head.Millimetres / 2, fork.HeadSide.PointAt(0.8).Y, DimensionSides.Left);
+        // With bosses the head's own sides stay as cast, and the tolerance holds over the bosses.
+        yield return Across(LeverFields.HeadWidth, head, lever.Boss is null ? text.Size(head) : text.Size(head.Nominal), head.Millimetres / 2, fork.HeadSide.PointAt(0.8).Y, DimensionSides.Left);
         SizeValue gap = lever.Sizes[LeverFields.ForkGap];
         yield return Across(LeverFields.ForkGap, gap, text.Size(gap), gap.Millimetres / 2, fork.GapSide.PointAt(0.85).Y, DimensionSides.Right);
         SizeValue arm = lever.Sizes[LeverFields.ArmWidth];
@@ -88,7 +87,7 @@ internal static class LeverForkAnnotations
     private static LinearDimension Up(string name, DimensionText text, Point2D axis, Point2D to, DimensionSides sides, bool reference = false)
     {
         Length value = Length.FromMillimetres(Math.Abs(to.Y - axis.Y));
-        return new LinearDimension(name, value.Millimetres, reference ? text.Reference(value) : text.Size(value), axis, to, Upright) { Sides = sides };
+        return new LinearDimension(name, value.Millimetres, reference ? text.Reference(value) : text.Size(value), axis, to, LinearDimension.Upright) { Sides = sides };
     }
 
     /// <summary>An arc of the right half and its mirror image.</summary>

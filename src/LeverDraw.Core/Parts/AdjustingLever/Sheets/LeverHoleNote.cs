@@ -8,12 +8,9 @@ using LeverDraw.Units;
 
 namespace LeverDraw.Parts.AdjustingLever.Sheets;
 
-/// <summary>The pivot hole in one callout: size and where it holds, drill, reamer and taper, large end, how it is made and gauged.</summary>
+/// <summary>The pivot hole in one callout: size and where it holds, taper, large end and its check, drill, reamer, how it is made, the pin it is for.</summary>
 internal static class LeverHoleNote
 {
-    /// <summary>What a drill leaves for a parallel reamer, on diameter, at least (common practice, no source).</summary>
-    private static readonly Length _reamingStock = Length.FromMillimetres(0.1);
-
     public static Annotation In(Lever lever, DimensionText text)
     {
         PivotHole hole = lever.Hole;
@@ -21,7 +18,9 @@ internal static class LeverHoleNote
         List<string> lines = [.. text.Size(size, "⌀").Lines];
         if (hole.Taper.IsParallel)
             lines[^1] += " THROUGH";
-        lines.AddRange(hole.Taper.IsParallel ? Parallel(hole, text) : Tapered(hole, size, text));
+        lines.AddRange(hole.Taper.IsParallel ? Parallel(size, text) : Tapered(hole, size, text));
+        if (hole.Pin.Length > 0 && hole.Taper.IsParallel)
+            lines.Add("FOR PIN " + hole.Pin.ToUpperInvariant());
         if (hole.Supply == LeverFields.Pilot)
             lines.Add("SUPPLIED WITH PILOT HOLE ONLY");
         else if (hole.Supply == LeverFields.Solid)
@@ -40,10 +39,10 @@ internal static class LeverHoleNote
         Taper taper = lever.Hole.Taper;
         Length? wanted = lever.Sizes.Find(LeverFields.HoleClearance)?.Nominal;
         if (taper.IsParallel)
-            return wanted is { } play ? "CLEARANCE ON THE PIN AT MID-PLANE " + text.Number(play) + "." : null;
+            return wanted is { } play ? "CLEARANCE ON THE PIN AT MID-PLANE " + text.Fine(play) + "." : null;
         if (wanted is not { } clearance)
-            return "RUNNING CLEARANCE: THE LUGS' REAMER FED " + text.Number(_sampleDepth) + " DEEPER THAN IN THE LUGS GIVES " + text.Number(PinClearance.ByReamingDepth(_sampleDepth, taper)) + ".";
-        return "RUNNING CLEARANCE " + text.Number(clearance) + ": FEED THE LUGS' REAMER " + text.Number(PinClearance.ReamingDepthFor(clearance, taper)) + " DEEPER THAN IN THE LUGS.";
+            return "RUNNING CLEARANCE WITH THE PIN HOME: ITS OWN REAMER " + text.Number(_sampleDepth) + " DEEPER IN THE LEVER THAN THE PIN GIVES " + text.Fine(PinClearance.ByReamingDepth(_sampleDepth, taper)) + ".";
+        return "RUNNING CLEARANCE " + text.Fine(clearance) + " WITH THE PIN HOME: ITS OWN REAMER " + text.Number(PinClearance.ReamingDepthFor(clearance, taper)) + " DEEPER IN THE LEVER THAN THE PIN.";
     }
 
     /// <summary>The trade's usual example of feeding deeper, which gives 0.05 at 1:48.</summary>
@@ -53,25 +52,49 @@ internal static class LeverHoleNote
     {
         (Length small, Length large) = hole.AtLeft < hole.AtRight ? (hole.AtLeft, hole.AtRight) : (hole.AtRight, hole.AtLeft);
         yield return "AT MID-PLANE, TAPER " + DimensionText.TaperRatio(hole.Taper);
-        yield return "LARGE END AT USER'S " + (hole.LargeEndRight ? "RIGHT" : "LEFT");
-        if (Drill(small, text) is { } drill)
-            yield return drill;
-        if (Reamer(hole.Taper, small, large) is { } reamer)
-            yield return "PIN REAMER NO. " + reamer.Number;
-        yield return "REAM LEVER ALONE, RUNNING FIT";
+        yield return "LARGE END AT " + (hole.LargeEndRight ? "RIGHT" : "LEFT") + " IN FORK VIEW";
         if (StatedLimits.Of(size) is { } limits)
-            yield return "LIMITS " + text.Number(Length.FromMillimetres(Math.Round((limits.Max - limits.Min).Millimetres / hole.Taper.Rate, 2))) + " APART ON PLUG GAUGE";
+        {
+            foreach (string line in FaceCheck(limits, hole, text))
+                yield return line;
+        }
+
+        Length least = small + (Least(size) - size.Nominal);
+        List<string> tools = [];
+        if (PilotDrill.ForTapered(least) is { IsGiven: true } drill)
+            tools.Add(Drill(drill.Value, text));
+        if (Reamer(hole.Taper, small, large) is { } reamer)
+            tools.Add("PIN REAMER NO. " + reamer.Number);
+        if (tools.Count > 0)
+            yield return string.Join(", ", tools);
+        yield return "REAM LEVER ALONE, RUNNING FIT" + (hole.Pin.Length > 0 ? " ON " + hole.Pin.ToUpperInvariant() : "");
     }
 
-    private static IEnumerable<string> Parallel(PivotHole hole, DimensionText text)
+    /// <summary>The mid-plane cannot be reached with a gauge: the same limits where the hole opens, and how far apart they stand along a taper plug.</summary>
+    private static IEnumerable<string> FaceCheck(SizeLimits atMid, PivotHole hole, DimensionText text)
     {
-        if (Drill(hole.AtMid - _reamingStock, text) is { } drill)
-            yield return drill;
+        Length change = hole.HalfLength * hole.Taper.Rate;
+        SizeLimits atFace = new(atMid.Min + change, atMid.Max + change);
+        string[] units = text.Limits(atFace).Split(" [");
+        yield return "⌀" + units[0] + " AT LARGE END FACE";
+        foreach (string second in units[1..])
+            yield return "[" + second;
+        // Of the limits lettered, so that both checks agree; cut off, never wider.
+        double apart = text.Shown(atFace).Width.Millimetres / hole.Taper.Rate;
+        yield return "(PLUG LINES " + text.Number(Length.FromMillimetres(Math.Floor((apart * 100) + 1e-6) / 100)) + " APART)";
+    }
+
+    private static IEnumerable<string> Parallel(SizeValue size, DimensionText text)
+    {
+        if (PilotDrill.ForParallel(Least(size)) is { IsGiven: true } drill)
+            yield return Drill(drill.Value, text);
         yield return "REAM PARALLEL, LEVER ALONE, RUNNING FIT";
     }
 
-    private static string? Drill(Length largest, DimensionText text) =>
-        TwistDrills.NearestNotAbove(largest) is { IsGiven: true } drill ? "DRILL " + drill.Value.Name + " (⌀" + text.Number(drill.Value.Diameter) + ")" : null;
+    private static Length Least(SizeValue size) => StatedLimits.Of(size)?.Min ?? size.Nominal;
+
+    private static string Drill(PilotDrill drill, DimensionText text) =>
+        drill.Name.Length > 0 ? "DRILL " + drill.Name + " (⌀" + text.Fine(drill.Diameter) + ")" : "DRILL ⌀" + text.Fine(drill.Diameter);
 
     /// <summary>The smallest of the inch series whose flutes hold both ends.</summary>
     private static TaperPinReamer? Reamer(Taper taper, Length small, Length large) =>

@@ -19,28 +19,22 @@ internal static class LeverNoseDetail
         Math.Max(lever.Sizes[LeverFields.TongueThickness].Millimetres, 2 * (lever.Side.NoseTip - lever.Side.NoseCentre).Length) * 0.85;
 
     /// <summary>The thin circle round the nose in the side view.</summary>
-    public static ViewEdge Mark(Lever lever) => new(LineRole.Dimension, ArcEdge.FullCircle(lever.Side.NoseCentre, CircleRadius(lever)));
+    public static ViewEdge Mark(Lever lever) => Around(lever).Circle;
 
     public static ViewSource Of(Lever lever, DimensionText text)
     {
         SideFeatures side = lever.Side;
-        double reach = CircleRadius(lever);
+        CircledDetail around = Around(lever);
         Vector2D along = (side.NoseCentre - Point2D.Origin).Unit();
-        ImmutableArray<Edge> inside = EdgeClip.ToCircle(side.Edges.Select(e => e.Edge), side.NoseCentre, reach);
-        var axis = new LineEdge(side.NoseCentre - (along * reach), side.NoseTip);
-        return new ViewSource("nose", LeverLetters.Nose)
-        {
-            Edges =
-            [
-                .. inside.Select(e => new ViewEdge(LineRole.Edge, e)),
-                new ViewEdge(LineRole.Centre, axis),
-                new ViewEdge(LineRole.Centre, new LineEdge(side.NoseUpper, side.NoseLower)),
-                new ViewEdge(LineRole.Dimension, ArcEdge.FullCircle(side.NoseCentre, reach)),
-            ],
-            Annotations = [.. Annotations(lever, text)],
-            IsMain = false,
-        };
+        ImmutableArray<ViewEdge> axes =
+        [
+            new(LineRole.Centre, new LineEdge(side.NoseCentre - (along * around.Reach), side.NoseTip)),
+            new(LineRole.Centre, new LineEdge(side.NoseUpper, side.NoseLower)),
+        ];
+        return around.View("nose", LeverLetters.Nose, side, axes, Annotations(lever, text));
     }
+
+    private static CircledDetail Around(Lever lever) => new(lever.Side.NoseCentre, CircleRadius(lever));
 
     private static IEnumerable<Annotation> Annotations(Lever lever, DimensionText text)
     {

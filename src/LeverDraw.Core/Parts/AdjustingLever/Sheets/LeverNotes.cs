@@ -11,10 +11,13 @@ namespace LeverDraw.Parts.AdjustingLever.Sheets;
 /// <summary>The notes of the finished lever's sheet, for the machinist: general, machining, fit, marks, safety.</summary>
 internal static class LeverNotes
 {
+    /// <summary>Most that deburring may take off the hole's mouth, where a broken edge would cost bearing (common practice, no source).</summary>
+    private static readonly Length _mouthBreak = Length.FromMillimetres(0.1);
+
     public static ImmutableArray<string> Finished(Lever lever, Profile profile, DimensionText text) =>
     [
         .. General(lever, profile, text),
-        .. Machining(),
+        .. Machining(lever, text),
         .. Fit(lever, text),
         .. Marks(lever, profile, text),
         "SAFETY: HOLD IN A NEST, NOT IN THE HAND, TO DRILL AND REAM. EYE PROTECTION. ALLOY MAY HOLD LEAD: WET OR EXTRACTED, NO DRY GRINDING, WASH HANDS. FOLLOW LOCAL RULES.",
@@ -48,9 +51,9 @@ internal static class LeverNotes
         yield return "(SIZES IN ROUND BRACKETS) FOLLOW FROM OTHERS AND ARE NOT TO BE CHECKED.";
         SizeValue fillet = lever.Sizes[LeverFields.Fillet], round = lever.Sizes[LeverFields.EdgeRound];
         string blends = fillet.Millimetres > 0 ? "FILLETS WITHOUT A SIZE R" + text.Number(fillet.Nominal) : "INNER CORNERS WITHOUT A SIZE SHARP";
-        yield return blends + (round.Millimetres > 0 ? ", OUTER CORNERS R" + text.Number(round.Nominal) + "." : ", OUTER CORNERS SHARP.");
-        if (lever.Sizes[LeverFields.ShoulderStart].Millimetres == 0)
-            yield return (lever.Forms.Shoulders != LeverFields.Concave && fillet.Millimetres > 0 ? "SHOULDER FILLETS" : "SHOULDERS") + " LEAVE THE HEAD'S SIDES LEVEL WITH THE PIVOT AXIS.";
+        yield return blends + (round.Millimetres > 0 ? ", OUTER CORNERS R" + text.Number(round.Nominal) + ", SIZES TO THEM ARE TO THE SHARP CORNER." : ", OUTER CORNERS SHARP.");
+        if (Shoulders(lever) is { } shoulders)
+            yield return shoulders;
         if (lever.Forms.Arms == LeverFields.Tapered)
             yield return "ARMS TAPER STRAIGHT FROM THE LEVEL SHOWN TO THE PAD'S THICKNESS AT THE TOP OF THE PAD.";
         if (MassNote.Of(LeverMass.Of(lever).CubicCentimetres, profile.Values.Get(CommonFields.Material)) is { } mass)
@@ -61,20 +64,45 @@ internal static class LeverNotes
         yield return "REST AS CAST " + AsCastNote.Of(profile.Values.Get(CommonFields.Material), profile.Values.Get(CommonFields.Process), Length.FromMillimetres(Math.Max(height, width)), text) + ".";
     }
 
-    private static IEnumerable<string> Machining()
+    /// <summary>Where the shoulders begin, if no size says so, and down to where the head is faced; bosses end above them by themselves.</summary>
+    private static string? Shoulders(Lever lever)
     {
-        yield return "MACHINE: HOLE, HEAD FACES, PADS, TONGUE FLANKS AND NOSE.";
-        yield return LeverSymbols.Note;
-        yield return "NO BURR IN THE HOLE.";
+        bool level = lever.Sizes[LeverFields.ShoulderStart].Millimetres == 0, filleted = lever.Forms.Shoulders != LeverFields.Concave && lever.Sizes[LeverFields.Fillet].Millimetres > 0;
+        string name = filleted ? "SHOULDER FILLETS" : "SHOULDERS";
+        if (lever.Boss is not null)
+            return level ? name + " LEAVE THE HEAD'S SIDES LEVEL WITH THE PIVOT AXIS." : null;
+        return level
+            ? name + " LEAVE THE HEAD'S SIDES LEVEL WITH THE PIVOT AXIS; FACE THE SIDES DOWN TO THERE."
+            : "FACE THE HEAD'S SIDES DOWN TO THE " + name + ".";
+    }
+
+    private static IEnumerable<string> Machining(Lever lever, DimensionText text)
+    {
+        yield return "MACHINE: HOLE, " + LeverSymbols.HeadFaces(lever) + ", PADS, TONGUE FLANKS AND NOSE; OTHER SIZES WITH A TOLERANCE OF THEIR OWN WHERE THE CASTING DOES NOT HOLD THEM.";
+        yield return LeverSymbols.Note(lever);
+        yield return "EDGE SIGN: MACHINED EDGES. HOLE'S MOUTH: DEBURR ONLY, AT MOST " + text.Number(_mouthBreak) + ".";
+        yield return Tongue(lever, text);
+    }
+
+    /// <summary>Where the tongue's length ends and its thickness is taken, which the nose's form decides.</summary>
+    private static string Tongue(Lever lever, DimensionText text)
+    {
+        string below = text.Number(Length.FromMillimetres((lever.Side.NoseTip - lever.Side.NoseCentre).Length)) + " BELOW THE TIP";
+        return lever.Forms.Tongue switch
+        {
+            LeverFields.Parallel => "TONGUE'S LENGTH ENDS " + below + ", HALF ITS THICKNESS.",
+            LeverFields.Bulb => "TONGUE'S THICKNESS IS THE BULB'S DIAMETER; THE BULB'S CENTRE IS " + below + ".",
+            _ => "TONGUE'S THICKNESS HOLDS AT THE NOSE'S CENTRE, " + below + ".",
+        };
     }
 
     private static IEnumerable<string> Fit(Lever lever, DimensionText text)
     {
         if (!lever.Hole.Taper.IsParallel)
-            yield return "TAPERED HOLE IS HANDED: MARK THE SIDE OF ITS LARGE END (INK OR DOT) BEFORE FITTING.";
+            yield return "HOLE IS HANDED: MARK THE SIDE OF ITS LARGE END (INK OR DOT) BEFORE FITTING.";
         if (LeverHoleNote.Clearance(lever, text) is { } clearance)
             yield return clearance;
-        yield return "ONE PAD MAY STAND BEFORE THE OTHER BY AT MOST " + text.Number(lever.Sizes[LeverFields.PadOffset].Nominal) + ".";
+        yield return "PADS LEVEL WITH EACH OTHER, SQUARE TO THE ARMS, WITHIN " + text.Number(lever.Sizes[LeverFields.PadOffset].Nominal) + ". CROWNS CENTRED ON THEIR LENGTH.";
     }
 
     private static IEnumerable<string> Marks(Lever lever, Profile profile, DimensionText text)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using LeverDraw.Drafting.Annotations;
 using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Drafting.Plotting;
+using LeverDraw.Drafting.Symbols;
 using LeverDraw.Drafting.Views;
 using LeverDraw.Geometry;
 using LeverDraw.Profiles;
@@ -9,11 +10,9 @@ using LeverDraw.Units;
 
 namespace LeverDraw.Parts.AdjustingLever.Sheets;
 
-/// <summary>A pad enlarged: the sizes that meet the nut's groove, where they can be read.</summary>
+/// <summary>A pad enlarged: the sizes that meet the nut's groove, where they can be read. There are two pads, so a pair of arcs counts four times.</summary>
 internal static class LeverPadDetail
 {
-    private const double Upright = Math.PI / 2;
-
     /// <summary>A crown's centre farther off than this many radii of the detail is not marked: it would say nothing there.</summary>
     private const double FarthestCentre = 1.7;
 
@@ -25,40 +24,34 @@ internal static class LeverPadDetail
     }
 
     /// <summary>The thin circle round the pad in the side view.</summary>
-    public static ViewEdge Mark(Lever lever) => new(LineRole.Dimension, ArcEdge.FullCircle(lever.Side.PadCentre, CircleRadius(lever)));
+    public static ViewEdge Mark(Lever lever) => Around(lever).Circle;
 
     public static ViewSource Of(Lever lever, DimensionText text)
     {
         SideFeatures side = lever.Side;
-        double reach = CircleRadius(lever);
-        Vector2D up = new(0, reach);
-        ImmutableArray<Edge> inside = EdgeClip.ToCircle(side.Edges.Select(e => e.Edge), side.PadCentre, reach);
-        return new ViewSource("pad", LeverLetters.Pad)
-        {
-            Edges =
-            [
-                .. inside.Select(e => new ViewEdge(LineRole.Edge, e)),
-                .. LeverStepLedge.Of(lever),
-                new ViewEdge(LineRole.Centre, new LineEdge(side.PadCentre with { Y = side.PadBottom }, side.PadCentre + up)),
-                new ViewEdge(LineRole.Centre, new LineEdge(side.CrownLeft, side.CrownRight)),
-                .. CrownCentres(side, reach),
-                new ViewEdge(LineRole.Dimension, ArcEdge.FullCircle(side.PadCentre, reach)),
-            ],
-            Annotations = [.. Annotations(lever, text)],
-            IsMain = false,
-        };
+        CircledDetail around = Around(lever);
+        IEnumerable<ViewEdge> extra =
+        [
+            .. LeverStepLedge.Of(lever),
+            new(LineRole.Centre, new LineEdge(side.PadCentre with { Y = side.PadBottom }, side.PadCentre + new Vector2D(0, around.Reach))),
+            new(LineRole.Centre, new LineEdge(side.CrownLeft, side.CrownRight)),
+            .. CrownCentres(side, around.Reach),
+        ];
+        return around.View("pad", LeverLetters.Pad, side, extra, Annotations(lever, text));
     }
+
+    private static CircledDetail Around(Lever lever) => new(lever.Side.PadCentre, CircleRadius(lever));
 
     /// <summary>Small crosses, level with the pad's middle.</summary>
     private static IEnumerable<ViewEdge> CrownCentres(SideFeatures side, double reach)
     {
-        const double Arm = 0.1;
+        const double Cross = 0.2;
         foreach (Point2D centre in (Point2D[])[side.CrownArcRight.Centre, side.CrownArcLeft.Centre])
         {
-            if ((centre - side.PadCentre).Length > FarthestCentre * reach || (centre - side.PadCentre).Length < 3 * Arm)
+            if ((centre - side.PadCentre).Length > FarthestCentre * reach || (centre - side.PadCentre).Length < 1.5 * Cross)
                 continue;
-            yield return new ViewEdge(LineRole.Centre, new LineEdge(centre - new Vector2D(Arm, 0), centre + new Vector2D(Arm, 0)));
-            yield return new ViewEdge(LineRole.Centre, new LineEdge(centre - new Vector2D(0, Arm), centre + new Vector2D(0, Arm)));
+            foreach (LineEdge line in CentreMark.Cross(centre, Cross))
+                yield return new ViewEdge(LineRole.Centre, line);
         }
     }
 
@@ -69,7 +62,7 @@ internal static class LeverPadDetail
         yield return new LinearDimension(LeverFields.PadThickness.Name, thickness.Millimetres, text.Size(thickness, "2× "), side.CrownLeft, side.CrownRight, 0) { Sides = DimensionSides.Right };
         SizeValue length = lever.Sizes[LeverFields.PadLength];
         double face = Math.Abs(side.ArmFaceRight.Start.X - side.PadCentre.X);
-        yield return new LinearDimension(LeverFields.PadLength.Name, length.Millimetres, text.Size(length), new Point2D(side.PadCentre.X + face, side.PadBottom), new Point2D(side.PadCentre.X + face, side.PadTop), Upright);
+        yield return new LinearDimension(LeverFields.PadLength.Name, length.Millimetres, text.Size(length), new Point2D(side.PadCentre.X + face, side.PadBottom), new Point2D(side.PadCentre.X + face, side.PadTop), LinearDimension.Upright);
         if (lever.Forms.Arms == LeverFields.Tapered)
         {
             // The arm comes down to the pad's own greatest thickness.
@@ -79,21 +72,21 @@ internal static class LeverPadDetail
         }
 
         SizeValue crown = lever.Sizes[LeverFields.CrownRadius];
-        yield return new RadiusDimension(LeverFields.CrownRadius.Name, crown.Millimetres, text.Size(crown, "2× R"), ClearArcs.Of(side.CrownArcRight, side.CrownArcLeft));
+        yield return new RadiusDimension(LeverFields.CrownRadius.Name, crown.Millimetres, text.Size(crown, "4× R"), ClearArcs.Of(side.CrownArcRight, side.CrownArcLeft));
         if (side.PadEnd is ArcEdge round)
         {
-            yield return new RadiusDimension("pads.end_radius", round.Radius, text.Reference(Length.FromMillimetres(round.Radius), "R"), ClearArcs.Of(round));
+            yield return new RadiusDimension("pads.end_radius", round.Radius, text.Reference(Length.FromMillimetres(round.Radius), "2× R"), ClearArcs.Of(round));
         }
         else if (side.PadCorner is { } corner)
         {
             SizeValue radius = lever.Sizes[LeverFields.PadEndCorner];
-            yield return new RadiusDimension(LeverFields.PadEndCorner.Name, radius.Millimetres, text.Size(radius, "2× R"), ClearArcs.Of(corner, side.Find("pad-corner-left")));
+            yield return new RadiusDimension(LeverFields.PadEndCorner.Name, radius.Millimetres, text.Size(radius, "4× R"), ClearArcs.Of(corner, side.Find("pad-corner-left")));
         }
 
         if (side.StepFilletRight is { } step)
         {
             SizeValue fillet = lever.Sizes[LeverFields.Fillet];
-            yield return new RadiusDimension(LeverFields.Fillet.Name, step.Radius, text.Size(fillet, "2× R"), ClearArcs.Of(step, side.StepFilletLeft));
+            yield return new RadiusDimension(LeverFields.Fillet.Name, step.Radius, text.Size(fillet, "4× R"), ClearArcs.Of(step, side.StepFilletLeft));
         }
     }
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using LeverDraw.Drafting.Annotations;
 using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Geometry;
+using LeverDraw.Profiles;
 using LeverDraw.Units;
 
 namespace LeverDraw.Parts.AdjustingLever.Sheets;
@@ -9,6 +10,8 @@ namespace LeverDraw.Parts.AdjustingLever.Sheets;
 /// <summary>What section A–A says: the hole's ends, and the bosses.</summary>
 internal static class LeverSection
 {
+    public const string OverBosses = "boss.over_both";
+
     public static ImmutableArray<Annotation> Annotations(Lever lever, DimensionText text)
     {
         var all = ImmutableArray.CreateBuilder<Annotation>();
@@ -22,11 +25,12 @@ internal static class LeverSection
 
         if (lever.Boss is { } boss)
         {
-            double head = lever.Sizes[LeverFields.HeadWidth].Millimetres / 2;
+            SizeValue head = lever.Sizes[LeverFields.HeadWidth];
+            SizeValue over = head with { Nominal = head.Nominal + boss.Height + boss.Height };
             double radius = boss.Diameter.Millimetres / 2;
-            all.Add(new LinearDimension(LeverFields.BossDiameter.Name, boss.Diameter.Millimetres, text.Size(lever.Sizes[LeverFields.BossDiameter], "⌀"), new Point2D(half, -radius), new Point2D(half, radius), Math.PI / 2) { Sides = DimensionSides.Right });
-            all.Add(new LinearDimension("boss.over_both", 2 * half, text.Reference(Length.FromMillimetres(2 * half)), new Point2D(-half, -radius), new Point2D(half, -radius), 0) { Sides = DimensionSides.Right });
-            all.Add(new LinearDimension(LeverFields.BossHeight.Name, boss.Height.Millimetres, text.Size(lever.Sizes[LeverFields.BossHeight], "2× "), new Point2D(head, radius), new Point2D(half, radius), 0));
+            all.Add(new LinearDimension(LeverFields.BossDiameter.Name, boss.Diameter.Millimetres, text.Size(lever.Sizes[LeverFields.BossDiameter], "⌀"), new Point2D(half, -radius), new Point2D(half, radius), LinearDimension.Upright) { Sides = DimensionSides.Right });
+            all.Add(new LinearDimension(OverBosses, over.Millimetres, text.Size(over), new Point2D(-half, -radius), new Point2D(half, -radius), 0) { Sides = DimensionSides.Right });
+            all.Add(new LinearDimension(LeverFields.BossHeight.Name, boss.Height.Millimetres, text.Reference(boss.Height, "2× "), new Point2D(head.Millimetres / 2, radius), new Point2D(half, radius), 0));
         }
 
         return all.ToImmutable();
@@ -35,6 +39,6 @@ internal static class LeverSection
     private static LinearDimension End(string name, Length diameter, double x, DimensionSides side, DimensionText text)
     {
         double r = diameter.Millimetres / 2;
-        return new LinearDimension(name, diameter.Millimetres, text.Reference(diameter, "⌀"), new Point2D(x, -r), new Point2D(x, r), Math.PI / 2) { Sides = side };
+        return new LinearDimension(name, diameter.Millimetres, text.Reference(diameter, "⌀"), new Point2D(x, -r), new Point2D(x, r), LinearDimension.Upright) { Sides = side };
     }
 }

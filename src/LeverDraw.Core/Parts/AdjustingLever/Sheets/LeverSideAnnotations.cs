@@ -10,8 +10,6 @@ namespace LeverDraw.Parts.AdjustingLever.Sheets;
 /// <summary>What the side view says: everything seen along the pin, but for nose and pads, which have details of their own.</summary>
 internal static class LeverSideAnnotations
 {
-    private const double Upright = Math.PI / 2;
-
     public static ImmutableArray<Annotation> Of(Lever lever, DimensionText text)
     {
         var all = ImmutableArray.CreateBuilder<Annotation>();
@@ -51,13 +49,13 @@ internal static class LeverSideAnnotations
         SizeValue length = lever.Sizes[LeverFields.TongueLength];
         yield return new LinearDimension(LeverFields.TongueLength.Name, length.Millimetres, text.Size(length), Point2D.Origin, side.NoseCentre, along);
         double tip = (side.NoseTip - Point2D.Origin).Length;
-        double sweep = Upright - along;
-        yield return new AngleDimension(LeverFields.Sweep.Name, sweep, DimensionText.Degrees(Angle.FromRadians(sweep)), Point2D.Origin, along, Upright, tip + 1.5, lever.Sizes[LeverFields.HeadDepth].Millimetres / 2)
+        double sweep = LinearDimension.Upright - along;
+        yield return new AngleDimension(LeverFields.Sweep.Name, sweep, DimensionText.Degrees(Angle.FromRadians(sweep)), Point2D.Origin, along, LinearDimension.Upright, tip + 1.5, lever.Sizes[LeverFields.HeadDepth].Millimetres / 2)
         {
             Reach = (tip + 2, tip + 24),
         };
         if (LeverMarkPlace.InSideView(lever) is { } mark)
-            yield return new LinearDimension(LeverMarkPlace.Name, mark.Y, text.Size(Length.FromMillimetres(mark.Y)), Point2D.Origin, mark, Upright);
+            yield return new LinearDimension(LeverMarkPlace.Name, mark.Y, text.Size(Length.FromMillimetres(mark.Y)), Point2D.Origin, mark, LinearDimension.Upright);
         yield return new DetailLetter("detail.nose", LeverLetters.Nose, side.NoseCentre, LeverNoseDetail.CircleRadius(lever));
         yield return new DetailLetter("detail.pad", LeverLetters.Pad, side.PadCentre, LeverPadDetail.CircleRadius(lever));
         if (LeverTongueView.IsNeeded(lever))

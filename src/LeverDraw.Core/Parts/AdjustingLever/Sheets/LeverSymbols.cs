@@ -8,7 +8,7 @@ using LeverDraw.Units;
 namespace LeverDraw.Parts.AdjustingLever.Sheets;
 
 /// <summary>Datums, geometrical tolerances and surface textures of the finished lever. Each hangs on the dimension of its feature of size, so that it means the axis or mid-plane, and both of its faces.</summary>
-/// <remarks>A: the pivot hole's axis. B: the mid-plane between the head's side faces. C: the tongue's mid-plane, which gives the tongue's direction.</remarks>
+/// <remarks>A: the pivot hole's axis. B: the mid-plane between the head's side faces, the bosses' where there are any. C: the tongue's mid-plane, which gives the tongue's direction.</remarks>
 internal static class LeverSymbols
 {
     /// <summary>Limits of a broken edge: common practice, no source.</summary>
@@ -23,10 +23,14 @@ internal static class LeverSymbols
     /// <summary>The rest stays as cast; machined edges are broken as the note says.</summary>
     public static GeneralSigns General(DimensionText text) => new(
         new TextureSign(TextureProcess.NoRemoval),
-        new EdgeSign("−" + text.Number(LeastBreak), "−" + text.Number(GreatestBreak)));
+        new EdgeSign("−" + text.FirstNumber(LeastBreak), "−" + text.FirstNumber(GreatestBreak)));
 
-    /// <summary>What the signs leave open: the order of the datums and the unit of roughness.</summary>
-    public const string Note = "SIZES FROM DATUMS A, B, C IN THAT ORDER. Ra IN MICROMETRES.";
+    /// <summary>What the signs leave open: what the datums are, in which order they are made, and the unit of roughness.</summary>
+    public static string Note(Lever lever) =>
+        "DATUMS: A HOLE AXIS, B MID-PLANE OF " + HeadFaces(lever) + " (FACE FIRST), C MID-PLANE OF TONGUE. Ra IN MICROMETRES.";
+
+    /// <summary>The faces that run in the plane's frog.</summary>
+    public static string HeadFaces(Lever lever) => lever.Boss is null ? "HEAD FACES" : "BOSS FACES";
 
     private static Label Dressed(string name, Label label, Lever lever, DimensionText text)
     {
@@ -35,25 +39,33 @@ internal static class LeverSymbols
         {
             return label with
             {
-                Frames = Frame(GeometricSigns.Perpendicularity, "⌀", sizes[LeverFields.HoleSquareness].Nominal, HeadMidPlane, text),
+                Frames = Frame(GeometricSigns.Perpendicularity, "⌀", sizes[LeverFields.HoleSquareness].Nominal, text, HeadMidPlane),
                 Datum = HoleAxis,
                 Texture = TextureSign.Machined(sizes[LeverFields.HoleTexture]),
             };
         }
 
-        if (name == LeverFields.HeadWidth.Name)
+        if (name == (lever.Boss is null ? LeverFields.HeadWidth.Name : LeverSection.OverBosses))
             return label with { Datum = HeadMidPlane, Texture = TextureSign.Machined(sizes[LeverFields.HeadTexture]) };
         if (name == LeverFields.ForkGap.Name)
-            return label with { Frames = Frame(GeometricSigns.Symmetry, "", sizes[LeverFields.PadSymmetry].Nominal, HeadMidPlane, text) };
+            return label with { Frames = Frame(GeometricSigns.Symmetry, "", sizes[LeverFields.PadSymmetry].Nominal, text, HeadMidPlane) };
         if (name == LeverFields.PadThickness.Name)
-            return label with { Texture = TextureSign.Machined(sizes[LeverFields.PadTexture]) };
-        if (name == LeverFields.TongueWidth.Name)
-            return label with { Frames = Frame(GeometricSigns.Symmetry, "", sizes[LeverFields.TonguePosition].Nominal, HeadMidPlane, text) };
+        {
+            return label with
+            {
+                Frames = Frame(GeometricSigns.Position, "", sizes[LeverFields.PadPosition].Nominal, text, HoleAxis, TongueMidPlane),
+                Texture = TextureSign.Machined(sizes[LeverFields.PadTexture]),
+            };
+        }
+
+        // What the pads' position refers to is theoretically exact (ISO 1101, ISO 5458).
+        if (name == LeverFields.Sweep.Name || name == LeverArmAnnotations.PadShift)
+            return label with { Boxed = sizes[LeverFields.PadPosition].Nominal > Length.Zero };
         if (name == LeverFields.TongueThickness.Name)
         {
             return label with
             {
-                Frames = Frame(GeometricSigns.Symmetry, "", sizes[LeverFields.TonguePosition].Nominal, HoleAxis, text),
+                Frames = Frame(GeometricSigns.Symmetry, "", sizes[LeverFields.TonguePosition].Nominal, text, HoleAxis),
                 Datum = TongueMidPlane,
                 Texture = TextureSign.Machined(sizes[LeverFields.TongueTexture]),
             };
@@ -63,6 +75,6 @@ internal static class LeverSymbols
     }
 
     /// <summary>One frame; none when the profile states zero.</summary>
-    private static ImmutableArray<ControlFrame> Frame(string sign, string before, Length zone, string datum, DimensionText text) =>
-        zone <= Length.Zero ? [] : [ControlFrame.Of(sign, before + text.Zone(zone), datum)];
+    private static ImmutableArray<ControlFrame> Frame(string sign, string before, Length zone, DimensionText text, params ReadOnlySpan<string> datums) =>
+        zone <= Length.Zero ? [] : [ControlFrame.Of(sign, before + text.Zone(zone), datums)];
 }

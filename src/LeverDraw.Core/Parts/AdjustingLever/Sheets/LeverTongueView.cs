@@ -1,6 +1,7 @@
 using LeverDraw.Drafting.Annotations;
 using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Drafting.Plotting;
+using LeverDraw.Drafting.Symbols;
 using LeverDraw.Drafting.Views;
 using LeverDraw.Geometry;
 using LeverDraw.Profiles;
@@ -42,13 +43,8 @@ internal static class LeverTongueView
     /// <summary>The thin zigzag that ends a partial view (ISO 128-2 practice, proportions our own).</summary>
     private static IEnumerable<ViewEdge> Break(Box2D box)
     {
-        double y = box.MinY, middle = box.Centre.X, out_ = 0.12 * box.Width, tooth = 0.07 * box.Width;
-        Point2D[] points =
-        [
-            new(box.MinX - out_, y), new(middle - tooth, y), new(middle - (tooth / 2), y + tooth), new(middle + (tooth / 2), y - tooth), new(middle + tooth, y), new(box.MaxX + out_, y),
-        ];
-        for (int i = 1; i < points.Length; i++)
-            yield return new ViewEdge(LineRole.Dimension, new LineEdge(points[i - 1], points[i]));
+        double out_ = 0.12 * box.Width, tooth = 0.07 * box.Width;
+        return BreakLine.Zigzag(new(box.MinX - out_, box.MinY), new(box.MaxX + out_, box.MinY), tooth, tooth / 2).Select(line => new ViewEdge(LineRole.Dimension, line));
     }
 
     private static double Sweep(Lever lever) => (Math.PI / 2) - lever.Side.Tongue.Along.Angle;

@@ -11,8 +11,6 @@ namespace LeverDraw.Parts.PivotPin.Sheets;
 /// <summary>What the pin's long view says. The end that its series names carries the size, the other follows in brackets.</summary>
 internal static class PinAnnotations
 {
-    private const double Upright = Math.PI / 2;
-
     public static ImmutableArray<Annotation> Of(Pin pin, DimensionText text)
     {
         var all = ImmutableArray.CreateBuilder<Annotation>();
@@ -47,7 +45,7 @@ internal static class PinAnnotations
         {
             Sides = DimensionSides.Left,
         };
-        yield return new LinearDimension("pin.gauge_diameter", pin.Gauge.Millimetres, text.Reference(pin.Gauge, "⌀"), new Point2D(at, -r), new Point2D(at, r), Upright) { Sides = default, Slide = (0, 0) };
+        yield return new LinearDimension("pin.gauge_diameter", pin.Gauge.Millimetres, text.Reference(pin.Gauge, "⌀"), new Point2D(at, -r), new Point2D(at, r), LinearDimension.Upright) { Sides = default, Slide = (0, 0) };
     }
 
     private static IEnumerable<Annotation> Ends(Pin pin, DimensionText text, double half, int side)
@@ -66,7 +64,7 @@ internal static class PinAnnotations
     private static LinearDimension Diameter(string name, Length diameter, double x, int outward, Label label)
     {
         double r = diameter.Millimetres / 2;
-        return new LinearDimension(name, diameter.Millimetres, label, new Point2D(x, -r), new Point2D(x, r), Upright)
+        return new LinearDimension(name, diameter.Millimetres, label, new Point2D(x, -r), new Point2D(x, r), LinearDimension.Upright)
         {
             Sides = outward > 0 ? DimensionSides.Right : DimensionSides.Left,
         };

@@ -17,22 +17,14 @@ internal static class PinNotes
             notes.Add("INCH TAPER PIN NO. " + pin.Designation + ": THE NUMBER NAMES THE LARGE END.");
         else if (pin.Series == PinFields.Metric)
             notes.Add("METRIC TAPER PIN " + pin.Designation + ": THE SIZE NAMES THE SMALL END.");
-        if (pin.Taper.IsParallel)
-        {
-            notes.Add("PARALLEL PIN: HELD BY ITS FIT IN THE LUGS.");
-        }
-        else
-        {
-            string endForm = pin.Ends == PinFields.Crowned ? ", BEFORE THE CROWN" : pin.Ends == PinFields.Chamfered ? ", BEFORE THE CHAMFER" : string.Empty;
-            notes.Add("END DIAMETERS HOLD IN THE END PLANES" + endForm + ". (SIZES IN ROUND BRACKETS) FOLLOW FROM OTHERS.");
-        }
-
+        notes.AddRange(pin.Taper.IsParallel ? [] : Checks(pin, text));
+        if (pin.SideRoughness.Millimetres > 0)
+            notes.Add("Ra IN MICROMETRES.");
         if (MassNote.Of(PinMass.Volume(pin) / 1000, profile.Values.Get(CommonFields.Material)) is { } mass)
             notes.Add(mass);
         if (profile.Values.Get(CommonFields.Finish) is { Length: > 0 } finish)
             notes.Add("FINISH: " + finish.ToUpperInvariant() + ".");
-        if (!pin.Taper.IsParallel)
-            notes.AddRange(Drive(pin, text));
+        notes.AddRange(pin.Taper.IsParallel ? Lugs(pin, text) : Drive(pin, text));
         if (profile.Values.Get(CommonFields.Reproduction))
             notes.Add("REPRODUCTION PART: SELL AND MARK IT AS SUCH.");
         notes.Add("SAFETY: SUPPORT THE LUG DIRECTLY WHEN DRIVING, IT IS BRITTLE IRON AND TOO MUCH DRIVE SPLITS IT. EYE PROTECTION. FOLLOW LOCAL RULES.");
@@ -43,8 +35,35 @@ internal static class PinNotes
     {
         string large = pin.LargeEndRight ? "RIGHT" : "LEFT", small = pin.LargeEndRight ? "LEFT" : "RIGHT";
         yield return "LARGE END AT THE USER'S " + large + ". DRIVE IN FROM THE " + large + ", DRIFT OUT FROM THE " + small + ".";
-        yield return "PUSHED IN BY HAND THE LARGE END STANDS OUT " + text.Number(pin.StandOutLeast) + " TO " + text.InSentence(pin.StandOutMost) + " BEFORE DRIVING.";
+        yield return "REAM THE LUGS TO SUIT EACH PIN: STOP WHEN THE PIN PUSHED IN BY HAND STANDS " + text.InSentence(pin.StandOutLeast, pin.StandOutMost) + " SHORT OF HOME. HOME: BOTH ENDS EQUALLY PROUD.";
         Length least = PinClearance.ByDriving(pin.StandOutLeast, pin.Taper), most = PinClearance.ByDriving(pin.StandOutMost, pin.Taper);
-        yield return "DRIVEN THAT FAR IT GRIPS BY " + text.Number(least) + " TO " + text.InSentence(most) + " ON DIAMETER; MORE THAN " + text.Number(TaperPinFitting.MostInterference) + " MAY SPLIT A LUG.";
+        yield return "DRIVEN HOME IT GRIPS BY " + text.FineRange(least, most) + " ON DIAMETER; MORE THAN " + text.Fine(TaperPinFitting.MostInterference) + " MAY SPLIT A LUG.";
+    }
+
+    /// <summary>Where the sizes hold and how they are checked; blueing and its share are common practice, no source.</summary>
+    private static IEnumerable<string> Checks(Pin pin, DimensionText text)
+    {
+        string endForm = pin.Ends == PinFields.Crowned ? ", BEFORE THE CROWN" : pin.Ends == PinFields.Chamfered ? ", BEFORE THE CHAMFER" : string.Empty;
+        yield return "END DIAMETERS HOLD IN THE END PLANES" + endForm + ". (SIZES IN ROUND BRACKETS) FOLLOW FROM OTHERS.";
+        if (StatedLimits.Of(pin.NamedSize) is { } limits)
+        {
+            Length change = pin.Gauge - pin.NamedSize.Nominal;
+            yield return "CHECK THE " + (pin.NamedByLargeEnd ? "LARGE" : "SMALL") + " END'S DIAMETER AT THE GAUGE PLANE, SAME TOLERANCE: ⌀" + text.Limits(new SizeLimits(limits.Min + change, limits.Max + change)) + ".";
+        }
+
+        yield return "CHECK THE TAPER: BLUE TO A RING GAUGE OR THE REAMER, BEARING AT LEAST 75 %.";
+    }
+
+    private static IEnumerable<string> Lugs(Pin pin, DimensionText text)
+    {
+        if (StatedLimits.Of(pin.NamedSize) is not { } limits || LugHole.For(pin.NamedSize.Nominal, limits) is not { } hole)
+        {
+            yield return "PARALLEL PIN, HELD BY ITS FIT IN THE LUGS: HOLE TO BE AGREED.";
+            yield break;
+        }
+
+        string drill = PilotDrill.ForParallel(hole.Limits.Min) is { IsGiven: true, Value: var d } ? ", DRILL " + (d.Name + " ⌀").TrimStart() + text.Fine(d.Diameter) + " AT MOST" : string.Empty;
+        yield return "PARALLEL PIN, HELD BY ITS FIT. HOLES IN THE PLANE'S LUGS, REAMED IN LINE: " + string.Join(' ', text.Size(new SizeValue(pin.NamedSize.Nominal, new ZoneTolerance(hole.Zone.Text)), "⌀").Lines) + drill + ".";
+        yield return "IT GRIPS BY " + text.FineRange(hole.LeastGrip, hole.MostGrip) + " ON DIAMETER; MORE THAN " + text.Fine(TaperPinFitting.MostInterference) + " MAY SPLIT A LUG.";
     }
 }

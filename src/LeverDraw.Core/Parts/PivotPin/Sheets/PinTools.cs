@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Drafting.Sheets;
 using LeverDraw.Standards;
@@ -7,71 +8,70 @@ using LeverDraw.Units;
 
 namespace LeverDraw.Parts.PivotPin.Sheets;
 
-/// <summary>The table of the holes in the plane's lugs: tools for this pin, and for the next larger one that cures a damaged hole.</summary>
+/// <summary>The table of the tools for the holes in the plane's lugs: for this pin, and for the next larger one that cures a damaged hole. The diameters are the pin's.</summary>
 internal static class PinTools
 {
+    private const int InchDecimals = 4, InchWallDecimals = 3, WallDecimals = 2;
+
+    /// <param name="Drill">Null when the series of drills does not reach.</param>
+    private sealed record Row(string Pin, Length LargeEnd, Length SmallEnd, PilotDrill? Drill, string Reamer);
+
     /// <returns>Null for a pin of no series.</returns>
     public static SheetTable? Of(Pin pin, DimensionText text)
     {
-        ImmutableArray<ImmutableArray<string>> rows = pin.Series == PinFields.Inch ? Inch(pin, text) : pin.Series == PinFields.Metric ? Metric(pin, text) : [];
-        if (rows.IsEmpty)
+        Row[] rows = pin.Series == PinFields.Inch ? [.. Inch(pin)] : pin.Series == PinFields.Metric ? [.. Metric(pin)] : [];
+        if (rows.Length == 0)
             return null;
-        ImmutableArray<TableColumn> columns = [new("PIN"), new("LARGE\nEND ⌀", 0.5), new("SMALL\nEND ⌀", 0.5), new("DRILL", 0.5), new("TAPER\nREAMER", 0.5)];
-        if (pin.LugEdgeDistance is not null)
+        ImmutableArray<TableColumn> columns = [new("PIN"), new("PIN'S LARGE\nEND ⌀", 0.5), new("PIN'S SMALL\nEND ⌀", 0.5), new("DRILL\nAT MOST", 0.5), new("TAPER\nREAMER", 0.5)];
+        ImmutableArray<string> large = text.Column([.. rows.Select(r => r.LargeEnd)], InchDecimals), small = text.Column([.. rows.Select(r => r.SmallEnd)], InchDecimals);
+        ImmutableArray<string> drills = text.Column([.. rows.Select(r => r.Drill?.Diameter ?? Length.Zero)], InchDecimals);
+        (ImmutableArray<string> Left, ImmutableArray<string> Least)? walls = pin.LugEdgeDistance is { } edge ? Walls(edge, rows, text) : null;
+        if (walls is not null)
             columns = columns.Add(new("WALL OF\nLUG LEFT", 0.5)).Add(new("WALL\nAT LEAST", 0.5));
-        return new SheetTable("HOLES IN THE PLANE'S LUGS, REAMED IN LINE", columns, rows);
+        return new SheetTable("TOOLS FOR THE HOLES IN THE PLANE'S LUGS, REAMED IN LINE", columns, [.. rows.Select(Cells)]);
+
+        ImmutableArray<string> Cells(Row row, int i) =>
+        [
+            row.Pin + (i > 0 ? "\nNEXT OVERSIZE" : string.Empty), large[i], small[i],
+            row.Drill is { } drill ? (drill.Name + "\n⌀").TrimStart() + drills[i] : "–", row.Reamer,
+            .. walls is { } wall ? ImmutableArray.Create(wall.Left[i], wall.Least[i]) : [],
+        ];
     }
 
-    private static ImmutableArray<ImmutableArray<string>> Inch(Pin pin, DimensionText text)
+    private static IEnumerable<Row> Inch(Pin pin)
     {
         if (InchTaperPins.Numbered(pin.Designation) is not { IsGiven: true } own)
             return [];
         Answer<InchTaperPin> next = InchTaperPins.Above(own.Value);
-        return next.IsGiven ? [Row(own.Value, string.Empty), Row(next.Value, "\nNEXT OVERSIZE")] : [Row(own.Value, string.Empty)];
-
-        ImmutableArray<string> Row(InchTaperPin size, string words)
+        InchTaperPin[] sizes = next.IsGiven ? [own.Value, next.Value] : [own.Value];
+        return sizes.Select(size =>
         {
-            Answer<PinDrillChoice> drill = TaperPinChoice.Drill(size, pin.Length.Nominal);
+            Length small = size.SmallEnd(pin.Length.Nominal);
             Answer<TaperPinReamer> reamer = TaperPinChoice.Reamer(size, pin.Length.Nominal);
-            return
-            [
-                "NO. " + size.Number + words, text.Number(size.LargeEnd), text.Number(size.SmallEnd(pin.Length.Nominal)),
-                drill.IsGiven ? drill.Value.Drill.Name + "\n(" + text.Number(drill.Value.Drill.Diameter) + ")" : "–",
-                reamer.IsGiven ? "NO. " + reamer.Value.Number : DimensionText.TaperRatio(pin.Taper),
-                .. Wall(pin, size.LargeEnd, text),
-            ];
-        }
+            return new Row("NO. " + size.Number, size.LargeEnd, small, PilotDrill.ForTapered(small) is { IsGiven: true, Value: var drill } ? drill : null,
+                reamer.IsGiven ? "NO. " + reamer.Value.Number : DimensionText.TaperRatio(pin.Taper));
+        });
     }
 
-    private static ImmutableArray<ImmutableArray<string>> Metric(Pin pin, DimensionText text)
+    private static IEnumerable<Row> Metric(Pin pin)
     {
         if (MetricTaperPins.WithSmallEnd(pin.SmallEnd) is not { IsGiven: true } own)
             return [];
         Answer<MetricTaperPin> next = MetricTaperPins.Above(own.Value);
-        return next.IsGiven ? [Row(own.Value, string.Empty), Row(next.Value, "\nNEXT OVERSIZE")] : [Row(own.Value, string.Empty)];
-
-        ImmutableArray<string> Row(MetricTaperPin size, string words)
-        {
-            Answer<Length> drill = MetricTwistDrills.NearestNotAbove(size.SmallEnd);
-            Length large = size.LargeEnd(pin.Length.Nominal);
-            return
-            [
-                text.Number(size.SmallEnd) + " × " + text.Number(pin.Length.Nominal) + words, text.Number(large), text.Number(size.SmallEnd),
-                drill.IsGiven ? text.Number(drill.Value) : "–", DimensionText.TaperRatio(pin.Taper), .. Wall(pin, large, text),
-            ];
-        }
+        MetricTaperPin[] sizes = next.IsGiven ? [own.Value, next.Value] : [own.Value];
+        return sizes.Select(size => new Row(
+            string.Create(CultureInfo.InvariantCulture, $"{size.SmallEnd.Millimetres:0.###} × {pin.Length.Millimetres:0.###}"),
+            size.LargeEnd(pin.Length.Nominal),
+            size.SmallEnd,
+            PilotDrill.MetricUnder(size.SmallEnd) is { IsGiven: true, Value: var drill } ? new PilotDrill(string.Empty, drill) : null,
+            DimensionText.TaperRatio(pin.Taper)));
     }
 
-    /// <summary>What is left between hole and edge of the lug, and the half diameter that should be (common practice, no source).</summary>
-    private static ImmutableArray<string> Wall(Pin pin, Length largeEnd, DimensionText text)
+    /// <summary>What is left between hole and edge of the lug, and the half diameter that should be (common practice, no source): each rounded to the careful side.</summary>
+    private static (ImmutableArray<string> Left, ImmutableArray<string> Least) Walls(Length edge, Row[] rows, DimensionText text)
     {
-        if (pin.LugEdgeDistance is not { } edge)
-            return [];
-        Length left = edge - (largeEnd / 2), least = largeEnd * TaperPinFitting.LeastWallPerDiameter;
-        // Rounded to the careful side.
-        return [text.Number(Hundredths(left, Math.Floor)) + (left < least ? "\nTOO THIN" : string.Empty), text.Number(Hundredths(least, Math.Ceiling))];
+        Length[] left = [.. rows.Select(r => TaperPinChoice.WallLeft(edge, r.LargeEnd))], least = [.. rows.Select(r => TaperPinChoice.LeastWall(r.LargeEnd))];
+        ImmutableArray<string> shown = text.Column(left, InchWallDecimals, WallDecimals, MidpointRounding.ToNegativeInfinity);
+        return ([.. shown.Select((s, i) => left[i] < least[i] ? s + "\nTOO THIN" : s)], text.Column(least, InchWallDecimals, WallDecimals, MidpointRounding.ToPositiveInfinity));
     }
-
-    private static Length Hundredths(Length size, Func<double, double> towards) =>
-        Length.FromMillimetres(towards(Math.Round(size.Millimetres * 100, 6)) / 100);
 }

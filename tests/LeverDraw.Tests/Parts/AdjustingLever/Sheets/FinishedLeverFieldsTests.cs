@@ -20,11 +20,11 @@ public class FinishedLeverFieldsTests
     private static readonly Dictionary<string, (string Words, string Why)> ByNotes = new()
     {
         ["blends.fillet"] = ("FILLETS WITHOUT A SIZE R{0},", "holds for many corners; shown once more where a step has it"),
-        ["blends.edge_round"] = ("OUTER CORNERS R{0}.", "holds for all outer corners"),
+        ["blends.edge_round"] = ("OUTER CORNERS R{0}, ", "holds for all outer corners"),
         ["mark.height"] = ("{0} PROUD", "the mark is described in words"),
         ["mark.letter_height"] = ("LETTERS {0} HIGH", "the mark is described in words"),
         ["hole.clearance"] = ("CLEARANCE", "said with how it is reached"),
-        ["pads.offset"] = ("STAND BEFORE THE OTHER BY AT MOST {0}.", "a tolerance between the pads, not a size of one"),
+        ["pads.offset"] = ("PADS LEVEL WITH EACH OTHER, SQUARE TO THE ARMS, WITHIN {0}.", "a tolerance between the pads, not a size of one"),
     };
 
     /// <summary>Zones that stand in a control frame: its text, with the size in millimetres for {0}.</summary>
@@ -32,7 +32,8 @@ public class FinishedLeverFieldsTests
     {
         ["geometry.hole_squareness"] = "⟂ ⌀{0} B",
         ["geometry.pad_symmetry"] = "⌯ {0} B",
-        ["geometry.tongue_position"] = "⌯ {0} B",
+        ["geometry.pad_position"] = "⌖ {0} A C",
+        ["geometry.tongue_position"] = "⌯ {0} A",
     };
 
     public static TheoryData<string> Levers => [.. SheetMaker.Levers];

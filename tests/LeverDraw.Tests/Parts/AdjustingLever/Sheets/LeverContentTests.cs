@@ -9,43 +9,42 @@ namespace LeverDraw.Tests.Parts.AdjustingLever.Sheets;
 /// <summary>A machinist with the sheet alone can make and check the part: expected values by hand, the sum beside each.</summary>
 public class LeverContentTests
 {
-    // Small end of the hole: 3.057 − 4.75/48 = 2.958 mm = .1165 in, so drill #32 (.1160 in = 2.946 mm); the 3/0 reamer runs from .1029 to .1302 in.
-    // H8 of 3 to 6 mm is 18 µm: 0.018 × 48 = 0.864 mm of depth.
+    // Small end of the hole: 3.057 − 4.75/48 = 2.958; less 0.1 for the reamer .1125 in, so drill #34 (.1110 in = 2.819 mm); the 3/0 reamer runs from .1029 to .1302 in.
+    // At the face 4.75/48 = 0.09896 more than 3.057 and 3.075: rounded inwards 3.156 and 3.173, which lie 0.017 × 48 = 0.816 apart on a plug.
     [Theory]
-    [InlineData("levers/middle", "DRILL #32 (⌀2.946)", "PIN REAMER NO. 3/0", "LIMITS 0.86 APART ON PLUG GAUGE")]
-    // 3.423 − 5.25/48 = 3.314 mm = .1305 in: #30 (.1285 in = 3.264 mm); large end 3.532 mm = .1391 in: only 2/0 (to .1462 in) reaches; H7: 0.012 × 48 = 0.576.
-    [InlineData("levers/early", "DRILL #30 (⌀3.264)", "PIN REAMER NO. 2/0", "LIMITS 0.58 APART ON PLUG GAUGE")]
-    public void HoleCallout_TaperedHole_SaysToolsSideFitAndGauge(string profile, string drill, string reamer, string gauge)
+    [InlineData("levers/middle", "DRILL #34 (⌀2.819)", "PIN REAMER NO. 3/0", "⌀3.156 / 3.173", "0.81", "TC-P-02")]
+    // 3.423 − 5.25/48 = 3.3136, less 0.1 .1265 in: 1/8 (3.175 mm); large end 3.532 mm = .1391 in: only 2/0 (to .1462 in) reaches. H7 at the boss's face: 3.5324 to 3.5444; 0.011 × 48 = 0.528.
+    [InlineData("levers/early", "DRILL 1/8 (⌀3.175)", "PIN REAMER NO. 2/0", "⌀3.533 / 3.544", "0.52", "TC-P-01")]
+    public void HoleCallout_TaperedHole_SaysToolsSideFitAndGauge(string profile, string drill, string reamer, string atFace, string apart, string pin)
     {
         string[] lines = Dimension(profile, "hole.diameter").Text.Split('\n');
-        Assert.Contains(drill, lines);
-        Assert.Contains(reamer, lines);
-        Assert.Contains(gauge, lines);
-        Assert.Contains("AT MID-PLANE, TAPER 1:48", lines);
-        Assert.Contains("LARGE END AT USER'S RIGHT", lines);
-        Assert.Contains("REAM LEVER ALONE, RUNNING FIT", lines);
+        Assert.Equal(
+            ["AT MID-PLANE, TAPER 1:48", "LARGE END AT RIGHT IN FORK VIEW", atFace + " AT LARGE END FACE", "(PLUG LINES " + apart + " APART)", drill + ", " + reamer, "REAM LEVER ALONE, RUNNING FIT ON " + pin],
+            lines[1..]);
     }
 
-    // 0.1 mm for the reamer: 2.8 − 0.1 = 2.7 mm = .1063 in: #37 (.1040 in = 2.642 mm), for #36 is .1065 in.
-    [Fact]
-    public void HoleCallout_ParallelHole_SaysDrillAndParallel()
+    // 0.1 mm for the reamer: 2.8 − 0.1 = 2.7 mm = .1063 in: #37 (.1040 in = 2.642 mm), for #36 is .1065 in. 3.5 − 0.1 = 3.4 mm = .1339 in: #30 (.1285 in).
+    [Theory]
+    [InlineData("levers/late", "DRILL #37 (⌀2.642)", "FOR PIN TC-P-03")]
+    [InlineData("levers/rare", "DRILL #30 (⌀3.264)", "FOR PIN TC-P-05")]
+    public void HoleCallout_ParallelHole_SaysDrillAndParallel(string profile, string drill, string pin)
     {
-        string[] lines = Dimension("levers/late", "hole.diameter").Text.Split('\n');
+        string[] lines = Dimension(profile, "hole.diameter").Text.Split('\n');
         Assert.EndsWith(" THROUGH", lines[0], StringComparison.Ordinal);
-        Assert.Equal(["DRILL #37 (⌀2.642)", "REAM PARALLEL, LEVER ALONE, RUNNING FIT"], lines[1..]);
+        Assert.Equal([drill, "REAM PARALLEL, LEVER ALONE, RUNNING FIT", pin], lines[1..]);
     }
 
     // Clearance × 48 (trade notes 3.4: 2.4 mm gives 0.05, 3.8 mm 0.08).
     [Theory]
-    [InlineData("levers/middle", "RUNNING CLEARANCE 0.08: FEED THE LUGS' REAMER 3.84 DEEPER THAN IN THE LUGS.")]
-    [InlineData("levers/early", "RUNNING CLEARANCE 0.04: FEED THE LUGS' REAMER 1.92 DEEPER THAN IN THE LUGS.")]
+    [InlineData("levers/middle", "RUNNING CLEARANCE 0.08 WITH THE PIN HOME: ITS OWN REAMER 3.84 DEEPER IN THE LEVER THAN THE PIN.")]
+    [InlineData("levers/early", "RUNNING CLEARANCE 0.04 WITH THE PIN HOME: ITS OWN REAMER 1.92 DEEPER IN THE LEVER THAN THE PIN.")]
     [InlineData("levers/late", "CLEARANCE ON THE PIN AT MID-PLANE 0.23.")]
     public void Notes_AnyHole_SayHowTheClearanceIsReached(string profile, string note) => Assert.Contains(note, Content(profile).Notes);
 
     // ISO 8062-3:2007 total widths 2.0, 3.0, 4.6 and 7 mm of grades 10 to 13, halved; short-run clay-bonded sand is 13 to 15, finer by 3, 2, 1 up to 10, 16, 25 mm.
     [Fact]
     public void Notes_SandCast_GiveTheAsCastToleranceBySize() =>
-        Assert.Contains("REST AS CAST TO ISO 8062-3:2007, ±1 UP TO 10 (DCTG 10), ±1.5 UP TO 16 (DCTG 11), ±2.3 UP TO 25 (DCTG 12), ±3.5 UP TO 40 (DCTG 13), OR AS AGREED WITH THE FOUNDRY.", Content("levers/middle").Notes);
+        Assert.Contains("REST AS CAST TO ISO 8062-3:2007, ±1 UP TO 10, ±1.5 UP TO 16, ±2.3 UP TO 25, ±3.5 UP TO 40 (DCTG 10 TO 13), WALLS ONE GRADE COARSER, OR AS AGREED WITH THE FOUNDRY.", Content("levers/middle").Notes);
 
     [Fact]
     public void Notes_AnyLever_EndWithSafetyAndSayTheMassOnce()
@@ -55,7 +54,7 @@ public class LeverContentTests
             SheetContent content = Content(profile);
             Assert.StartsWith("SAFETY", content.Notes[^1], StringComparison.Ordinal);
             Assert.Single(content.Notes, n => n.StartsWith("MASS ", StringComparison.Ordinal) && n.EndsWith(" g AT 8.4 TO 8.7 g/cm³.", StringComparison.Ordinal));
-            Assert.Contains(content.Notes, n => n.EndsWith("LEVEL WITH THE PIVOT AXIS.", StringComparison.Ordinal));
+            Assert.Contains(content.Notes, n => n.Contains("LEVEL WITH THE PIVOT AXIS", StringComparison.Ordinal));
         }
     }
 
@@ -103,15 +102,70 @@ public class LeverContentTests
 
     // Rise 0.8 over the chord from pivot to top of pad; the chord's square is (21 − 3.25)² + 3.175² = 325.14, so R = 325.14 / 6.4 + 0.4 = 51.20.
     [Fact]
-    public void Arms_Curved_HaveSagittaAndMidLineRadius()
+    public void Arms_Curved_HavePadShiftInFullAndSagittaInBrackets()
     {
         PlotDimension sagitta = Dimension("levers/rare", "arms.sagitta");
-        Assert.Equal((PlotDimensionKind.Linear, "0.8"), (sagitta.Kind, sagitta.Text));
+        Assert.Equal((PlotDimensionKind.Linear, "(0.8)"), (sagitta.Kind, sagitta.Text));
         PlotDimension radius = Dimension("levers/rare", "arms.midline_radius");
         Assert.Equal(51.20, radius.Value, 2);
         Assert.StartsWith("(R51.2", radius.Text, StringComparison.Ordinal);
-        Assert.Equal(3.175, Dimension("levers/rare", "arms.pad_shift").Value, 3);
+        PlotDimension shift = Dimension("levers/rare", "arms.pad_shift");
+        Assert.Equal(3.175, shift.Value, 3);
+        Assert.Equal("3.175", shift.Text);
     }
+
+    // 21 + 6.5/2 and 21 + 6/2.
+    [Theory]
+    [InlineData("levers/rare", "(24.25)")]
+    [InlineData("levers/middle", "(24)")]
+    public void Arms_Any_SayHowFarTheyReachFromTheAxis(string profile, string words) => Assert.Equal(words, Dimension(profile, "arms.end_from_axis").Text);
+
+    // Two pads, each with two crowns, two end corners, two step fillets.
+    [Fact]
+    public void PadDetail_Arcs_AreCountedOnBothPads()
+    {
+        Assert.Equal("4× R6", Dimension("levers/middle", "pads.crown_radius").Text);
+        Assert.Equal("4× R0.3", Dimension("levers/middle", "pads.end_corner").Text);
+        Assert.Equal("4× R1.5", Dimension("levers/middle", "blends.fillet").Text);
+        Assert.StartsWith("(2× R", Dimension("levers/rare", "pads.end_radius").Text, StringComparison.Ordinal);
+    }
+
+    // Bosses run in the frog, so the head's tolerance goes over them: 9.5 + 2 × 0.5.
+    [Theory]
+    [InlineData("levers/early")]
+    [InlineData("levers/rare")]
+    public void Bosses_Head_CarryItsToleranceAndDatumOverTheirFaces(string profile)
+    {
+        Assert.Equal((10.5, "10.5 0/−0.1"), Said(profile, "boss.over_both"));
+        Assert.Equal((9.5, "9.5"), Said(profile, "head.width"));
+        Assert.Equal((0.5, "(2× 0.5)"), Said(profile, "boss.height"));
+        string notes = string.Join('\n', Content(profile).Notes);
+        Assert.Contains("MACHINE: HOLE, BOSS FACES, PADS", notes, StringComparison.Ordinal);
+        Assert.Contains("B MID-PLANE OF BOSS FACES", notes, StringComparison.Ordinal);
+        Assert.DoesNotContain("HEAD FACES", notes, StringComparison.Ordinal);
+    }
+
+    // Nose radius of a gear tooth (tt/2)·cos g = 2·cos 8° = 1.981; a bulb's is half its diameter, 4.2; a parallel end lies half of 4 beyond the length's end.
+    [Fact]
+    public void Notes_Tongue_SayWhereItsThicknessHolds()
+    {
+        Assert.Contains("TONGUE'S THICKNESS HOLDS AT THE NOSE'S CENTRE, 1.981 BELOW THE TIP.", Content("levers/middle").Notes);
+        Assert.Contains("TONGUE'S THICKNESS IS THE BULB'S DIAMETER; THE BULB'S CENTRE IS 2.1 BELOW THE TIP.", Content("levers/rare").Notes);
+        Assert.Contains("TONGUE'S LENGTH ENDS 2 BELOW THE TIP, HALF ITS THICKNESS.", NotesOf(DemoLevers.Middle().With(LeverFields.TongueForm, LeverFields.Parallel)));
+    }
+
+    [Fact]
+    public void Notes_Shoulders_SayDownToWhereTheHeadIsFaced()
+    {
+        Assert.Contains("SHOULDER FILLETS LEAVE THE HEAD'S SIDES LEVEL WITH THE PIVOT AXIS; FACE THE SIDES DOWN TO THERE.", Content("levers/middle").Notes);
+        Assert.Contains("FACE THE HEAD'S SIDES DOWN TO THE SHOULDER FILLETS.", NotesOf(DemoLevers.Middle().With(LeverFields.ShoulderStart, 1)));
+        Assert.DoesNotContain(Content("levers/rare").Notes, n => n.Contains("FACE THE", StringComparison.Ordinal));
+    }
+
+    // Common practice, no source.
+    [Fact]
+    public void Notes_HoleMouth_IsOnlyDeburred() =>
+        Assert.Contains("EDGE SIGN: MACHINED EDGES. HOLE'S MOUTH: DEBURR ONLY, AT MOST 0.1.", Content("levers/late").Notes);
 
     /// <summary>The mark's place is a round number of tenths, and its proud edge is seen in the side view.</summary>
     [Fact]
@@ -146,6 +200,8 @@ public class LeverContentTests
     }
 
     private static SheetContent Content(string profile) => SheetMaker.Content(profile, SheetMaker.Options("A3"));
+
+    private static IEnumerable<string> NotesOf(ValueBag values) => SheetMaker.Content(SheetMaker.Around("lever", values), SheetMaker.Options("A3")).Notes;
 
     private static PlotSheet Sheet(string profile) => SheetMaker.Draw(profile, SheetMaker.Options("A3"));
 

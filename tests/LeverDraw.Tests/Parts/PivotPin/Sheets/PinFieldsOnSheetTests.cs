@@ -48,6 +48,6 @@ public class PinFieldsOnSheetTests
         string notes = string.Join('\n', SheetMaker.Content(profile, SheetMaker.Options("A4")).Notes);
         Assert.Contains("SUPPORT THE LUG", notes, StringComparison.Ordinal);
         Assert.Equal(profile != "pins/rare", notes.Contains("DRIVE IN FROM THE RIGHT, DRIFT OUT FROM THE LEFT", StringComparison.Ordinal));
-        Assert.Equal(profile != "pins/rare", notes.Contains("STANDS OUT 0.5 TO 1.6 mm BEFORE DRIVING", StringComparison.Ordinal));
+        Assert.Equal(profile != "pins/rare", notes.Contains("STANDS 0.5 TO 1.6 mm SHORT OF HOME. HOME: BOTH ENDS EQUALLY PROUD.", StringComparison.Ordinal));
     }
 }

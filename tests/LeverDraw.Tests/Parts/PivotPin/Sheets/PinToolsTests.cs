@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Drafting.Sheets;
 using LeverDraw.Parts.PivotPin;
@@ -8,15 +9,15 @@ namespace LeverDraw.Tests.Parts.PivotPin.Sheets;
 
 public class PinToolsTests
 {
-    // 3/0: .125 in; .125 − .75/48 = .1094 in; drill 7/64 and 1/8 (US Army table 3-1). 2/0: .141 and .1254 in. Lug 4.5 mm: 4.5 − 3.175/2 = 2.9125 and half the hole, 1.5875; 4.5 − 1.7907 = 2.7093: to hundredths, on the careful side.
+    // 3/0: .125 in; .125 − .75/48 = .1094 in; 2/0: .141 and .1254 in. Drills a tenth of a millimetre under: 2.678 mm = .1054 in, #37 (.1040 in = 2.642 mm); 3.0845 mm = .1214 in, #31 (.1200 in = 3.048 mm). Lug 4.5 mm: 4.5 − 3.175/2 = 2.9125 and half the hole, 1.5875; 4.5 − 1.7907 = 2.7093: to hundredths, on the careful side.
     [Fact]
     public void Table_InchPin_ListsToolsAndNextOversize()
     {
         SheetTable table = Assert.Single(SheetMaker.Content("pins/middle", SheetMaker.Options("A4")).Tables);
-        Assert.Equal(["PIN", "LARGE\nEND ⌀", "SMALL\nEND ⌀", "DRILL", "TAPER\nREAMER", "WALL OF\nLUG LEFT", "WALL\nAT LEAST"], table.Columns.Select(c => c.Head));
+        Assert.Equal(["PIN", "PIN'S LARGE\nEND ⌀", "PIN'S SMALL\nEND ⌀", "DRILL\nAT MOST", "TAPER\nREAMER", "WALL OF\nLUG LEFT", "WALL\nAT LEAST"], table.Columns.Select(c => c.Head));
         Assert.Equal(2, table.Rows.Length);
-        Assert.Equal(["NO. 3/0", "3.175", "2.778", "7/64\n(2.778)", "NO. 3/0", "2.91", "1.59"], table.Rows[0].ToArray());
-        Assert.Equal(["NO. 2/0\nNEXT OVERSIZE", "3.581", "3.185", "1/8\n(3.175)", "NO. 2/0", "2.7", "1.8"], table.Rows[1].ToArray());
+        Assert.Equal(["NO. 3/0", "3.175", "2.778", "#37\n⌀2.642", "NO. 3/0", "2.91", "1.59"], table.Rows[0].ToArray());
+        Assert.Equal(["NO. 2/0\nNEXT OVERSIZE", "3.581", "3.185", "#31\n⌀3.048", "NO. 2/0", "2.70", "1.80"], table.Rows[1].ToArray());
     }
 
     [Fact]
@@ -25,14 +26,52 @@ public class PinToolsTests
     // 0.5/48 and 1.6/48 (trade notes 3.4: 1/16 in of drive is 0.033 mm).
     [Fact]
     public void Notes_TaperPin_SayHowHardItGrips() =>
-        Assert.Contains("DRIVEN THAT FAR IT GRIPS BY 0.01 TO 0.033 mm ON DIAMETER; MORE THAN 0.035 MAY SPLIT A LUG.", SheetMaker.Content("pins/early", SheetMaker.Options("A4")).Notes);
+        Assert.Contains("DRIVEN HOME IT GRIPS BY 0.01 TO 0.033 mm ON DIAMETER; MORE THAN 0.035 MAY SPLIT A LUG.", SheetMaker.Content("pins/early", SheetMaker.Options("A4")).Notes);
+
+    // 0.0104167 and 0.033333 mm are .00041 and .00131 in; 0.035 is .00138.
+    [Theory]
+    [InlineData(ShownUnits.Inches, "DRIVEN HOME IT GRIPS BY .0004 TO .0013 in ON DIAMETER; MORE THAN .0014 MAY SPLIT A LUG.")]
+    [InlineData(ShownUnits.MillimetresAndInches, "DRIVEN HOME IT GRIPS BY 0.01 TO 0.033 mm [.0004 TO .0013 in] ON DIAMETER; MORE THAN 0.035 [.0014] MAY SPLIT A LUG.")]
+    [InlineData(ShownUnits.MillimetresAndInches, "REAM THE LUGS TO SUIT EACH PIN: STOP WHEN THE PIN PUSHED IN BY HAND STANDS 0.5 TO 1.6 mm [.020 TO .063 in] SHORT OF HOME. HOME: BOTH ENDS EQUALLY PROUD.")]
+    public void Notes_OtherUnits_ConvertBothEndsOfARange(ShownUnits units, string note) =>
+        Assert.Contains(note, SheetMaker.Content("pins/early", SheetMaker.Options("A4", units)).Notes);
+
+    // 3.175 − 9.525/48 = 2.97656, +0.0254 = 3.00196: rounded inwards. In inches .1171875 to .1181875.
+    [Theory]
+    [InlineData(ShownUnits.Millimetres, "⌀2.977 / 3.001")]
+    [InlineData(ShownUnits.Inches, "⌀.1172 / .1181")]
+    public void Notes_TaperPin_SayHowItIsChecked(ShownUnits units, string limits)
+    {
+        ImmutableArray<string> notes = SheetMaker.Content("pins/middle", SheetMaker.Options("A4", units)).Notes;
+        Assert.Contains("CHECK THE LARGE END'S DIAMETER AT THE GAUGE PLANE, SAME TOLERANCE: " + limits + ".", notes);
+        Assert.Contains("CHECK THE TAPER: BLUE TO A RING GAUGE OR THE REAMER, BEARING AT LEAST 75 %.", notes);
+        Assert.Contains("Ra IN MICROMETRES.", notes);
+    }
+
+    // 3.448 to 3.460 in S7 (ISO 286-2: −15/−27 µm), 3.433 to 3.445; a tenth under 3.433 is .1312 in: #30 (.1285 in = 3.264 mm).
+    [Fact]
+    public void Notes_ParallelPin_GiveTheLugsHole()
+    {
+        ImmutableArray<string> notes = SheetMaker.Content("pins/rare", SheetMaker.Options("A4")).Notes;
+        Assert.Contains("PARALLEL PIN, HELD BY ITS FIT. HOLES IN THE PLANE'S LUGS, REAMED IN LINE: ⌀3.46 S7 (3.433 / 3.445), DRILL #30 ⌀3.264 AT MOST.", notes);
+        Assert.Contains("IT GRIPS BY 0.003 TO 0.027 mm ON DIAMETER; MORE THAN 0.035 MAY SPLIT A LUG.", notes);
+    }
+
+    // Walls 2.9125 and 2.7093 mm are .11466 and .10667 in, cut off; 1.5875 and 1.7907 mm are .0625 and .0705 in, rounded up.
+    [Fact]
+    public void Table_InBothUnits_GivesEveryNumberTwice()
+    {
+        SheetTable table = Assert.Single(SheetMaker.Content("pins/middle", SheetMaker.Options("A4", ShownUnits.MillimetresAndInches)).Tables);
+        Assert.Equal(["NO. 3/0", "3.175\n[.1250]", "2.778\n[.1094]", "#37\n⌀2.642\n[.1040]", "NO. 3/0", "2.91\n[.114]", "1.59\n[.063]"], table.Rows[0].ToArray());
+        Assert.Equal(["NO. 2/0\nNEXT OVERSIZE", "3.581\n[.1410]", "3.185\n[.1254]", "#31\n⌀3.048\n[.1200]", "NO. 2/0", "2.70\n[.106]", "1.80\n[.071]"], table.Rows[1].ToArray());
+    }
 
     [Fact]
     public void Table_OnTheSheet_IsDrawn()
     {
         string[] words = [.. SheetMaker.Draw("pins/middle", SheetMaker.Options("A4")).Items.OfType<LeverDraw.Drafting.Plotting.PlotText>().Select(t => t.Text)];
         Assert.Contains("NEXT OVERSIZE", words);
-        Assert.Contains("HOLES IN THE PLANE'S LUGS, REAMED IN LINE", words);
+        Assert.Contains("TOOLS FOR THE HOLES IN THE PLANE'S LUGS, REAMED IN LINE", words);
     }
 
     // 2 − 3.175/2 = 0.4125: less than half the hole, 1.5875.
@@ -43,14 +82,14 @@ public class PinToolsTests
         Assert.Equal("0.41\nTOO THIN", PinTools.Of(PinPart.Build(values).Value!, new DimensionText(ShownUnits.Millimetres))!.Rows[0][5]);
     }
 
-    // 1:50 over 20 mm is 0.4 (ISO 2339: named by the small end; 4 follows 3); no lug given, no wall said.
+    // 1:50 over 20 mm is 0.4 (ISO 2339: named by the small end; 4 follows 3); no lug given, no wall said. Metric drills of 3 and 4 less 0.1; equal decimals in a column.
     [Fact]
     public void Table_MetricPin_NamesTheSmallEnd()
     {
         ValueBag values = new ValueBag().With(PinFields.Series, PinFields.Metric).With(PinFields.SmallEnd, 3).With(PinFields.Length, 20);
         SheetTable table = PinTools.Of(PinPart.Build(values).Value!, new DimensionText(ShownUnits.Millimetres))!;
         Assert.Equal(5, table.Columns.Length);
-        Assert.Equal(["3 × 20", "3.4", "3", "3", "1:50"], table.Rows[0].ToArray());
-        Assert.Equal(["4 × 20\nNEXT OVERSIZE", "4.4", "4", "4", "1:50"], table.Rows[1].ToArray());
+        Assert.Equal(["3 × 20", "3.4", "3", "⌀2.9", "1:50"], table.Rows[0].ToArray());
+        Assert.Equal(["4 × 20\nNEXT OVERSIZE", "4.4", "4", "⌀3.9", "1:50"], table.Rows[1].ToArray());
     }
 }

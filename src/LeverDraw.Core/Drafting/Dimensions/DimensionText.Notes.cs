@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using LeverDraw.Tolerancing;
+using LeverDraw.Units;
+
+namespace LeverDraw.Drafting.Dimensions;
+
+/// <summary>Numbers in notes, callouts and tables: always in every unit of the sheet.</summary>
+public sealed partial class DimensionText
+{
+    /// <summary>Of an inch clearance, grip or drill, which three decimals would blur.</summary>
+    private const int FineInchDecimals = 4;
+
+    /// <summary>A length in the sheet's units inside a sentence: <c>0.4 mm</c>, <c>.016 in</c>, <c>0.4 mm [.016 in]</c>.</summary>
+    public string InSentence(Length size) => InEachUnit(unit => Plain(size, unit) + Name(unit));
+
+    /// <summary>Both ends of a range inside a sentence: <c>0.5 TO 1.6 mm [.020 TO .063 in]</c>.</summary>
+    public string InSentence(Length least, Length most) => InEachUnit(unit => Plain(least, unit) + " TO " + Plain(most, unit) + Name(unit));
+
+    /// <summary>The number alone: <c>0.4</c>, <c>.016</c>, <c>0.4 [.016]</c>.</summary>
+    public string Number(Length size) => InEachUnit(unit => Plain(size, unit));
+
+    /// <summary>The number alone in the sheet's first unit, for signs that hold one number.</summary>
+    public string FirstNumber(Length size) => Plain(size, First);
+
+    /// <summary>A clearance, grip or drill: <c>0.08</c>, <c>.0031</c>.</summary>
+    public string Fine(Length size) => InEachUnit(unit => FinePlain(size, unit));
+
+    /// <summary>Both ends of a range of clearances or grips: <c>0.01 TO 0.033 mm</c>, <c>.0004 TO .0013 in</c>.</summary>
+    public string FineRange(Length least, Length most) => InEachUnit(unit => FinePlain(least, unit) + " TO " + FinePlain(most, unit) + Name(unit));
+
+    /// <summary>Limits of a check, lower first, each rounded inwards: <c>3.156 / 3.173</c>.</summary>
+    public string Limits(SizeLimits limits) => InEachUnit(unit => ShownSize.Inwards(limits, unit).LimitsInLine);
+
+    /// <summary>The limits as <see cref="Limits"/> letters them in the first unit.</summary>
+    public SizeLimits Shown(SizeLimits limits)
+    {
+        ShownSize shown = ShownSize.Inwards(limits, First);
+        return First == LengthUnit.Inch
+            ? new SizeLimits(Length.FromInches((double)shown.Min), Length.FromInches((double)shown.Max))
+            : new SizeLimits(Length.FromMillimetres((double)shown.Min), Length.FromMillimetres((double)shown.Max));
+    }
+
+    /// <summary>The numbers of one column, all with as many decimals, by unit one above the other. Millimetres without trailing zeros that none of them needs.</summary>
+    /// <param name="inchDecimals">Of every inch number.</param>
+    /// <param name="millimetreDecimals">At most.</param>
+    /// <param name="rounding">Which side is careful; to nearest when not said.</param>
+    public ImmutableArray<string> Column(IReadOnlyCollection<Length> sizes, int inchDecimals, int millimetreDecimals = MillimetreDecimals, MidpointRounding rounding = MidpointRounding.AwayFromZero)
+    {
+        string[] first = InColumn(First);
+        return Second is { } other ? [.. first.Zip(InColumn(other), (a, b) => a + "\n[" + b + "]")] : [.. first];
+
+        string[] InColumn(LengthUnit unit)
+        {
+            int decimals = unit == LengthUnit.Inch ? inchDecimals : millimetreDecimals;
+            // To 1e-9 first: a last-bit error of a double is no part of a size.
+            decimal[] numbers = [.. sizes.Select(s => decimal.Round(decimal.Round((decimal)(unit == LengthUnit.Inch ? s.Inches : s.Millimetres), 9), decimals, rounding))];
+            while (unit == LengthUnit.Millimetre && decimals > 0 && Array.TrueForAll(numbers, n => decimal.Round(n, decimals - 1) == n))
+                decimals--;
+            string format = (unit == LengthUnit.Inch ? "#." : "0.") + new string('0', decimals);
+            return [.. numbers.Select(n => n.ToString(format, CultureInfo.InvariantCulture))];
+        }
+    }
+
+    private static string FinePlain(Length size, LengthUnit unit) => unit == LengthUnit.Millimetre
+        ? Plain(size, unit)
+        : LengthText.InchDecimal(size, FineInchDecimals, leadingZero: false);
+
+    private string InEachUnit(Func<LengthUnit, string> text) =>
+        Second is { } other ? text(First) + " [" + text(other) + "]" : text(First);
+}

