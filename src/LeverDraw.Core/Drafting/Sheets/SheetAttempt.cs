@@ -37,7 +37,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
     {
         reason = null;
         double titleWidth = _field.Width < TitleBlockInk.FullWidth + 60 ? _field.Width : TitleBlockInk.FullWidth;
-        var title = new Box2D(_field.MaxX - titleWidth, _field.MinY, _field.MaxX, _field.MinY + (TitleBlockInk.Rows * TitleBlockInk.RowHeight));
+        var title = new Box2D(_field.MaxX - titleWidth, _field.MinY, _field.MaxX, _field.MinY + (TitleBlockInk.RowsOf(content.Title) * TitleBlockInk.RowHeight));
         string[] tooLong = [.. TitleBlockInk.TooLong(content.Title, titleWidth)];
         if (tooLong.Length > 0)
         {
@@ -102,7 +102,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
             return null;
         foreach (double lettering in letterings)
         {
-            PaperBlock[] tables = [.. content.Tables.Select((_, i) => store.Table(i, lettering))];
+            PaperBlock[] tables = [.. content.Tables.Select((_, i) => store.Table(i, lettering)), .. content.Blocks];
             PaperBlock[] notes = [.. Widths(lettering).Select(w => store.Notes(w, lettering))];
             if (SheetArrangement.Best(_field, title, main, [.. details, .. tables], notes) is not { } placed)
                 continue;
@@ -135,7 +135,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
             rest.Add(size);
         }
 
-        rest.AddRange(content.Tables.Select((_, i) => store.Table(i, least).Bounds).Select(b => (b.Width, b.Height)));
+        rest.AddRange(content.Tables.Select((_, i) => store.Table(i, least).Bounds).Concat(content.Blocks.Select(b => b.Bounds)).Select(b => (b.Width, b.Height)));
         return SheetArrangement.CouldHold(_field, title, row, rest, [.. Widths(least).Select(w => store.Notes(w, least).Bounds).Select(b => (b.Width, b.Height))]);
     }
 

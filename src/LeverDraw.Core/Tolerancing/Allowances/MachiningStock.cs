@@ -33,5 +33,6 @@ public static class MachiningStock
         }
     }
 
-    private static Length RoundedUp(Length stock) => Length.FromMillimetres(Math.Round(Math.Ceiling((stock.Millimetres / Step) - 1e-9) * Step, 6));
+    /// <summary>Up to the next round shop figure, 0.05 mm.</summary>
+    public static Length RoundedUp(Length stock) => Length.FromMillimetres(Math.Round(Math.Ceiling((stock.Millimetres / Step) - 1e-9) * Step, 6));
 }

@@ -8,7 +8,7 @@ public static class CastingFields
 {
     public const string ByMaterial = "by-material", Usual = "usual", Filing = "filing", None = "none", Solid = "solid", Cored = "cored";
     public const string Stated = "stated", ByHeight = "by-height", WoodPattern = "wood-pattern", MetalPattern = "metal-pattern", FineSmall = "fine-small-pattern", LeastOffset = "least-offset";
-    public const string Plus = "plus", Minus = "minus", Middle = "middle", AtArms = "at-arms", Best = "best";
+    public const string Plus = "plus", Minus = "minus", Middle = "middle", Best = "best";
     public const string HeadMiddle = "head-middle", ArmBack = "arm-back", AlongMiddle = "along-middle", AlongBack = "along-back";
 
     public static ChoiceField Metal { get; } = new("casting.metal", null, "Metal that is cast, for contraction, grades and sections; by-material takes it from material.name.",
@@ -57,8 +57,8 @@ public static class CastingFields
     public static ChoiceField DraftRule { get; } = new("casting.draft_rule", null, "Where the draft comes from: casting.draft, the standard's table by height, by the pattern's material, 1/16 inch per foot, or at least 0.03 inch whatever the height.",
         [Stated, ByHeight, WoodPattern, MetalPattern, FineSmall, LeastOffset], Stated);
 
-    public static ChoiceField DraftSense { get; } = new("casting.draft_sense", null, "Plus draft adds metal and holds the size farthest from the parting, minus draft removes metal and holds it at the parting, middle holds it half way, at-arms at the arms' far faces.",
-        [Plus, Minus, Middle, AtArms], Plus);
+    public static ChoiceField DraftSense { get; } = new("casting.draft_sense", null, "Plus draft adds metal and holds the size farthest from the parting, minus draft removes metal and holds it at the parting, middle holds it half way.",
+        [Plus, Minus, Middle], Plus);
 
     public static ChoiceField Parting { get; } = new("casting.parting", "pl", "Where the mould parts; best takes the first without undercut that crosses the fewest fit faces.",
         [Best, HeadMiddle, ArmBack, AlongMiddle, AlongBack], Best);

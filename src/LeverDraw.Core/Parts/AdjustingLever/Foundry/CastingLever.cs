@@ -29,6 +29,16 @@ public sealed record CastingLever
         LeverPlaces places = finished.Mark is { } mark
             ? LeverPlaces.AsStated with { MarkLevel = MarkSeat.On(mark, finished.Fork, finished.Side, finished.Hole).Middle.Y }
             : LeverPlaces.AsStated;
+        Checked<CastingLever> casting = Of(finished, values, plan, places);
+        if (!casting.Ok || values.Find(CastingFields.HeadAllowance) is not null || plan.Stock.Head == Length.Zero)
+            return casting;
+        // Minus draft would eat into the head's stock: it comes on top. The walls' depth lies square to that stock, so once is enough.
+        Length taken = PatternDraft.Of(plan, MouldParting.Of(casting.Value), casting.Value.Shape).TakenFromHead;
+        return taken == Length.Zero ? casting : Of(finished, values, plan with { Stock = plan.Stock with { Head = plan.Stock.Head + MachiningStock.RoundedUp(taken) } }, places);
+    }
+
+    private static Checked<CastingLever> Of(Lever finished, IFieldValues values, FoundryPlan plan, LeverPlaces places)
+    {
         Checked<Lever> built = LeverPart.Build(values, places, plan.Stock);
         // Stock on a bulb shortens the neck: the fillet gives way before the casting does.
         for (double fillet = 0.5; !built.Ok && fillet > 0.1 && finished.Forms.Tongue == LeverFields.Bulb; fillet /= 2)
@@ -57,6 +67,8 @@ public sealed record CastingLever
 
         if (shape.Boss is { } boss)
             changed[LeverFields.BossHeight] = boss.Height;
+        if (shape.Side.FlankLower is Geometry.ArcEdge cam)
+            changed[LeverFields.CamRadius] = Length.FromMillimetres(cam.Radius);
         if (shape.Sizes.Find(LeverFields.NoseRadius) is { } nose)
             changed[LeverFields.NoseRadius] = nose.Nominal + plan.Stock.Tongue;
         if (plan.CoredHole is { } cored)

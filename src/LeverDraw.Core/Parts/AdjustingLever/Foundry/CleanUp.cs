@@ -78,5 +78,5 @@ public static class CleanUp
     /// <summary>What draft takes off each of the head's side faces, the only machined ones that lie along the draw: none with plus draft, which adds.</summary>
     private static Length DraftTaken(PatternLever pattern, FoundrySize size) => size.Group != MachinedFaces.Head
         ? Length.Zero
-        : PatternDraft.Of(pattern, MouldParting.Of(pattern.Casting)).MostTaken;
+        : PatternDraft.Of(pattern, MouldParting.Of(pattern.Casting)).TakenFromHead;
 }

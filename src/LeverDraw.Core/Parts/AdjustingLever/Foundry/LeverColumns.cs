@@ -29,7 +29,7 @@ internal sealed class LeverColumns
     public PartingCandidate SquareToArms(string name, bool flat, Func<Interval, double> joint)
     {
         Lock held = default;
-        double ahead = 0, behind = 0, armAhead = 0, armBehind = 0, low = double.PositiveInfinity, high = double.NegativeInfinity;
+        double ahead = 0, behind = 0, low = double.PositiveInfinity, high = double.NegativeInfinity;
         bool pads = false, tongue = false;
         SideFeatures side = _lever.Side;
         double nose = side.NoseCentre.Y - (0.5 * side.NoseRadius);
@@ -43,8 +43,6 @@ internal sealed class LeverColumns
             held = held.Or(Math.Max(whole.From - at, at - whole.To), _levels[i]);
             ahead = Math.Max(ahead, whole.To - at);
             behind = Math.Max(behind, at - whole.From);
-            if (_levels[i] <= side.ArmFaceLeft.Start.Y && _levels[i] >= side.ArmFaceLeft.End.Y)
-                (armAhead, armBehind) = (Math.Max(armAhead, whole.To - at), Math.Max(armBehind, at - whole.From));
             (low, high) = (Math.Min(low, at), Math.Max(high, at));
             bool splits = whole.From < at - Touch && at + Touch < whole.To;
             pads |= splits && _levels[i] > side.PadBottom + 0.5 && _levels[i] < side.PadTop - 0.5;
@@ -58,7 +56,7 @@ internal sealed class LeverColumns
             (false, true) => ["the tongue"],
             _ => [],
         };
-        return new PartingCandidate(name, DrawAxis.SquareToArms, flat, Mm(held.Depth), Above(held), Mm(flat ? 0 : high - low), Mm(ahead), Mm(behind), Mm(armAhead), Mm(armBehind), split);
+        return new PartingCandidate(name, DrawAxis.SquareToArms, flat, Mm(held.Depth), Above(held), Mm(flat ? 0 : high - low), Mm(ahead), Mm(behind), split);
     }
 
     /// <summary>Joint in the head's mid-plane, both halves drawn along the pin.</summary>
@@ -73,7 +71,7 @@ internal sealed class LeverColumns
         }
 
         Length half = Mm(_lever.ForkProfile.Box.Width / 2);
-        return new PartingCandidate(name, DrawAxis.AlongPin, true, Mm(held.Depth), Above(held), Length.Zero, half, half, half, half, []);
+        return new PartingCandidate(name, DrawAxis.AlongPin, true, Mm(held.Depth), Above(held), Length.Zero, half, half, []);
     }
 
     /// <summary>Joint level with the pivot, both halves drawn along the arms.</summary>
@@ -98,7 +96,7 @@ internal sealed class LeverColumns
 
         Box2D box = _lever.SideProfile.Box;
         string where = held.Depth <= Touch ? "" : string.Create(CultureInfo.InvariantCulture, $"{Math.Abs(held.At):0.##} mm {(held.At < 0 ? "behind" : "before")} the pivot's axis");
-        return new PartingCandidate(name, DrawAxis.AlongArms, true, Mm(held.Depth), where, Length.Zero, Mm(box.MaxY), Mm(-box.MinY), Mm(box.MaxY), Mm(-box.MinY), []);
+        return new PartingCandidate(name, DrawAxis.AlongArms, true, Mm(held.Depth), where, Length.Zero, Mm(box.MaxY), Mm(-box.MinY), []);
     }
 
     private static List<Interval> Meet(ImmutableArray<Interval> a, ImmutableArray<Interval> b)

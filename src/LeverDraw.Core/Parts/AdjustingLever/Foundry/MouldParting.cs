@@ -25,10 +25,9 @@ public enum DrawAxis
 /// <param name="LockedWhere">Where that is; empty when it draws.</param>
 /// <param name="Rise">How far the joint lies out of a plane.</param>
 /// <param name="DepthAhead">Deepest wall on the side toward which the axis points (+n), and <paramref name="DepthBehind"/> on the other.</param>
-/// <param name="ArmAhead">Depth of the arms' own walls on that side, and <paramref name="ArmBehind"/> on the other.</param>
 /// <param name="SplitFits">Fit sizes with one face in each half.</param>
 public sealed record PartingCandidate(
-    string Name, DrawAxis Axis, bool IsFlat, Length Locked, string LockedWhere, Length Rise, Length DepthAhead, Length DepthBehind, Length ArmAhead, Length ArmBehind, ImmutableArray<string> SplitFits)
+    string Name, DrawAxis Axis, bool IsFlat, Length Locked, string LockedWhere, Length Rise, Length DepthAhead, Length DepthBehind, ImmutableArray<string> SplitFits)
 {
     /// <summary>A hook this small comes free with the rapping and the sand's give (own rule).</summary>
     private const double Slight = 0.05;
@@ -60,15 +59,24 @@ public static class MouldParting
     {
         ArgumentNullException.ThrowIfNull(lever);
         LeverColumns columns = LeverColumns.Of(lever);
-        double back = -lever.Sizes[LeverFields.ArmThickness].Millimetres / 2;
         return
         [
-            columns.SquareToArms(CastingFields.HeadMiddle, true, _ => 0),
-            columns.SquareToArms(CastingFields.ArmBack, true, _ => back),
-            columns.SquareToArms(CastingFields.AlongMiddle, false, c => (c.From + c.To) / 2),
-            columns.SquareToArms(CastingFields.AlongBack, false, c => c.From),
+            columns.SquareToArms(CastingFields.HeadMiddle, true, c => JointAt(CastingFields.HeadMiddle, lever, c)),
+            columns.SquareToArms(CastingFields.ArmBack, true, c => JointAt(CastingFields.ArmBack, lever, c)),
+            columns.SquareToArms(CastingFields.AlongMiddle, false, c => JointAt(CastingFields.AlongMiddle, lever, c)),
+            columns.SquareToArms(CastingFields.AlongBack, false, c => JointAt(CastingFields.AlongBack, lever, c)),
             columns.AlongPin(PinMiddle),
             columns.AlongArms(PivotLevel),
         ];
     }
+
+    /// <summary>The joint's n, millimetres, where metal reaches over an interval of n.</summary>
+    /// <param name="name">Of a joint drawn square to the arms.</param>
+    internal static double JointAt(string name, Lever lever, Interval metal) => name switch
+    {
+        CastingFields.ArmBack => -lever.Sizes[LeverFields.ArmThickness].Millimetres / 2,
+        CastingFields.AlongMiddle => (metal.From + metal.To) / 2,
+        CastingFields.AlongBack => metal.From,
+        _ => 0,
+    };
 }
