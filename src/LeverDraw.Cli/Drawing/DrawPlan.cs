@@ -13,7 +13,7 @@ internal static class DrawPlan
         foreach ((string path, BuiltPart part) in parts)
         {
             inputs.UnionWith(part.Profile.Files.Select(files.Canonical));
-            BuiltSheet[] sheets = [.. part.Sheets.Where(s => choices.Sheets.IsEmpty || choices.Sheets.Contains(s.Name))];
+            BuiltSheet[] sheets = [.. part.Sheets.Where(s => choices.Sheets.IsEmpty ? s.IsUsual : choices.Sheets.Contains(s.Name))];
             if (sheets.Length == 0)
             {
                 faults.Add(new UsageFault(
@@ -38,7 +38,7 @@ internal static class DrawPlan
         {
             (string path, BuiltPart first) = kind.First();
             return first.Sheets
-                .Where(s => choices.Sheets.IsEmpty || choices.Sheets.Contains(s.Name))
+                .Where(s => choices.Sheets.IsEmpty ? s.IsUsual : choices.Sheets.Contains(s.Name))
                 .Select(s => JobOf(path, first, TabledSheet.Of([.. kind.Select(p => p.Part)], s.Name), choices));
         });
 

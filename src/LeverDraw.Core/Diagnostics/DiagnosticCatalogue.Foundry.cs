@@ -105,9 +105,14 @@ public static partial class DiagnosticCatalogue
         "Take less stock, or change the fields named.",
         "2 mm of stock on a bulb tongue", ["1 mm", "1 mm", "2 mm", "'tongue.length' and 'blends.head_fillet' are at odds: the tongue's flank is too short by 0.4 mm."]);
 
+    public static DiagnosticKind NoPatternMetal { get; } = new("LD430", Severity.Error, "master without a working pattern",
+        "A master is drawn for a working pattern that is cast itself, and '{0}' names no metal for one.",
+        "Give '{0}', such as \"aluminium\", or draw the sheet pattern.",
+        "draw --sheet master without casting.pattern_metal", ["casting.pattern_metal"]);
+
     private static ImmutableArray<DiagnosticKind> Foundry() =>
     [
         FoundryUnknown, BadContraction, TrialIncomplete, TrialImpossible, CastingTableEmpty, CastingToleranceMissing, HoleNotCastable, MayNotCleanUp,
-        ThinSection, AbruptSection, HotSpot, SmallCastFillet, DraftSmall, DraftOnFitFace, Undercut, PartingThroughFit, MarkNotCastable, StockBesideSection, BrittleMetal, NoCasting,
+        ThinSection, AbruptSection, HotSpot, SmallCastFillet, DraftSmall, DraftOnFitFace, Undercut, PartingThroughFit, MarkNotCastable, StockBesideSection, BrittleMetal, NoCasting, NoPatternMetal,
     ];
 }

@@ -4,6 +4,7 @@ using LeverDraw.Drafting.Plotting;
 using LeverDraw.Drafting.Sheets;
 using LeverDraw.Parts.AdjustingLever;
 using LeverDraw.Parts.AdjustingLever.Foundry;
+using LeverDraw.Parts.AdjustingLever.FoundrySheets;
 using LeverDraw.Parts.AdjustingLever.Sheets;
 using LeverDraw.Parts.PivotPin;
 using LeverDraw.Parts.PivotPin.Sheets;
@@ -21,7 +22,13 @@ public static class PartKinds
             Checked<SheetContent>.Good(FinishedLeverSheet.Content(lever, profile, options)))
         {
             Parametric = (lever, profile) => LeverParameters.Of(lever, profile, FinishedLeverSheet.Content(lever, profile, new SheetOptions()), FinishedLeverSheet.Sizes),
-        })
+        },
+        new PartSheet<Lever>(CastingSheet.Kind, PartState.Casting, (lever, profile, options) =>
+            FoundryRoad.Casting(lever, profile).Then(casting => Checked<SheetContent>.Good(CastingSheet.Content(casting, profile, options)))) { IsUsual = (_, profile) => FoundryPlanning.IsMeant(profile) },
+        new PartSheet<Lever>(PatternSheet.Kind, PartState.Pattern, (lever, profile, options) =>
+            FoundryRoad.Casting(lever, profile).Then(casting => Checked<SheetContent>.Good(PatternSheet.Content(PatternLever.Of(casting), profile, options)))) { IsUsual = (_, profile) => FoundryPlanning.IsMeant(profile) },
+        new PartSheet<Lever>(PatternSheet.MasterKind, PartState.Pattern, (lever, profile, options) =>
+            FoundryRoad.Master(lever, profile).Then(master => Checked<SheetContent>.Good(PatternSheet.Content(master, profile, options)))) { IsUsual = (_, profile) => FoundryRoad.HasMaster(profile) })
         .With(profile => LeverPart.Build(profile.Values).Value is { } lever ? Castability.Of(lever, profile) : []);
 
     public static PartKind Pin { get; } = PartKind.Of(

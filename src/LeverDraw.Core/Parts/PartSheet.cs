@@ -13,6 +13,9 @@ public sealed record PartSheet<TPart>(
     string Name, PartState State, Func<TPart, Profile, SheetOptions, Checked<SheetContent>> Content)
     where TPart : class
 {
+    /// <summary>Whether it is drawn when no sheet is named; null for always. Asked for by name it is drawn, or says why it cannot be.</summary>
+    public Func<TPart, Profile, bool>? IsUsual { get; init; }
+
     /// <summary>The sheet as a function of what shapes the part; null for a sheet that does not define a shape.</summary>
     public Func<TPart, Profile, ParametricSheet>? Parametric { get; init; }
 }
@@ -20,6 +23,9 @@ public sealed record PartSheet<TPart>(
 /// <summary>A sheet of one part that was built.</summary>
 public sealed record BuiltSheet(string Name, PartState State, Func<SheetOptions, Checked<SheetContent>> Content)
 {
+    /// <inheritdoc cref="PartSheet{TPart}.IsUsual"/>
+    public bool IsUsual { get; init; } = true;
+
     /// <inheritdoc cref="PartSheet{TPart}.Parametric"/>
     public Func<ParametricSheet>? Parametric { get; init; }
 }

@@ -40,4 +40,12 @@ public sealed class LeverSizes
             sizes._byName[field.Name] = new SizeValue(size);
         return sizes;
     }
+
+    internal LeverSizes With(IReadOnlyDictionary<SizeField, SizeValue> changed)
+    {
+        LeverSizes sizes = new(_byName, _roughness);
+        foreach ((SizeField field, SizeValue size) in changed)
+            sizes._byName[field.Name] = size;
+        return sizes;
+    }
 }

@@ -63,11 +63,16 @@ public static class CastingFields
     public static ChoiceField Parting { get; } = new("casting.parting", "pl", "Where the mould parts; best takes the first without undercut that crosses the fewest fit faces.",
         [Best, HeadMiddle, ArmBack, AlongMiddle, AlongBack], Best);
 
+    public static ChoiceField Colours { get; } = new("casting.colours", null, "Published list of colours for the pattern's faces that the sheet's legend follows, named by the colour of faces left as cast; they contradict each other, so agree one.",
+        ["cast-black", "cast-red", None], "cast-black");
+
+    public static TextField Quantity { get; } = new("casting.quantity", null, "How many castings are wanted, with what is beyond the order.", 20, "");
+
     public static ImmutableArray<FieldSpec> All { get; } =
     [
         Metal, Process, ToleranceGrade, AllowanceGrade, HeadAllowance, PadAllowance, TongueAllowance, Hole,
         Contraction, PatternMetal, TrialPatternX, TrialPatternN, TrialPatternZ, TrialCastingX, TrialCastingN, TrialCastingZ, TrialUncertainty,
-        RappingAlong, RappingAcross, DraftRule, DraftSense, Parting,
+        RappingAlong, RappingAcross, DraftRule, DraftSense, Parting, Colours, Quantity,
     ];
 
     private static SizeField Allowance(string name, string where) =>

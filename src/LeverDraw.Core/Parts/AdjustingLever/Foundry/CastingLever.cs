@@ -6,7 +6,7 @@ using LeverDraw.Units;
 namespace LeverDraw.Parts.AdjustingLever.Foundry;
 
 /// <summary>A lever as it comes out of the mould: stock on the machined faces, the hole closed unless it is cored. There is no contraction in it, and no way to put one in.</summary>
-public sealed record CastingLever
+public sealed record CastingLever : IFoundryState
 {
     private CastingLever(Lever finished, Lever shape, FoundryPlan plan) => (Finished, Shape, Plan) = (finished, shape, plan);
 
@@ -17,8 +17,9 @@ public sealed record CastingLever
 
     public FoundryPlan Plan { get; }
 
-    /// <summary>For the title block; one with <see cref="PatternLever.Flag"/> cannot stand on a casting.</summary>
-    public string Flag => ContractionFlag.NotIncluded(Plan.Rates);
+    public Lever FinishedWithin => Finished;
+
+    public ContractionFlag Flag => ContractionFlag.Of(this);
 
     /// <param name="values">The finished lever's.</param>
     /// <returns>The casting, or the fields that leave no room for its stock.</returns>

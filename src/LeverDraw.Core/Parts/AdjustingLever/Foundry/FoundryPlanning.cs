@@ -17,6 +17,15 @@ public static class FoundryPlanning
         return Of(finished, profile.Values, profile.Values.Get(CommonFields.Material), profile.Values.Get(CommonFields.Process));
     }
 
+    /// <summary>Whether the profile, by a casting field or by the title block's words, means its lever to be cast.</summary>
+    public static bool IsMeant(Profile profile)
+    {
+        ArgumentNullException.ThrowIfNull(profile);
+        IFieldValues values = profile.Values;
+        return CastingFields.All.Any(values.IsStated)
+            || (MetalOf(values, values.Get(CommonFields.Material)) is not null && ProcessOf(values, values.Get(CommonFields.Process)) is not null);
+    }
+
     /// <param name="material">The title block's words, for a metal not chosen by its own field; likewise <paramref name="process"/>.</param>
     public static Checked<FoundryPlan> Of(Lever finished, IFieldValues values, string material, string process)
     {

@@ -56,7 +56,7 @@ public sealed record PatternDraft(string Sense, string Rule, ImmutableArray<Draf
         ArgumentNullException.ThrowIfNull(parting);
         ArgumentNullException.ThrowIfNull(shape);
         bool drafted = plan.Process != MouldingProcess.Investment && parting.Axis == DrawAxis.SquareToArms;
-        return new PatternDraft(plan.Draft.Sense, plan.Draft.Rule, drafted ? [.. Walls(plan, parting, shape)] : []);
+        return new PatternDraft(plan.Draft.Sense, plan.Draft.Rule, drafted ? [.. WallsOf(plan, parting, shape)] : []);
     }
 
     /// <summary>The angle per side that the chosen rule gives for a wall of this depth.</summary>
@@ -74,7 +74,7 @@ public sealed record PatternDraft(string Sense, string Rule, ImmutableArray<Draf
         };
     }
 
-    private static IEnumerable<DraftedWall> Walls(FoundryPlan plan, PartingCandidate parting, Lever shape)
+    private static IEnumerable<DraftedWall> WallsOf(FoundryPlan plan, PartingCandidate parting, Lever shape)
     {
         foreach ((DraftedPart part, double level) in ((DraftedPart, double)[])[(DraftedPart.Head, 0), (DraftedPart.Arms, ArmLevel(shape)), (DraftedPart.Tongue, shape.Side.NoseCentre.Y)])
         {

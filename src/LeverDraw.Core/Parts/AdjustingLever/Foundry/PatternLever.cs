@@ -6,7 +6,7 @@ using LeverDraw.Units;
 namespace LeverDraw.Parts.AdjustingLever.Foundry;
 
 /// <summary>A pattern: the casting enlarged by its contraction, less what rapping adds. There is none without a contraction.</summary>
-public sealed record PatternLever
+public sealed record PatternLever : IFoundryState
 {
     private PatternLever(CastingLever casting, AxisRates rates)
     {
@@ -28,7 +28,13 @@ public sealed record PatternLever
     /// <summary>In (x, z), rapping taken off.</summary>
     public Contour ForkProfile { get; }
 
-    public string Flag => ContractionFlag.Included(Rates);
+    public Lever Shape => Enlarged;
+
+    public Lever FinishedWithin => LeverScaling.Apply(Casting.Finished, Rates.X.Factor, Rates.N.Factor, Rates.Z.Factor);
+
+    public FoundryPlan Plan => Casting.Plan;
+
+    public ContractionFlag Flag => ContractionFlag.Of(this);
 
     public static PatternLever Of(CastingLever casting)
     {
@@ -82,7 +88,7 @@ public sealed record PatternLever
 }
 
 /// <summary>A master from which a working pattern is cast: two contractions.</summary>
-public sealed record MasterPatternLever
+public sealed record MasterPatternLever : IFoundryState
 {
     private MasterPatternLever(PatternLever pattern, ContractionRate patternMetal)
     {
@@ -104,7 +110,13 @@ public sealed record MasterPatternLever
 
     public Contour ForkProfile { get; }
 
-    public string Flag => ContractionFlag.Twice(Pattern.Rates, PatternMetal);
+    public Lever Shape => Enlarged;
+
+    public Lever FinishedWithin => LeverScaling.Apply(Pattern.FinishedWithin, PatternMetal.Factor, PatternMetal.Factor, PatternMetal.Factor);
+
+    public FoundryPlan Plan => Pattern.Plan;
+
+    public ContractionFlag Flag => ContractionFlag.Of(this);
 
     public static MasterPatternLever Of(PatternLever pattern, ContractionRate patternMetal)
     {

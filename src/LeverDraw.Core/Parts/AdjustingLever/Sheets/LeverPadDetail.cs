@@ -61,14 +61,16 @@ internal static class LeverPadDetail
         SizeValue thickness = lever.Sizes[LeverFields.PadThickness];
         yield return new LinearDimension(LeverFields.PadThickness.Name, thickness.Millimetres, text.Size(thickness, "2× "), side.CrownLeft, side.CrownRight, 0) { Sides = DimensionSides.Right };
         SizeValue length = lever.Sizes[LeverFields.PadLength];
-        double face = Math.Abs(side.ArmFaceRight.Start.X - side.PadCentre.X);
-        yield return new LinearDimension(LeverFields.PadLength.Name, length.Millimetres, text.Size(length), new Point2D(side.PadCentre.X + face, side.PadBottom), new Point2D(side.PadCentre.X + face, side.PadTop), LinearDimension.Upright);
+        double edge = Math.Abs(side.ArmFaceRight.Start.X - side.PadCentre.X);
+        yield return new LinearDimension(LeverFields.PadLength.Name, length.Millimetres, text.Size(length), new Point2D(side.PadCentre.X + edge, side.PadBottom), new Point2D(side.PadCentre.X + edge, side.PadTop), LinearDimension.Upright);
         if (lever.Forms.Arms == LeverFields.Tapered)
         {
-            // The arm comes down to the pad's own greatest thickness.
-            Vector2D half = new(thickness.Millimetres / 2, 0);
-            Point2D top = side.PadCentre with { Y = side.PadTop };
-            yield return new LinearDimension("arms.thickness_at_pad", thickness.Millimetres, text.Reference(thickness.Nominal), top - half, top + half, 0) { Sides = DimensionSides.Left, Slide = (0, 0) };
+            // The arm comes down to the finished pad's greatest thickness; on a casting the pad is thicker, and the size stands for itself.
+            LineEdge face = (LineEdge)side.ArmFaceRight;
+            double half = face.From.X + ((face.To.X - face.From.X) * (side.PadTop - face.From.Y) / (face.To.Y - face.From.Y));
+            Length there = Length.FromMillimetres(2 * half);
+            Label label = Math.Abs(there.Millimetres - thickness.Millimetres) <= Coincidence.Distance ? text.Reference(there) : text.Size(there);
+            yield return new LinearDimension("arms.thickness_at_pad", there.Millimetres, label, new Point2D(-half, side.PadTop), new Point2D(half, side.PadTop), 0) { Sides = DimensionSides.Left, Slide = (0, 0) };
         }
 
         SizeValue crown = lever.Sizes[LeverFields.CrownRadius];
@@ -86,7 +88,13 @@ internal static class LeverPadDetail
         if (side.StepFilletRight is { } step)
         {
             SizeValue fillet = lever.Sizes[LeverFields.Fillet];
-            yield return new RadiusDimension(LeverFields.Fillet.Name, step.Radius, text.Size(fillet, "4× R"), ClearArcs.Of(step, side.StepFilletLeft));
+            // On a casting a wider one may take a flat crown to the arm, on a curved arm another on either side.
+            foreach (IGrouping<long, ArcEdge> alike in new[] { step, side.StepFilletLeft }.OfType<ArcEdge>().GroupBy(a => (long)Math.Round(a.Radius * 1e6)))
+            {
+                ArcEdge one = alike.First();
+                SizeValue size = Math.Abs(one.Radius - fillet.Millimetres) <= Coincidence.Distance ? fillet : new SizeValue(Length.FromMillimetres(one.Radius));
+                yield return new RadiusDimension(LeverFields.Fillet.Name, one.Radius, text.Size(size, DimensionText.Times(2 * alike.Count()) + "R"), ClearArcs.Of(alike.First(), alike.Last()));
+            }
         }
     }
 }

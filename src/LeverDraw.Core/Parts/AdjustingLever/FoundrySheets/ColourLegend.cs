@@ -1,0 +1,24 @@
+using LeverDraw.Drafting.Sheets;
+using LeverDraw.Parts.AdjustingLever.Foundry;
+using LeverDraw.Profiles;
+using LeverDraw.Standards;
+
+namespace LeverDraw.Parts.AdjustingLever.FoundrySheets;
+
+/// <summary>The legend of letters and colours, with the name of the list it follows.</summary>
+internal static class ColourLegend
+{
+    /// <summary>The legend; letters alone when the profile wants no colours.</summary>
+    public static SheetTable Of(IFieldValues values)
+    {
+        if (PatternColours.Find(values.Get(CastingFields.Colours)) is { } scheme)
+        {
+            return new SheetTable(
+                "COLOURS: " + scheme.Name + " (NO LIST IS UNIVERSAL)",
+                [new("LETTER", 0.5), new("FACE"), new("COLOUR")],
+                [.. scheme.Colours.Select(c => System.Collections.Immutable.ImmutableArray.Create(c.Letter, c.Face, c.Colour))]);
+        }
+
+        return new SheetTable("LETTERS, NO COLOURS", [new("LETTER", 0.5), new("FACE")], [["M", "MACHINED"], ["C", "CORE PRINT"], ["L", "LOOSE PIECE"]]);
+    }
+}

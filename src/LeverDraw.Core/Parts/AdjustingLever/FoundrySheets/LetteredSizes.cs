@@ -1,0 +1,36 @@
+using LeverDraw.Parts.AdjustingLever.Foundry;
+using LeverDraw.Profiles;
+using LeverDraw.Units;
+
+namespace LeverDraw.Parts.AdjustingLever.FoundrySheets;
+
+/// <summary>The sizes of a state as its sheet letters them: a casting's with their casting tolerance, all others without the finished part's.</summary>
+internal static class LetteredSizes
+{
+    public static Lever On(IFoundryState state) => state.Shape with { Sizes = state.Shape.Sizes.With(Sizes(state)) };
+
+    private static Dictionary<SizeField, SizeValue> Sizes(IFoundryState state)
+    {
+        Lever shape = state.Shape;
+        Dictionary<SizeField, SizeValue> sizes = [];
+        foreach (SizeField field in LeverFields.All.OfType<SizeField>())
+        {
+            if (shape.Sizes.Find(field) is { } size)
+                sizes[field] = size with { Tolerance = null };
+        }
+
+        foreach (FoundrySize size in FoundrySizes.Of(shape))
+        {
+            // Over the bosses there is no field of its own.
+            if (size.Group == MachinedFaces.Head && shape.Boss is not null)
+                continue;
+            Length measured = size.MeasureOn(shape);
+            sizes[size.Field] = new SizeValue(measured, state is CastingLever ? Tolerance(state.Plan, measured, size.IsWall) : null);
+        }
+
+        return sizes;
+    }
+
+    public static StatedTolerance? Tolerance(FoundryPlan plan, Length size, bool wall = false) =>
+        plan.Tolerance.PlusMinus(size, wall) is { IsGiven: true } half ? new DeviationTolerance(half.Value, -half.Value) : null;
+}
