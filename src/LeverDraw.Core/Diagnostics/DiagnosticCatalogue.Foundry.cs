@@ -110,9 +110,14 @@ public static partial class DiagnosticCatalogue
         "Give '{0}', such as \"aluminium\", or draw the sheet pattern.",
         "draw --sheet master without casting.pattern_metal", ["casting.pattern_metal"]);
 
+    public static DiagnosticKind NotALever { get; } = new("LD431", Severity.Error, "not a lever",
+        "This is a profile of a {0}; only a lever has an original to mould.",
+        "Give the profile of a lever.",
+        "remould profiles/pins/early.toml", ["pin"]);
+
     private static ImmutableArray<DiagnosticKind> Foundry() =>
     [
         FoundryUnknown, BadContraction, TrialIncomplete, TrialImpossible, CastingTableEmpty, CastingToleranceMissing, HoleNotCastable, MayNotCleanUp,
-        ThinSection, AbruptSection, HotSpot, SmallCastFillet, DraftSmall, DraftOnFitFace, Undercut, PartingThroughFit, MarkNotCastable, StockBesideSection, BrittleMetal, NoCasting, NoPatternMetal,
+        ThinSection, AbruptSection, HotSpot, SmallCastFillet, DraftSmall, DraftOnFitFace, Undercut, PartingThroughFit, MarkNotCastable, StockBesideSection, BrittleMetal, NoCasting, NoPatternMetal, NotALever,
     ];
 }

@@ -31,6 +31,7 @@ public sealed class PartKind
             Checked<BuiltPart>.Good(new BuiltPart(kind, profile, [.. sheets.Select(s =>
                 new BuiltSheet(s.Name, s.State, options => s.Content(part, profile, options))
                 {
+                    Plot = s.Plot is { } plot ? options => plot(part, profile, options) : null,
                     IsUsual = s.IsUsual?.Invoke(part, profile) ?? true,
                     Parametric = s.Parametric is { } parametric ? () => parametric(part, profile) : null,
                 })]))));

@@ -16,7 +16,7 @@ namespace LeverDraw.Parts;
 public static class PartKinds
 {
     public static PartKind Lever { get; } = PartKind.Of(
-        new PartFields("lever", LeverFields.All),
+        new PartFields(LeverFields.PartKind, LeverFields.All),
         profile => LeverPart.Build(profile.Values),
         new PartSheet<Lever>("finished", PartState.Finished, (lever, profile, options) =>
             Checked<SheetContent>.Good(FinishedLeverSheet.Content(lever, profile, options)))
@@ -28,7 +28,9 @@ public static class PartKinds
         new PartSheet<Lever>(PatternSheet.Kind, PartState.Pattern, (lever, profile, options) =>
             FoundryRoad.Casting(lever, profile).Then(casting => Checked<SheetContent>.Good(PatternSheet.Content(PatternLever.Of(casting), profile, options)))) { IsUsual = (_, profile) => FoundryPlanning.IsMeant(profile) },
         new PartSheet<Lever>(PatternSheet.MasterKind, PartState.Pattern, (lever, profile, options) =>
-            FoundryRoad.Master(lever, profile).Then(master => Checked<SheetContent>.Good(PatternSheet.Content(master, profile, options)))) { IsUsual = (_, profile) => FoundryRoad.HasMaster(profile) })
+            FoundryRoad.Master(lever, profile).Then(master => Checked<SheetContent>.Good(PatternSheet.Content(master, profile, options)))) { IsUsual = (_, profile) => FoundryRoad.HasMaster(profile) },
+        PartSheet<Lever>.Drawn(ContractionRuleSheet.Kind, PartState.Pattern, (lever, profile, options) =>
+            FoundryPlanning.Of(lever, profile).Then(plan => ContractionRuleSheet.Of(plan.Rates, plan.Metal, profile, options))) with { IsUsual = (_, _) => false })
         .With(profile => LeverPart.Build(profile.Values).Value is { } lever ? Castability.Of(lever, profile) : []);
 
     public static PartKind Pin { get; } = PartKind.Of(

@@ -62,7 +62,7 @@ public sealed record CastingLever : IFoundryState
         Dictionary<SizeField, Length> changed = [];
         foreach (FoundrySize size in FoundrySizes.Of(shape))
         {
-            if (size.Group != MachinedFaces.None && size.Name != "width over the bosses")
+            if (size.Group != MachinedFaces.None && size.Name != FoundrySizes.OverBosses)
                 changed[size.Field] = size.MeasureOn(shape);
         }
 

@@ -16,7 +16,7 @@ namespace LeverDraw.Parts.AdjustingLever.Foundry;
 /// <param name="Expected">Limits the pattern's casting stays within: tolerance and the uncertainty of the contraction together.</param>
 /// <param name="Master">Null without a working pattern of metal.</param>
 /// <param name="LeastStock">On each machined face in the worst case; negative when it may not clean up. Null for a size left as cast.</param>
-/// <param name="MostStock">On each machined face when everything is as large as it may be.</param>
+/// <param name="MostStock">On each machined face when everything is as large as it may be, draft included.</param>
 public sealed record StateSizes(
     FoundrySize Size,
     Length Casting,
@@ -70,10 +70,15 @@ public static class CleanUp
         Length below = back * (plan.Rates.MostAbove / pattern.FactorOf(size)), above = back * (plan.Rates.MostBelow / pattern.FactorOf(size));
         SizeLimits expected = new(back - tolerance - below, back + tolerance + above);
         (Length? least, Length? most) = size is { Kind: FoundrySizeKind.Outside, Faces: > 0 }
-            ? ((expected.Min - size.FinishedMost - (2 * DraftTaken(pattern, size))) / size.Faces, (expected.Max - size.FinishedLeast) / size.Faces)
+            ? ((expected.Min - size.FinishedMost - (2 * DraftTaken(pattern, size))) / size.Faces, (expected.Max - size.FinishedLeast + (2 * DraftAdded(pattern, size))) / size.Faces)
             : ((Length?)null, (Length?)null);
         return new StateSizes(size, casting, half.IsGiven ? half.Value : null, plan.Tolerance.GradeOf(casting, size.IsWall), onPattern, expected, master?.SizeOf(onPattern), least, most);
     }
+
+    /// <summary>What draft leaves more to machine at the joint.</summary>
+    private static Length DraftAdded(PatternLever pattern, FoundrySize size) => size.Group != MachinedFaces.Head
+        ? Length.Zero
+        : PatternDraft.Of(pattern, MouldParting.Of(pattern.Casting)).AddedTo(DraftedPart.Head);
 
     /// <summary>What draft takes off each of the head's side faces, the only machined ones that lie along the draw: none with plus draft, which adds.</summary>
     private static Length DraftTaken(PatternLever pattern, FoundrySize size) => size.Group != MachinedFaces.Head

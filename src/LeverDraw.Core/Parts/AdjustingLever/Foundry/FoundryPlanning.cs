@@ -85,9 +85,13 @@ public static class FoundryPlanning
     }
 
     private static CastingToleranceRule? ToleranceOf(IFieldValues values, FoundryMetal metal, MouldingProcess process) =>
+        StatedTolerance(values) ?? CastingToleranceRule.Usual(metal, process);
+
+    /// <summary>The grade agreed with the foundry; null when the profile states none.</summary>
+    internal static CastingToleranceRule? StatedTolerance(IFieldValues values) =>
         values.Get(CastingFields.ToleranceGrade) is { } word && word != CastingFields.Usual
             ? new CastingToleranceRule(int.Parse(word, System.Globalization.CultureInfo.InvariantCulture), false)
-            : CastingToleranceRule.Usual(metal, process);
+            : null;
 
     private static Diagnostic Unknown(IFieldValues values, ChoiceField field, string words, string what) =>
         DiagnosticCatalogue.FoundryUnknown.At(values.PositionOf(field), field.Name, what, words, field.Name, string.Join(", ", field.Choices.Skip(1)));

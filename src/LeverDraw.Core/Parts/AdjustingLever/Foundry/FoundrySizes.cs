@@ -32,9 +32,11 @@ public static class FoundrySizes
         return all.ToImmutable();
     }
 
+    public const string OverBosses = "width over the bosses";
+
     /// <summary>Width over the machined side faces: the head's, or the bosses'.</summary>
     public static FoundrySize Head(Lever lever) => lever.Boss is { } boss
-        ? Machined(lever, "width over the bosses", LeverFields.HeadWidth, Outside, MeasuredAlong.Pin, MachinedFaces.Head, 2, l => 2 * l.Hole.HalfLength.Millimetres, boss.Height * 2)
+        ? Machined(lever, OverBosses, LeverFields.HeadWidth, Outside, MeasuredAlong.Pin, MachinedFaces.Head, 2, l => 2 * l.Hole.HalfLength.Millimetres, boss.Height * 2)
         : Machined(lever, "head width", LeverFields.HeadWidth, Outside, MeasuredAlong.Pin, MachinedFaces.Head, 2, l => 2 * l.Fork.HeadSide.Start.X);
 
     public static FoundrySize Pads(Lever lever) =>

@@ -18,7 +18,7 @@ internal static class CastingNotes
         return
         [
             "AS CAST, FETTLED: STOCK AND DRAFT ARE IN, CONTRACTION IS NOT. DOUBLE-DOTTED LINE: FINISHED FACE. (IN BRACKETS): FOLLOWS FROM OTHER SIZES.",
-            ContractionNote.Of(plan.Rates, plan.Metal) + ".",
+            FoundrySheetWords.Contraction(plan.Rates, plan.Metal) + ".",
             "M: MACHINED, WITH ITS STOCK ON EACH FACE; ALL ELSE STAYS AS CAST.",
             CommonNotes.Blends(casting.Shape, text),
             .. Tapered(casting),
@@ -69,7 +69,7 @@ internal static class CastingNotes
 
     /// <summary>What <c>check</c> tells, in short.</summary>
     private static IEnumerable<string> Findings(CastingLever casting, IFieldValues values) =>
-        Castability.Of(casting, values).Where(d => d.Severity == Severity.Warning).Select(d => Upper(d.Message));
+        Castability.Of(casting, values).Where(d => d.Severity == Severity.Warning).Select(d => Upper(d.Field is { } field ? d.Message.Replace("'" + field + "'", field.Replace('.', ' ').Replace('_', ' '), StringComparison.Ordinal) : d.Message));
 
     private static string Upper(string message) => string.Join(" mm", message.ToUpperInvariant().Split(" MM"));
 

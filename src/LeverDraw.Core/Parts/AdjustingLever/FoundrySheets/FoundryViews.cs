@@ -42,7 +42,7 @@ internal sealed class FoundryViews
             new SectionEnd("section.left", LeverLetters.Section, new Point2D(-half, 0), new Vector2D(-1, 0), new Vector2D(0, -1)),
             new SectionEnd("section.right", LeverLetters.Section, new Point2D(half, 0), new Vector2D(1, 0), new Vector2D(0, -1)),
         ];
-        return View("fork", null, seen, [.. LeverForkAnnotations.Of(_shape, _text), .. cut], FinishedFaces.Of(LeverViews.Fork(_within).Outlines[0].Contour.Edges, seen.Outlines[0].Contour));
+        return View("fork", null, seen, [.. LeverForkAnnotations.Of(_shape, _text).Select(HeadWidth), .. cut], FinishedFaces.Of(LeverViews.Fork(_within).Outlines[0].Contour.Edges, seen.Outlines[0].Contour));
     }
 
     public ViewSource Side()
@@ -105,6 +105,11 @@ internal sealed class FoundryViews
         IEnumerable<ViewEdge> within = SideFaces().SelectMany(f => EdgeClip.ToCircle([f.Edge], centre, reach)).Select(e => new ViewEdge(LineRole.Phantom, e));
         return Truthful.Of(view with { Edges = [.. view.Edges, .. within], Annotations = [.. view.Annotations, .. marks] });
     }
+
+    /// <summary>Beside bosses the finished sheet leaves the head's own width without a tolerance.</summary>
+    private Annotation HeadWidth(Annotation annotation) => annotation.Name == LeverFields.HeadWidth.Name
+        ? annotation with { Label = _text.Size(_shape.Sizes[LeverFields.HeadWidth]) }
+        : annotation;
 
     private IEnumerable<ViewEdge> SideFaces() => FinishedFaces.Of(_within.SideProfile.Edges, _shape.SideProfile);
 

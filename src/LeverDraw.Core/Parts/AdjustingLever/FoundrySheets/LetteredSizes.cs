@@ -25,7 +25,8 @@ internal static class LetteredSizes
             if (size.Group == MachinedFaces.Head && shape.Boss is not null)
                 continue;
             Length measured = size.MeasureOn(shape);
-            sizes[size.Field] = new SizeValue(measured, state is CastingLever ? Tolerance(state.Plan, measured, size.IsWall) : null);
+            // A radius is as drawn: the tolerances are for what is measured across.
+            sizes[size.Field] = new SizeValue(measured, state is CastingLever && size.Kind != FoundrySizeKind.Radius ? Tolerance(state.Plan, measured, size.IsWall) : null);
         }
 
         return sizes;

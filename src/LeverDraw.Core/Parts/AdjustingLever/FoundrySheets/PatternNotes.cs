@@ -22,7 +22,7 @@ internal static class PatternNotes
         return
         [
             "ALL SIZES ARE THE " + (master is null ? "PATTERN'S" : "MASTER'S") + ": STOCK AND CONTRACTION ARE IN; ADD NONE. DOUBLE-DOTTED LINE: FINISHED FACE AT THE SAME CONTRACTION. (IN BRACKETS): FOLLOWS FROM OTHER SIZES.",
-            ContractionNote.Of(plan.Rates, plan.Metal) + ".",
+            FoundrySheetWords.Contraction(plan.Rates, plan.Metal) + ".",
             .. Second(master),
             .. wax ? new[] { "THIS IS THE WAX OR PRINTED PATTERN: THE DIE'S MAKER ADDS THE CONTRACTION OF HIS WAX, WHICH IS NOT IN." } : [],
             "M: MACHINED AFTER CASTING, WITH ITS STOCK AS CAST.",

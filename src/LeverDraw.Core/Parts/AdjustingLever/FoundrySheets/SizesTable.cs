@@ -21,7 +21,7 @@ internal static class SizesTable
         Rows(rows,
             Column(rows, r => r.Size.Finished, text),
             Column(rows, r => r.Casting, text),
-            [.. rows.Select(r => r.PlusMinus is { } half ? Text(text, half) : None)],
+            [.. rows.Select(r => r.Size.Kind != FoundrySizeKind.Radius && r.PlusMinus is { } half ? Text(text, half) : None)],
             [.. rows.Select(r => r.LeastStock is { } least && r.MostStock is { } most ? Text(text, least) + ", " + Text(text, most) : None)]));
 
     /// <summary>For the pattern-maker: with the size at the joint, where draft makes it another, and whatever comes after the pattern's own column.</summary>
@@ -48,7 +48,8 @@ internal static class SizesTable
     /// <summary>What draft adds to a size across the walls; null for one it leaves alone.</summary>
     private static Length? Added(FoundrySize size, PatternDraft draft)
     {
-        if (size.Along != MeasuredAlong.Pin || size.Kind is not (FoundrySizeKind.Outside or FoundrySizeKind.Inside))
+        // Bosses end before they reach the joint.
+        if (size.Along != MeasuredAlong.Pin || size.Kind is not (FoundrySizeKind.Outside or FoundrySizeKind.Inside) || size.Name == FoundrySizes.OverBosses)
             return null;
         DraftedPart part = size.Field == LeverFields.HeadWidth ? DraftedPart.Head : size.Field == LeverFields.TongueWidth ? DraftedPart.Tongue : DraftedPart.Arms;
         Length both = draft.AddedTo(part) * 2;

@@ -36,9 +36,8 @@ internal static class StockMarks
     public static Annotation Gate(SideFeatures side)
     {
         Edge[] back = [.. side.Edges.Where(e => e.Name.StartsWith("head-left", StringComparison.Ordinal)).Select(e => e.Edge)];
-        if (back.Length == 0)
-            back = [side.ArmFaceLeft];
-        return new LeaderNote("gate", 0, new Label(["GATE"]), [.. back.SelectMany(e => new[] { e.PointAt(0.5), e.PointAt(0.3), e.PointAt(0.7) })]);
+        IEnumerable<Point2D> onArm = [side.ArmFaceLeft.PointAt(0.3), side.ArmFaceLeft.PointAt(0.5)];
+        return new LeaderNote("gate", 0, new Label(["GATE"]), [.. back.SelectMany(e => new[] { e.PointAt(0.5), e.PointAt(0.3), e.PointAt(0.7) }), .. onArm]);
     }
 
     private static IEnumerable<Annotation> Mark(string name, Length stock, DimensionText text, ImmutableArray<Point2D> targets)

@@ -89,12 +89,16 @@ internal static class LeverPadDetail
         {
             SizeValue fillet = lever.Sizes[LeverFields.Fillet];
             // On a casting a wider one may take a flat crown to the arm, on a curved arm another on either side.
-            foreach (IGrouping<long, ArcEdge> alike in new[] { step, side.StepFilletLeft }.OfType<ArcEdge>().GroupBy(a => (long)Math.Round(a.Radius * 1e6)))
-            {
-                ArcEdge one = alike.First();
-                SizeValue size = Math.Abs(one.Radius - fillet.Millimetres) <= Coincidence.Distance ? fillet : new SizeValue(Length.FromMillimetres(one.Radius));
-                yield return new RadiusDimension(LeverFields.Fillet.Name, one.Radius, text.Size(size, DimensionText.Times(2 * alike.Count()) + "R"), ClearArcs.Of(alike.First(), alike.Last()));
-            }
+            bool alike = side.StepFilletLeft is not { } other || Math.Abs(other.Radius - step.Radius) <= Coincidence.Distance;
+            yield return Step(step, alike ? side.StepFilletLeft : null, fillet, text);
+            if (!alike)
+                yield return Step(side.StepFilletLeft!, null, fillet, text);
         }
+    }
+
+    private static RadiusDimension Step(ArcEdge arc, ArcEdge? twin, SizeValue fillet, DimensionText text)
+    {
+        SizeValue size = Math.Abs(arc.Radius - fillet.Millimetres) <= Coincidence.Distance ? fillet : new SizeValue(Length.FromMillimetres(arc.Radius));
+        return new RadiusDimension(LeverFields.Fillet.Name, arc.Radius, text.Size(size, twin is null ? "2× R" : "4× R"), twin is null ? ClearArcs.Of(arc) : ClearArcs.Of(arc, twin));
     }
 }

@@ -1,13 +1,13 @@
 using System.Globalization;
 using LeverDraw.Tolerancing.Allowances;
 
-namespace LeverDraw.Parts.AdjustingLever.FoundrySheets;
+namespace LeverDraw.Parts;
 
-/// <summary>Where a contraction comes from and how sure it is.</summary>
-internal static class ContractionNote
+/// <summary>How sheets say where a contraction comes from and how sure it is.</summary>
+internal static class FoundrySheetWords
 {
     /// <param name="metal">Of the casting.</param>
-    public static string Of(AxisRates rates, FoundryMetal metal)
+    public static string Contraction(AxisRates rates, FoundryMetal metal)
     {
         if (rates.AreAlike && rates.X.Origin == rates.Z.Origin && rates.X.Origin == rates.N.Origin)
             return "CONTRACTION OF " + Upper(metal.Name) + " " + ContractionText.OneIn(rates.X) + " (" + ContractionText.Percent(rates.X) + "), " + Origin(rates.X);
