@@ -1,3 +1,4 @@
+using System.Globalization;
 using LeverDraw.Parts.AdjustingLever.Foundry;
 using LeverDraw.Tolerancing.Allowances;
 using LeverDraw.Units;
@@ -38,5 +39,5 @@ internal static class RemouldPrinter
 
     private static string Text(Length length, bool inches) => length.Millimetres < 0 ? "-" + Plain(-length, inches) : Plain(length, inches);
 
-    private static string Plain(Length length, bool inches) => inches ? LengthText.InchDecimal(length, 3, leadingZero: true) : LengthText.Number(length, LengthUnit.Millimetre, 2);
+    private static string Plain(Length length, bool inches) => inches ? LengthText.InchDecimal(length, 3, leadingZero: true) : length.Millimetres.ToString("0.00", CultureInfo.InvariantCulture);
 }

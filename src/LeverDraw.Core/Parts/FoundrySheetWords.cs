@@ -20,7 +20,7 @@ internal static class FoundrySheetWords
     {
         RateOrigin.Trial => "MEASURED ON A TRIAL, " + Range(rate),
         RateOrigin.Stated => "AS THE FOUNDRY STATES",
-        _ => "USUAL BOOK FIGURE, PUBLISHED " + Range(rate) + ": ASK THE FOUNDRY FOR ITS OWN",
+        _ => "BOOK FIGURE (" + Range(rate) + "): ASK THE FOUNDRY",
     };
 
     private static string Range(ContractionRate rate) => Figure(rate.Value - rate.Below) + " TO " + Figure(rate.Value + rate.Above) + " %";

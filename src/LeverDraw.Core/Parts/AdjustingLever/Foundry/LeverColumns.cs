@@ -5,7 +5,7 @@ using LeverDraw.Units;
 
 namespace LeverDraw.Parts.AdjustingLever.Foundry;
 
-/// <summary>The columns of metal of a lever along each axis, from its two outlines: the solid is their meeting, so a column is where two chords overlap. The hole is not in it; bosses are looked at where they are drawn square to the arms.</summary>
+/// <summary>The columns of metal of a lever along each axis, from its two outlines: the solid is their meeting, so a column is where two chords overlap. The hole is not in it; beside the head the joint is coped down to the bosses' middle, which frees them.</summary>
 internal sealed class LeverColumns
 {
     private const int Between = 24;
@@ -41,13 +41,6 @@ internal sealed class LeverColumns
             Interval whole = new(_side[i][0].From, _side[i][^1].To);
             double at = joint(whole);
             held = held.Or(Math.Max(whole.From - at, at - whole.To), _levels[i]);
-            // A boss stands out sideways: sand between it and the joint holds it.
-            if (_lever.Boss is { } boss && Math.Abs(_levels[i]) < boss.Diameter.Millimetres / 2)
-            {
-                double reach = Math.Sqrt(Math.Pow(boss.Diameter.Millimetres / 2, 2) - (_levels[i] * _levels[i]));
-                held = held.Or(Math.Abs(at) - reach, _levels[i]);
-            }
-
             ahead = Math.Max(ahead, whole.To - at);
             behind = Math.Max(behind, at - whole.From);
             (low, high) = (Math.Min(low, at), Math.Max(high, at));
@@ -56,13 +49,7 @@ internal sealed class LeverColumns
             tongue |= splits && _levels[i] > nose && _levels[i] < side.Top - 0.1;
         }
 
-        ImmutableArray<string> split = (pads, tongue) switch
-        {
-            (true, true) => ["the pads", "the tongue"],
-            (true, false) => ["the pads"],
-            (false, true) => ["the tongue"],
-            _ => [],
-        };
+        ImmutableArray<string> split = [.. pads ? ["the pads"] : (string[])[], .. tongue ? ["the tongue"] : (string[])[], .. _lever.Boss is null ? (string[])[] : ["the bosses' faces"]];
         return new PartingCandidate(name, DrawAxis.SquareToArms, flat, Mm(held.Depth), Above(held), Mm(flat ? 0 : high - low), Mm(ahead), Mm(behind), split);
     }
 

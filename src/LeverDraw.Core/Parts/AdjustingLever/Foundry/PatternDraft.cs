@@ -82,7 +82,8 @@ public sealed record PatternDraft(string Sense, string Rule, ImmutableArray<Draf
             if (metal.IsEmpty)
                 continue;
             Interval whole = new(metal[0].From, metal[^1].To);
-            double joint = MouldParting.JointAt(parting.Name, shape, whole);
+            // Bosses stand out sideways: at the head's sides the joint is coped down to their middle.
+            double joint = part == DraftedPart.Head && shape.Boss is not null ? 0 : MouldParting.JointAt(parting.Name, shape, whole);
             foreach ((int toward, double depth) in ((int, double)[])[(1, whole.To - joint), (-1, joint - whole.From)])
             {
                 if (depth > Coincidence.Distance)

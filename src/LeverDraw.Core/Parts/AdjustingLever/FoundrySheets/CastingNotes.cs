@@ -17,18 +17,18 @@ internal static class CastingNotes
         FoundryPlan plan = casting.Plan;
         return
         [
-            "AS CAST, FETTLED: STOCK AND DRAFT ARE IN, CONTRACTION IS NOT. DOUBLE-DOTTED LINE: FINISHED FACE. (IN BRACKETS): FOLLOWS FROM OTHER SIZES.",
+            "AS CAST, FETTLED: STOCK AND DRAFT IN, CONTRACTION NOT. DOUBLE-DOTTED: FINISHED FACE. (BRACKETS): FOLLOWS FROM OTHERS.",
             FoundrySheetWords.Contraction(plan.Rates, plan.Metal) + ".",
-            "M: MACHINED, WITH ITS STOCK ON EACH FACE; ALL ELSE STAYS AS CAST.",
+            "M: MACHINED, WITH STOCK PER FACE; REST AS CAST.",
             CommonNotes.Blends(casting.Shape, text),
             .. Tapered(casting),
             CommonNotes.Draft(casting, draft),
-            .. plan.Process == MouldingProcess.Investment ? [] : new[] { CommonNotes.Joint(parting, plan.Process) },
+            .. plan.Process == MouldingProcess.Investment ? [] : new[] { CommonNotes.Joint(parting, casting) },
             CommonNotes.Gate(casting.Shape),
             CommonNotes.Hole(plan, text),
             .. CommonNotes.Mark(casting.Shape, text),
             Tolerance(profile.Values, plan),
-            "NUMBER THE IMPRESSIONS ON A FACE LEFT AS CAST. KEEP 2 OR 3 CASTINGS UNMACHINED.",
+            "NUMBER THE IMPRESSIONS. KEEP 2 OR 3 CASTINGS UNMACHINED.",
             Mass(casting, profile),
             .. Findings(casting, profile.Values),
             Safety(plan.Metal, plan.Process),
@@ -56,30 +56,30 @@ internal static class CastingNotes
             Certainty.Thin => " (ONE SOURCE)",
             _ => "",
         } + ": AGREE IT WITH THE FOUNDRY";
-        return "CASTING TOLERANCES " + TitleTolerance(plan) + ", " + sure + "; WALLS ONE GRADE COARSER, RADII AS DRAWN.";
+        return "TOLERANCES " + TitleTolerance(plan) + ", " + sure + "; WALLS ONE COARSER, RADII AS DRAWN.";
     }
 
     private static string Mass(CastingLever casting, Profile profile)
     {
         MassProperties mass = LeverMass.Of(casting.Shape);
-        string modulus = string.Create(CultureInfo.InvariantCulture, $"MODULUS: HEAD {SectionFindings.HeadModulus(casting.Shape).Millimetres:0.00} mm, ARMS {SectionFindings.ArmModulus(casting.Shape).Millimetres:0.00} mm: THE HEAD SETS LAST.");
+        string modulus = string.Create(CultureInfo.InvariantCulture, $"MODULUS: HEAD {SectionFindings.HeadModulus(casting.Shape).Millimetres:0.00}, ARMS {SectionFindings.ArmModulus(casting.Shape).Millimetres:0.00} mm: HOT SPOT IN THE HEAD, FEED IT.");
         string material = MaterialOfText.FoundryWord(profile.Values.Get(CommonFields.Material)) == casting.Plan.Metal.Word ? profile.Values.Get(CommonFields.Material) : casting.Plan.Metal.Name;
-        return (MassNote.Of(mass.CubicCentimetres, material) is { } note ? note.TrimEnd('.') + ", WITHOUT GATES AND DRAFT. " : "") + modulus;
+        return (MassNote.Of(mass.CubicCentimetres, material) is { } note ? note.TrimEnd('.') + ", NO GATES, NO DRAFT. " : "") + modulus;
     }
 
-    /// <summary>What <c>check</c> tells, in short.</summary>
+    /// <summary>What <c>check</c> tells, but for the head's thickness and hot spot, which the mass and modulus say.</summary>
     private static IEnumerable<string> Findings(CastingLever casting, IFieldValues values) =>
-        Castability.Of(casting, values).Where(d => d.Severity == Severity.Warning).Select(d => Upper(d.Field is { } field ? d.Message.Replace("'" + field + "'", field.Replace('.', ' ').Replace('_', ' '), StringComparison.Ordinal) : d.Message));
+        Castability.Of(casting, values).Where(d => d.Severity == Severity.Warning && d.Code != DiagnosticCatalogue.AbruptSection.Code && d.Code != DiagnosticCatalogue.HotSpot.Code).Select(d => Upper(d.Field is { } field ? d.Message.Replace("'" + field + "'", field.Replace('.', ' ').Replace('_', ' '), StringComparison.Ordinal) : d.Message));
 
     private static string Upper(string message) => string.Join(" mm", message.ToUpperInvariant().Split(" MM"));
 
     private static string Safety(FoundryMetal metal, MouldingProcess process)
     {
         bool copper = metal.GradeGroup == "copper alloys";
-        return "SAFETY: WATER IN OR UNDER METAL, TOOLS OR MOULD THROWS METAL: DRY AND PREHEAT, COVER FACE, BODY AND FEET, KEEP A WAY OUT. "
-            + (copper ? "ZINC FUME AND LEAD ARE POISONS: EXTRACTION, LOW-LEAD ALLOY, WASH. " : "")
-            + (process == MouldingProcess.GravityDie ? "" : "DRY SAND AND SHELL DUST HOLD SILICA: WET OR EXTRACTED, SUITABLE MASK. ")
-            + "FOLLOW LOCAL CODES; LEAVE TO TRAINED PEOPLE WHAT IS THEIRS.";
+        return "SAFETY: DAMP UNDER METAL, IN TOOLS OR MOULD THROWS METAL: DRY, PREHEAT, COVER FACE, BODY, FEET. "
+            + (copper ? "ZINC FUME AND LEAD POISON: EXTRACTION, LOW-LEAD ALLOY, WASH. " : "")
+            + (process == MouldingProcess.GravityDie ? "" : "SILICA DUST: WET OR EXTRACTED, MASK. ")
+            + "LOCAL CODES AND TRAINED PEOPLE COME FIRST.";
     }
 
     private static string Number(int grade) => grade.ToString(CultureInfo.InvariantCulture);

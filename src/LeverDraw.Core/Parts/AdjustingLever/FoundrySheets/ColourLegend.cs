@@ -8,6 +8,10 @@ namespace LeverDraw.Parts.AdjustingLever.FoundrySheets;
 /// <summary>The legend of letters and colours, with the name of the list it follows.</summary>
 internal static class ColourLegend
 {
+    public static string InWords(IFieldValues values) => PatternColours.Find(values.Get(CastingFields.Colours)) is { } scheme
+        ? "COLOURS, " + scheme.Name + " (NO LIST IS UNIVERSAL): " + string.Join(", ", scheme.Colours.Select(c => (c.Letter + " " + c.Face).TrimStart() + " " + c.Colour)) + "."
+        : "LETTERS, NO COLOURS: M MACHINED, C CORE PRINT, L LOOSE PIECE.";
+
     /// <summary>The legend; letters alone when the profile wants no colours.</summary>
     public static SheetTable Of(IFieldValues values)
     {

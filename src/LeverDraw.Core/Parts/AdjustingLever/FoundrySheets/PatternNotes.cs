@@ -15,28 +15,29 @@ internal static class PatternNotes
 
     public static string TitleTolerance(DimensionText text) => "PATTERN ±" + text.Number(_tolerance) + " (COMMON PRACTICE)";
 
-    public static ImmutableArray<string> Of(IFoundryState state, PartingCandidate parting, PatternDraft draft, DimensionText text, MasterPatternLever? master = null)
+    public static ImmutableArray<string> Of(IFoundryState state, PartingCandidate parting, PatternDraft draft, DimensionText text, string? legend, MasterPatternLever? master)
     {
         FoundryPlan plan = state.Plan;
         bool wax = plan.Process == MouldingProcess.Investment;
         return
         [
-            "ALL SIZES ARE THE " + (master is null ? "PATTERN'S" : "MASTER'S") + ": STOCK AND CONTRACTION ARE IN; ADD NONE. DOUBLE-DOTTED LINE: FINISHED FACE AT THE SAME CONTRACTION. (IN BRACKETS): FOLLOWS FROM OTHER SIZES.",
+            (master is null ? "PATTERN'S" : "MASTER'S") + " SIZES: STOCK AND CONTRACTION IN; ADD NONE. DOUBLE-DOTTED: FINISHED FACE, CONTRACTION IN. (BRACKETS): FOLLOWS FROM OTHERS.",
             FoundrySheetWords.Contraction(plan.Rates, plan.Metal) + ".",
             .. Second(master),
-            .. wax ? new[] { "THIS IS THE WAX OR PRINTED PATTERN: THE DIE'S MAKER ADDS THE CONTRACTION OF HIS WAX, WHICH IS NOT IN." } : [],
-            "M: MACHINED AFTER CASTING, WITH ITS STOCK AS CAST.",
+            .. wax ? new[] { "THIS IS THE WAX OR PRINTED PATTERN: CONTRACTION OF THE WAX ITSELF IS NOT IN, THE DIE'S MAKER ADDS IT." } : [],
+            "M: MACHINED AFTER CASTING, WITH STOCK PER FACE AS CAST.",
+            .. legend is null ? [] : new[] { legend },
             CommonNotes.Blends(state.Shape, text),
-            "FILLETS ARE NOT ENLARGED FOR THE FOUNDRY: MAKE NONE LARGER WHERE IT WOULD FOUL THE FITS, ELSEWHERE ONLY AS AGREED.",
+            "FILLETS ARE NOT ENLARGED FOR THE FOUNDRY: LARGER ONLY AS AGREED.",
             CommonNotes.Draft(state, draft),
-            .. wax ? [] : new[] { CommonNotes.Joint(parting, plan.Process) },
+            .. wax ? [] : new[] { CommonNotes.Joint(parting, state) },
             CommonNotes.Gate(state.Shape),
             CommonNotes.Hole(plan, text),
             .. CommonNotes.Mark(state.Shape, text),
             .. Rapping(plan, text),
-            "PRINTED PATTERN: SANDING AND PRIMER CHANGE EACH FACE BY " + text.Number(_leastSkin) + " TO " + text.Number(_mostSkin) + " (COMMON PRACTICE): MEASURE IT WHEN READY.",
-            "MEASURE PATTERN AND TRIAL CASTING ALONG THE SAME SIZE EACH WAY: THEIR RATIO REPLACES THE CONTRACTION.",
-            "SAFETY: FINE WOOD, RESIN AND PRINTED-PLASTIC DUST AND SOLVENT FUME HARM LUNGS: EXTRACTION, SUITABLE MASK, GLOVES. FOLLOW LOCAL RULES.",
+            "PRINTED PATTERN: SANDING AND PRIMER CHANGE A FACE BY " + text.Number(_leastSkin) + " TO " + text.Number(_mostSkin) + " (COMMON PRACTICE): MEASURE.",
+            "SAME SIZE ON PATTERN AND TRIAL CASTING, EACH WAY: THEIR RATIO REPLACES THE CONTRACTION.",
+            "SAFETY: WOOD, RESIN AND PLASTIC DUST, SOLVENT FUME: EXTRACTION, MASK, GLOVES. LOCAL CODES COME FIRST.",
         ];
     }
 

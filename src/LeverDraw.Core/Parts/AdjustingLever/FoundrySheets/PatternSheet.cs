@@ -18,6 +18,9 @@ public static class PatternSheet
     /// <summary>Lengths of the contraction rule beside the views.</summary>
     private const int RuleMillimetres = 80, RuleInches = 3;
 
+    /// <summary>Between A4 and A3, square millimetres.</summary>
+    private const double SmallPaper = 90_000;
+
     public static SheetContent Content(PatternLever pattern, Profile profile, SheetOptions options)
     {
         ArgumentNullException.ThrowIfNull(pattern);
@@ -38,6 +41,8 @@ public static class PatternSheet
         PartingCandidate parting = MouldParting.Of(pattern.Casting);
         FoundryViews views = new(state, parting, text);
         ImmutableArray<StateSizes> rows = CleanUp.Table(pattern);
+        // Small paper has no room for a legend and a rule of their own: words, and the rule's own sheet.
+        bool small = options.Paper is { } paper && paper.Width.Millimetres * paper.Height.Millimetres < SmallPaper;
         return new SheetContent(
             kind,
             PartState.Pattern,
@@ -45,11 +50,11 @@ public static class PatternSheet
             [views.Side()],
             [],
             views.Others(),
-            PatternNotes.Of(state, parting, views.Draft, text, master),
+            PatternNotes.Of(state, parting, views.Draft, text, small ? ColourLegend.InWords(profile.Values) : null, master),
             FoundryTitle.Of(state, profile, document, suffix, PatternNotes.TitleTolerance(text), options.Units))
         {
-            Tables = [SizesTable.ForPattern(rows, PatternDraft.Of(pattern, parting), !state.Plan.Rapping.IsNone, text), ColourLegend.Of(profile.Values)],
-            Blocks = Rule(pattern.Rates),
+            Tables = [SizesTable.ForPattern(rows, PatternDraft.Of(pattern, parting), !state.Plan.Rapping.IsNone, text), .. small ? [] : new[] { ColourLegend.Of(profile.Values) }],
+            Blocks = small ? [] : Rule(pattern.Rates),
         };
     }
 

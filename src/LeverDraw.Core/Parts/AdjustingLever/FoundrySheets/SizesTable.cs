@@ -16,8 +16,8 @@ internal static class SizesTable
 
     /// <summary>For the foundry: what is left to machine in the worst case, and what may be there to machine. No pattern size stands on a casting's sheet.</summary>
     public static SheetTable ForCasting(ImmutableArray<StateSizes> rows, DimensionText text) => new(
-        "FINISHED AND CAST",
-        [new("SIZE"), new("FINISHED", 1), new("CASTING", 1), new("±", 1), new("STOCK ON A FACE\nLEAST, MOST", 0.5)],
+        "FINISHED AND CAST, " + Unit(text),
+        [new("SIZE"), new("FINISHED", 1), new("CASTING", 1), new("±", 1), new("STOCK\nLEAST, MOST", 0.5)],
         Rows(rows,
             Column(rows, r => r.Size.Finished, text),
             Column(rows, r => r.Casting, text),
@@ -42,14 +42,13 @@ internal static class SizesTable
             cells.Add(Column(rows, r => r.Master ?? Length.Zero, text));
         }
 
-        return new SheetTable("FINISHED, CASTING, PATTERN", [.. columns], Rows(rows, [.. cells]));
+        return new SheetTable("FINISHED, CASTING, PATTERN, " + Unit(text), [.. columns], Rows(rows, [.. cells]));
     }
 
     /// <summary>What draft adds to a size across the walls; null for one it leaves alone.</summary>
     private static Length? Added(FoundrySize size, PatternDraft draft)
     {
-        // Bosses end before they reach the joint.
-        if (size.Along != MeasuredAlong.Pin || size.Kind is not (FoundrySizeKind.Outside or FoundrySizeKind.Inside) || size.Name == FoundrySizes.OverBosses)
+        if (size.Along != MeasuredAlong.Pin || size.Kind is not (FoundrySizeKind.Outside or FoundrySizeKind.Inside))
             return null;
         DraftedPart part = size.Field == LeverFields.HeadWidth ? DraftedPart.Head : size.Field == LeverFields.TongueWidth ? DraftedPart.Tongue : DraftedPart.Arms;
         Length both = draft.AddedTo(part) * 2;
@@ -59,9 +58,14 @@ internal static class SizesTable
     private static ImmutableArray<ImmutableArray<string>> Rows(ImmutableArray<StateSizes> rows, params ImmutableArray<string>[] columns) =>
         [.. rows.Select((r, i) => (ImmutableArray<string>)[Name(r.Size), .. columns.Select(c => c[i])])];
 
+    private static string Unit(DimensionText text) => text.Units.MillimetresFirst() ? "mm" : "in";
+
     private static string Name(FoundrySize size) => size.Name.ToUpper(CultureInfo.InvariantCulture) + (size.Group == MachinedFaces.None ? "" : ", " + StockMarks.Letter);
 
-    private static ImmutableArray<string> Column(ImmutableArray<StateSizes> rows, Func<StateSizes, Length> of, DimensionText text) => text.Column([.. rows.Select(of)], InchDecimals, Decimals);
+    private static ImmutableArray<string> Column(ImmutableArray<StateSizes> rows, Func<StateSizes, Length> of, DimensionText text) => Column([.. rows.Select(of)], text);
 
-    private static string Text(DimensionText text, Length size) => text.Column([size], InchDecimals, Decimals)[0].Replace("\n", " ", StringComparison.Ordinal);
+    /// <summary>In the sheet's first unit: the views give both.</summary>
+    private static string Text(DimensionText text, Length size) => Column([size], text)[0];
+
+    private static ImmutableArray<string> Column(IReadOnlyCollection<Length> sizes, DimensionText text) => [.. text.Column(sizes, InchDecimals, Decimals).Select(s => s.Split('\n')[0])];
 }
