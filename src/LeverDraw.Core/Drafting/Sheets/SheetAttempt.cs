@@ -29,6 +29,9 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
 
     private readonly Box2D _field = SheetFrame.Field(sheet);
 
+    /// <summary>Whether this scale is tried once more with smaller lettering.</summary>
+    private bool SmallerStyleComes => style == DraftingStyle.Large || (style == DraftingStyle.Small && sheet.Width.Millimetres * sheet.Height.Millimetres <= SheetComposer.LargeSheet);
+
     /// <summary>Of a finished sheet: the share of the field that its blocks take, each with half the least gap round it.</summary>
     public double Fill { get; private set; }
 
@@ -81,7 +84,8 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
         DrawingScale[][] all = [.. choices.All()];
         DrawingScale[][] enlarged = [.. all.Where(choices.EnlargesDetails)];
         double[] usual = [.. style.NotesLettering.Where(h => h >= EasyNotes)], small = [.. style.NotesLettering.Where(h => h < EasyNotes)];
-        foreach ((DrawingScale[][] scales, double[] letterings) in ((DrawingScale[][], double[])[])[(enlarged, usual), (enlarged, small), ([.. all.Except(enlarged)], [.. style.NotesLettering])])
+        DrawingScale[][] rest = content.EnlargesDetailsFirst && SmallerStyleComes ? [] : [.. all.Except(enlarged)];
+        foreach ((DrawingScale[][] scales, double[] letterings) in ((DrawingScale[][], double[])[])[(enlarged, usual), (enlarged, small), (rest, [.. style.NotesLettering])])
         {
             foreach (DrawingScale[] others in letterings.Length == 0 ? [] : scales)
             {

@@ -34,6 +34,9 @@ public sealed record SheetContent(
     /// <summary>Ink of its own size whatever the scale, such as a rule that is true in print.</summary>
     public ImmutableArray<PaperBlock> Blocks { get; init; } = [];
 
+    /// <summary>Smaller lettering comes before details that are no larger than in the view they are taken from.</summary>
+    public bool EnlargesDetailsFirst { get; init; }
+
     /// <summary>Signs beside the notes that hold for the whole part.</summary>
     public GeneralSigns? Signs { get; init; }
 }

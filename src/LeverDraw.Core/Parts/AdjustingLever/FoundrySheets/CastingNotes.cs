@@ -69,7 +69,7 @@ internal static class CastingNotes
 
     /// <summary>What <c>check</c> tells, but for the head's thickness and hot spot, which the mass and modulus say.</summary>
     private static IEnumerable<string> Findings(CastingLever casting, IFieldValues values) =>
-        Castability.Of(casting, values).Where(d => d.Severity == Severity.Warning && d.Code != DiagnosticCatalogue.AbruptSection.Code && d.Code != DiagnosticCatalogue.HotSpot.Code).Select(d => Upper(d.Field is { } field ? d.Message.Replace("'" + field + "'", field.Replace('.', ' ').Replace('_', ' '), StringComparison.Ordinal) : d.Message));
+        Castability.Of(casting, values).Where(d => d.Severity == Severity.Warning && d.Code != DiagnosticCatalogue.AbruptSection.Code && d.Code != DiagnosticCatalogue.HotSpot.Code).Select(d => Upper(d.Field is { } field ? d.Message.Replace("fillet '" + field + "'", "'" + field + "'", StringComparison.Ordinal).Replace("'" + field + "'", field.Replace('.', ' ').Replace('_', ' '), StringComparison.Ordinal) : d.Message));
 
     private static string Upper(string message) => string.Join(" mm", message.ToUpperInvariant().Split(" MM"));
 

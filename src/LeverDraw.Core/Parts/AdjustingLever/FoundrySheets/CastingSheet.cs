@@ -22,7 +22,7 @@ public static class CastingSheet
         ArgumentNullException.ThrowIfNull(options);
         var text = new DimensionText(options.Units, options.Tolerances, Decimals);
         PartingCandidate parting = MouldParting.Of(casting);
-        FoundryViews views = new(casting, parting, text);
+        FoundryViews views = new(casting, parting, text, !SheetRoom.IsTight(options));
         ImmutableArray<StateSizes> rows = CleanUp.Table(PatternLever.Of(casting));
         return new SheetContent(
             Kind,
@@ -34,6 +34,7 @@ public static class CastingSheet
             CastingNotes.Of(casting, profile, parting, views.Draft, text),
             FoundryTitle.Of(casting, profile, "CASTING DRAWING, AS CAST", "-C", CastingNotes.TitleTolerance(casting.Plan), options.Units))
         {
+            EnlargesDetailsFirst = true,
             Tables = [SizesTable.ForCasting(rows, text)],
         };
     }

@@ -16,13 +16,15 @@ internal sealed class FoundryViews
     private readonly IFoundryState _state;
     private readonly Lever _shape, _within;
     private readonly DimensionText _text;
+    private readonly bool _toleranced;
     private readonly JointMarks _joint;
     private readonly HeadSection _head;
 
-    public FoundryViews(IFoundryState state, PartingCandidate parting, DimensionText text)
+    /// <param name="toleranced">Whether each size shows its casting tolerance.</param>
+    public FoundryViews(IFoundryState state, PartingCandidate parting, DimensionText text, bool toleranced)
     {
-        (_state, _text) = (state, text);
-        (_shape, _within) = (LetteredSizes.On(state), state.FinishedWithin);
+        (_state, _text, _toleranced) = (state, text, toleranced);
+        (_shape, _within) = (LetteredSizes.On(state, toleranced), state.FinishedWithin);
         _joint = new JointMarks(parting, state.Plan.Process);
         Draft = PatternDraft.Of(state.Plan, parting, state.Shape);
         _head = HeadSection.Of(_shape, Draft);
@@ -88,7 +90,7 @@ internal sealed class FoundryViews
         {
             double half = _shape.Hole.HalfLength.Millimetres, radius = boss.Diameter.Millimetres / 2;
             Units.Length over = _shape.Hole.HalfLength * 2;
-            SizeValue size = new(over, _state is CastingLever ? LetteredSizes.Tolerance(_state.Plan, over) : null);
+            SizeValue size = new(over, _toleranced ? LetteredSizes.Tolerance(_state.Plan, over) : null);
             yield return new LinearDimension(LeverSection.OverBosses, over.Millimetres, _text.Size(size), new Point2D(-half, radius), new Point2D(half, radius), 0);
             yield return new LinearDimension(LeverFields.BossDiameter.Name, boss.Diameter.Millimetres, _text.Size(boss.Diameter, "⌀"), new Point2D(half, -radius), new Point2D(half, radius), LinearDimension.Upright);
         }

@@ -4,12 +4,12 @@ using LeverDraw.Units;
 
 namespace LeverDraw.Parts.AdjustingLever.FoundrySheets;
 
-/// <summary>The sizes of a state as its sheet letters them: a casting's with their casting tolerance, all others without the finished part's.</summary>
+/// <summary>The sizes of a state as its sheet letters them: with their casting tolerance or none, never with the finished part's.</summary>
 internal static class LetteredSizes
 {
-    public static Lever On(IFoundryState state) => state.Shape with { Sizes = state.Shape.Sizes.With(Sizes(state)) };
+    public static Lever On(IFoundryState state, bool toleranced) => state.Shape with { Sizes = state.Shape.Sizes.With(Sizes(state, toleranced)) };
 
-    private static Dictionary<SizeField, SizeValue> Sizes(IFoundryState state)
+    private static Dictionary<SizeField, SizeValue> Sizes(IFoundryState state, bool toleranced)
     {
         Lever shape = state.Shape;
         Dictionary<SizeField, SizeValue> sizes = [];
@@ -26,7 +26,7 @@ internal static class LetteredSizes
                 continue;
             Length measured = size.MeasureOn(shape);
             // A radius is as drawn: the tolerances are for what is measured across.
-            sizes[size.Field] = new SizeValue(measured, state is CastingLever && size.Kind != FoundrySizeKind.Radius ? Tolerance(state.Plan, measured, size.IsWall) : null);
+            sizes[size.Field] = new SizeValue(measured, toleranced && size.Kind != FoundrySizeKind.Radius ? Tolerance(state.Plan, measured, size.IsWall) : null);
         }
 
         return sizes;

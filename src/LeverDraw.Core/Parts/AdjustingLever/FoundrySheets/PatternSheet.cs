@@ -18,9 +18,6 @@ public static class PatternSheet
     /// <summary>Lengths of the contraction rule beside the views.</summary>
     private const int RuleMillimetres = 80, RuleInches = 3;
 
-    /// <summary>Between A4 and A3, square millimetres.</summary>
-    private const double SmallPaper = 90_000;
-
     public static SheetContent Content(PatternLever pattern, Profile profile, SheetOptions options)
     {
         ArgumentNullException.ThrowIfNull(pattern);
@@ -39,10 +36,10 @@ public static class PatternSheet
         ArgumentNullException.ThrowIfNull(options);
         var text = new DimensionText(options.Units, options.Tolerances, CastingSheet.Decimals);
         PartingCandidate parting = MouldParting.Of(pattern.Casting);
-        FoundryViews views = new(state, parting, text);
+        FoundryViews views = new(state, parting, text, false);
         ImmutableArray<StateSizes> rows = CleanUp.Table(pattern);
         // Small paper has no room for a legend and a rule of their own: words, and the rule's own sheet.
-        bool small = options.Paper is { } paper && paper.Width.Millimetres * paper.Height.Millimetres < SmallPaper;
+        bool small = SheetRoom.IsSmall(options);
         return new SheetContent(
             kind,
             PartState.Pattern,
@@ -54,6 +51,7 @@ public static class PatternSheet
             FoundryTitle.Of(state, profile, document, suffix, PatternNotes.TitleTolerance(text), options.Units))
         {
             Tables = [SizesTable.ForPattern(rows, PatternDraft.Of(pattern, parting), !state.Plan.Rapping.IsNone, text), .. small ? [] : new[] { ColourLegend.Of(profile.Values) }],
+            EnlargesDetailsFirst = true,
             Blocks = small ? [] : Rule(pattern.Rates),
         };
     }

@@ -21,8 +21,8 @@ internal static class SizesTable
         Rows(rows,
             Column(rows, r => r.Size.Finished, text),
             Column(rows, r => r.Casting, text),
-            [.. rows.Select(r => r.Size.Kind != FoundrySizeKind.Radius && r.PlusMinus is { } half ? Text(text, half) : None)],
-            [.. rows.Select(r => r.LeastStock is { } least && r.MostStock is { } most ? Text(text, least) + ", " + Text(text, most) : None)]));
+            WhereGiven(rows, r => r.Size.Kind == FoundrySizeKind.Radius ? null : r.PlusMinus, text),
+            [.. WhereGiven(rows, r => r.LeastStock, text).Zip(WhereGiven(rows, r => r.MostStock, text), (least, most) => least == None ? None : least + ", " + most)]));
 
     /// <summary>For the pattern-maker: with the size at the joint, where draft makes it another, and whatever comes after the pattern's own column.</summary>
     public static SheetTable ForPattern(ImmutableArray<StateSizes> rows, PatternDraft draft, bool rapped, DimensionText text)
@@ -33,7 +33,7 @@ internal static class SizesTable
         if (draft.Walls.Any(w => w.Added > Length.Zero))
         {
             columns.Add(new("PATTERN\nAT JOINT", 1));
-            cells.Add([.. rows.Select(r => Added(r.Size, draft) is { } more ? Text(text, r.Pattern + more) : None)]);
+            cells.Add(WhereGiven(rows, r => Added(r.Size, draft) is { } more ? r.Pattern + more : null, text));
         }
 
         if (rows.Any(r => r.Master is not null))
@@ -64,8 +64,13 @@ internal static class SizesTable
 
     private static ImmutableArray<string> Column(ImmutableArray<StateSizes> rows, Func<StateSizes, Length> of, DimensionText text) => Column([.. rows.Select(of)], text);
 
-    /// <summary>In the sheet's first unit: the views give both.</summary>
-    private static string Text(DimensionText text, Length size) => Column([size], text)[0];
+    private static ImmutableArray<string> WhereGiven(ImmutableArray<StateSizes> rows, Func<StateSizes, Length?> of, DimensionText text)
+    {
+        ImmutableArray<string> given = Column([.. rows.Select(of).OfType<Length>()], text);
+        int next = 0;
+        return [.. rows.Select(r => of(r) is null ? None : given[next++])];
+    }
 
+    /// <summary>In the sheet's first unit: the views give both.</summary>
     private static ImmutableArray<string> Column(IReadOnlyCollection<Length> sizes, DimensionText text) => [.. text.Column(sizes, InchDecimals, Decimals).Select(s => s.Split('\n')[0])];
 }

@@ -24,7 +24,7 @@ internal static class StockMarks
     }
 
     public static IEnumerable<Annotation> OnPads(SideFeatures side, Length stock, DimensionText text) =>
-        Mark(CastingFields.PadAllowance.Name, stock, text, [.. new[] { side.CrownArcLeft, side.CrownArcRight }.SelectMany(a => new[] { a.PointAt(0.5), a.PointAt(0.65), a.PointAt(0.35) })]);
+        Mark(CastingFields.PadAllowance.Name, stock, text, [.. new[] { side.CrownArcLeft, side.CrownArcRight }.SelectMany(a => new[] { a.PointAt(0.5), a.PointAt(0.7), a.PointAt(0.3), a.PointAt(0.85) })]);
 
     public static IEnumerable<Annotation> OnTongue(SideFeatures side, Length stock, DimensionText text)
     {

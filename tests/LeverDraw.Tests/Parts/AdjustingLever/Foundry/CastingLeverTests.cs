@@ -84,9 +84,9 @@ public sealed class CastingLeverTests
     public void Flags_ComeFromTheState()
     {
         PatternLever pattern = FoundryOf.Pattern(DemoLevers.Early().With(CastingFields.Contraction, "1/8 in/ft"), "Grey iron");
-        Assert.Equal("CONTRACTION NOT INCLUDED - USE RULE 1 in 96", pattern.Casting.Flag);
-        Assert.Equal("CONTRACTION INCLUDED 1 in 96 - USE PLAIN RULE", pattern.Flag);
-        Assert.Equal("TWO CONTRACTIONS INCLUDED 1 in 96 AND 1 in 76.8 - USE PLAIN RULE", MasterPatternLever.Of(pattern, FoundryMetal.Aluminium.BookRate).Flag);
+        Assert.Equal("CONTRACTION NOT INCLUDED - USE RULE 1 in 96", pattern.Casting.Flag.Text);
+        Assert.Equal("CONTRACTION INCLUDED 1 in 96 - USE PLAIN RULE", pattern.Flag.Text);
+        Assert.Equal("TWO CONTRACTIONS INCLUDED 1 in 96 AND 1 in 76.8 - USE PLAIN RULE", MasterPatternLever.Of(pattern, FoundryMetal.Aluminium.BookRate).Flag.Text);
     }
 
     [Fact]

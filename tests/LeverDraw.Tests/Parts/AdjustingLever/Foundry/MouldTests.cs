@@ -39,23 +39,26 @@ public sealed class MouldTests
     [InlineData(CastingFields.Plus)]
     [InlineData(CastingFields.Minus)]
     [InlineData(CastingFields.Middle)]
-    [InlineData(CastingFields.AtArms)]
     public void Draft_TwoDegreesOverFourAndAHalf_ByHand(string sense)
     {
         ValueBag values = DemoLevers.Early().With(LeverFields.Sweep, 0).With(LeverFields.Draft, 2).With(CastingFields.DraftSense, sense)
             .With(CastingFields.Parting, CastingFields.HeadMiddle).With(CastingFields.Contraction, "0 %").With(CastingFields.AllowanceGrade, CastingFields.None);
         PatternLever pattern = FoundryOf.Pattern(values);
         PatternDraft draft = PatternDraft.Of(pattern, MouldParting.Of(pattern.Casting));
-        Assert.Equal(2, draft.Halves.Length);
-        DraftedHalf half = draft.Halves[0];
-        // 4.5 tan 2° = 0.157143.
-        Assert.Equal(0.157143, (half.Added + half.Taken).Millimetres, 1e-4);
-        double taken = sense switch { CastingFields.Plus => 0, CastingFields.Minus => 0.157143, CastingFields.Middle => 0.0785715, _ => (4.5 - 2.1) * 0.0349208 };
-        Assert.Equal(taken, half.Taken.Millimetres, 1e-4);
-        double width = pattern.ForkProfile.Box.Width;
-        Assert.Equal(width + (2 * half.Added.Millimetres), half.AtJoint.Box.Width, 1e-9);
-        Assert.Equal(width - (2 * half.Taken.Millimetres), half.AtFarEnd.Box.Width, 1e-9);
-        Assert.Equal((half.Added - half.Taken).Millimetres / 2, half.OutwardAt(half.Depth / 2).Millimetres, 1e-12);
+        // Head 9 deep, arms 4.2: half of it on either side of the joint. 4.5 tan 2° = 0.157143, 2.1 tan 2° = 0.073334.
+        foreach ((DraftedPart part, double whole) in ((DraftedPart, double)[])[(DraftedPart.Head, 0.157143), (DraftedPart.Arms, 0.073334)])
+        {
+            DraftedWall[] walls = [.. draft.Of(part)];
+            Assert.Equal([1, -1], walls.Select(w => w.Toward));
+            foreach (DraftedWall wall in walls)
+            {
+                double taken = sense switch { CastingFields.Plus => 0, CastingFields.Minus => whole, _ => whole / 2 };
+                Assert.Equal(whole, (wall.Added + wall.Taken).Millimetres, 1e-4);
+                Assert.Equal(taken, wall.Taken.Millimetres, 1e-4);
+                // Held at the wall's own far edge, at the joint, or half way.
+                Assert.Equal(0, wall.OutwardAt(sense switch { CastingFields.Plus => wall.Depth, CastingFields.Minus => LeverDraw.Units.Length.Zero, _ => wall.Depth / 2 }).Millimetres, 1e-12);
+            }
+        }
     }
 
     [Theory]
@@ -70,6 +73,51 @@ public sealed class MouldTests
     {
         FoundryPlan plan = FoundryOf.Plan(DemoLevers.Early().With(CastingFields.DraftRule, rule)).Value!;
         Assert.Equal(degrees, PatternDraft.AngleFor(plan, LeverDraw.Units.Length.FromMillimetres(5)).Degrees, within);
+    }
+
+    [Fact]
+    public void Draft_JointAlongTheBack_EachWallIsAsDeepAsItsMetal()
+    {
+        PatternLever pattern = FoundryOf.Pattern(DemoLevers.Early().With(CastingFields.Contraction, "0 %").With(CastingFields.AllowanceGrade, CastingFields.None));
+        PatternDraft draft = PatternDraft.Of(pattern, MouldParting.Of(pattern.Casting));
+        // Head 9, arms 4.2 deep; the tongue's 4.1 lies 40° to the draw and is there a little deeper than 4.1 / cos 40° = 5.35, for its flanks spread by 8°.
+        Assert.Equal(9, Assert.Single(draft.Of(DraftedPart.Head)).Depth.Millimetres, 1e-6);
+        Assert.Equal(4.2, Assert.Single(draft.Of(DraftedPart.Arms)).Depth.Millimetres, 1e-6);
+        Assert.InRange(Assert.Single(draft.Of(DraftedPart.Tongue)).Depth.Millimetres, 5.35, 5.9);
+        // 2 × 4.2 tan 2°: the gap's true size holds at the arms' far faces and is 0.293 mm less at the joint.
+        Assert.Equal(0.2933, 2 * draft.AddedTo(DraftedPart.Arms).Millimetres, 1e-4);
+    }
+
+    [Fact]
+    public void Draft_WithBosses_HeadIsDrawnFromTheirMiddle()
+    {
+        ValueBag values = DemoLevers.Early().With(LeverFields.BossSides, LeverFields.Both).With(LeverFields.BossDiameter, 8).With(LeverFields.BossHeight, 0.5)
+            .With(CastingFields.Contraction, "0 %").With(CastingFields.AllowanceGrade, CastingFields.None);
+        PatternLever pattern = FoundryOf.Pattern(values);
+        PartingCandidate parting = MouldParting.Of(pattern.Casting);
+        DraftedWall[] head = [.. PatternDraft.Of(pattern, parting).Of(DraftedPart.Head)];
+        Assert.Equal(2, head.Length);
+        Assert.All(head, w => Assert.Equal((0, 4.5), (w.Joint.Millimetres, Math.Round(w.Depth.Millimetres, 6))));
+        Assert.Contains("the bosses' faces", parting.SplitFits);
+        Assert.Contains("LD425", Codes(values));
+    }
+
+    [Fact]
+    public void Draft_OfAnInvestmentCasting_IsNone()
+    {
+        PatternLever pattern = FoundryOf.Pattern(DemoLevers.Early(), process: "Investment cast");
+        Assert.Empty(PatternDraft.Of(pattern, MouldParting.Of(pattern.Casting)).Walls);
+    }
+
+    [Fact]
+    public void Stock_MinusDraft_ComesOnTopOfTheUsualStock()
+    {
+        double plus = FoundryOf.Cast(DemoLevers.Early()).Plan.Stock.Head.Millimetres;
+        CastingLever minus = FoundryOf.Cast(DemoLevers.Early().With(CastingFields.DraftSense, CastingFields.Minus));
+        // 9 tan 2° = 0.314, up to the next 0.05.
+        Assert.Equal(plus + 0.35, minus.Plan.Stock.Head.Millimetres, 1e-9);
+        StateSizes head = CleanUp.Table(PatternLever.Of(minus)).Single(r => r.Size.Name == "head width");
+        Assert.True(head.LeastStock >= minus.Plan.Required);
     }
 
     [Fact]
