@@ -9,7 +9,7 @@ namespace LeverDraw.Tests.Drafting.Sheets;
 /// <summary>What paper, units and projection may change, and what not.</summary>
 public class SheetUnitsTests
 {
-    public static TheoryData<string> Profiles => [.. SheetMaker.Profiles];
+    public static TheoryData<string> Profiles => [.. SheetMaker.Profiles, .. SheetMaker.Foundry];
 
     [Theory]
     [MemberData(nameof(Profiles))]

@@ -70,4 +70,20 @@ public sealed class ContractionTests
     [InlineData("3/16 in/ft", "1 in 64")]
     [InlineData("5/32 in/ft", "1 in 76.8")]
     public void OneIn_BookRates_AsTheRuleIsNamed(string text, string expected) => Assert.Equal(expected, ContractionText.OneIn(ContractionText.Parse(text)!.Value));
+
+    [Theory]
+    // A course's exercise: steel, 21 mm/m, a side of 200 mm; then its aluminium master at 13 mm/m. 200 × 1.021 = 204.2; × 1.013 = 206.855.
+    [InlineData(200, 204.2, 206.855)]
+    [InlineData(150, 153.15, 155.141)]
+    public void Pattern_CoursesExerciseInSteel_IsRecomputed(double casting, double pattern, double master)
+    {
+        ContractionRate steel = ContractionText.Parse("21 mm/m")!.Value, aluminium = ContractionText.Parse("13 mm/m")!.Value;
+        Assert.Equal(pattern, casting * steel.Factor, 5e-4);
+        Assert.Equal(master, casting * aluminium.Then(steel).Factor, 5e-4);
+    }
+
+    /// <summary>An examination's question: a grey iron block 200 × 100 × 10 at 1 %, pattern's volume by casting's 1.03.</summary>
+    [Fact]
+    public void Volume_OfAPatternAtOnePerCent_IsTheExaminationsAnswer() =>
+        Assert.Equal(1.03, Math.Pow(ContractionRate.FromPercent(1).Factor, 3), 0.0005);
 }

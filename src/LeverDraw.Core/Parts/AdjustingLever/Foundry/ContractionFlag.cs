@@ -29,5 +29,5 @@ public sealed record ContractionFlag
 
     private static string Words(AxisRates rates) => rates.AreAlike
         ? ContractionText.OneIn(rates.X)
-        : ContractionText.OneIn(rates.X) + " ALONG PIN, " + ContractionText.OneIn(rates.N) + " SQUARE TO ARMS, " + ContractionText.OneIn(rates.Z) + " ALONG ARMS";
+        : "PIN " + ContractionText.OneIn(rates.X) + ", SQUARE " + ContractionText.OneIn(rates.N) + ", ARMS " + ContractionText.OneIn(rates.Z);
 }

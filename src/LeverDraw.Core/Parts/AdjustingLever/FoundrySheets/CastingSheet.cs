@@ -3,6 +3,7 @@ using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Drafting.Sheets;
 using LeverDraw.Parts.AdjustingLever.Foundry;
+using LeverDraw.Parts.AdjustingLever.Sheets;
 using LeverDraw.Profiles;
 
 namespace LeverDraw.Parts.AdjustingLever.FoundrySheets;
@@ -34,6 +35,7 @@ public static class CastingSheet
             CastingNotes.Of(casting, profile, parting, views.Draft, text),
             FoundryTitle.Of(casting, profile, "CASTING DRAWING, AS CAST", "-C", CastingNotes.TitleTolerance(casting.Plan), options.Units))
         {
+            NotedSizes = LeverNotes.Sizes(views.Shape),
             EnlargesDetailsFirst = true,
             Tables = [SizesTable.ForCasting(rows, text)],
         };

@@ -5,6 +5,7 @@ using LeverDraw.Drafting.Plotting;
 using LeverDraw.Drafting.Rules;
 using LeverDraw.Drafting.Sheets;
 using LeverDraw.Parts.AdjustingLever.Foundry;
+using LeverDraw.Parts.AdjustingLever.Sheets;
 using LeverDraw.Profiles;
 using LeverDraw.Tolerancing.Allowances;
 
@@ -51,6 +52,7 @@ public static class PatternSheet
             FoundryTitle.Of(state, profile, document, suffix, PatternNotes.TitleTolerance(text), options.Units))
         {
             Tables = [SizesTable.ForPattern(rows, PatternDraft.Of(pattern, parting), !state.Plan.Rapping.IsNone, text), .. small ? [] : new[] { ColourLegend.Of(profile.Values) }],
+            NotedSizes = LeverNotes.Sizes(views.Shape),
             EnlargesDetailsFirst = true,
             Blocks = small ? [] : Rule(pattern.Rates),
         };
