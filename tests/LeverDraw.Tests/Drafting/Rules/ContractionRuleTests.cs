@@ -30,8 +30,9 @@ public sealed class ContractionRuleTests
         SvgInk ink = SvgInk.Read(file);
         (double X, double Top, double Bottom)[] ticks = [.. ink.Lines.Where(l => l.Length == 2 && Math.Abs(l[0].X - l[1].X) < 1e-9 && Math.Abs(l[0].Y - l[1].Y) is > 1.5 and < 5.5)
             .Select(l => (l[0].X, Math.Max(l[0].Y, l[1].Y), Math.Min(l[0].Y, l[1].Y)))];
-        // The two edges of the rule are the two levels most graduations start from.
-        double[] levels = [.. ticks.SelectMany(t => new[] { t.Top, t.Bottom }).GroupBy(y => Math.Round(y, 3)).OrderByDescending(g => g.Count()).Take(2).Select(g => g.Key)];
+        // Most graduations start from the millimetre edge; the inch edge lies below it (y runs down in the file).
+        double upper = ticks.SelectMany(t => new[] { t.Top, t.Bottom }).GroupBy(y => Math.Round(y, 3)).MaxBy(g => g.Count())!.Key;
+        double[] levels = [upper, upper + ContractionRuleInk.Height];
         foreach (double level in levels)
         {
             double[] xs = [.. ticks.Where(t => Math.Abs(t.Top - level) < 0.01 || Math.Abs(t.Bottom - level) < 0.01).Select(t => t.X).Order()];
@@ -50,8 +51,9 @@ public sealed class ContractionRuleTests
         // Upright strokes of the longest graduations' length, every ten millimetres and every inch.
         (Point2D From, Point2D To)[] longest = [.. PdfLines.Read(Bytes.Of(new PdfWriter(), Sheet("A4")))
             .Where(l => Math.Abs(l.From.X - l.To.X) < 0.01 && Math.Abs((Math.Abs(l.From.Y - l.To.Y) * 25.4 / 72) - 5) < 0.02)];
-        double[] Row(bool upper) => [.. longest.Where(l => (Math.Max(l.From.Y, l.To.Y) > longest.Average(x => Math.Max(x.From.Y, x.To.Y))) == upper).Select(l => l.From.X * 25.4 / 72).Order()];
-        double[] tens = Row(true), inches = Row(false);
+        // The paper's own grid has strokes of that length too, but few in a row.
+        double[][] rows = [.. longest.GroupBy(l => Math.Round(Math.Max(l.From.Y, l.To.Y), 1)).OrderByDescending(g => g.Count()).Take(2).Select(g => g.Select(l => l.From.X * 25.4 / 72).Order().ToArray())];
+        (double[] tens, double[] inches) = (rows[0], rows[1]);
         Assert.Equal((16, 7), (tens.Length, inches.Length));
         // Points are written to a few decimals: a hundredth of a millimetre is far below any printer.
         for (int i = 0; i < tens.Length; i++)

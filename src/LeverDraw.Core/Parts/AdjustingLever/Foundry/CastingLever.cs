@@ -38,7 +38,7 @@ public sealed record CastingLever : IFoundryState
         return taken == Length.Zero ? casting : Of(finished, values, plan with { Stock = plan.Stock with { Head = plan.Stock.Head + MachiningStock.RoundedUp(taken) } }, places);
     }
 
-    private static Checked<CastingLever> Of(Lever finished, IFieldValues values, FoundryPlan plan, LeverPlaces places)
+    internal static Checked<CastingLever> Of(Lever finished, IFieldValues values, FoundryPlan plan, LeverPlaces places)
     {
         Checked<Lever> built = LeverPart.Build(values, places, plan.Stock);
         // Stock on a bulb shortens the neck: the fillet gives way before the casting does.

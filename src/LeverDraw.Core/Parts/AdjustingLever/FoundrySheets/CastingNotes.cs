@@ -67,9 +67,12 @@ internal static class CastingNotes
         return (MassNote.Of(mass.CubicCentimetres, material) is { } note ? note.TrimEnd('.') + ", NO GATES, NO DRAFT. " : "") + modulus;
     }
 
-    /// <summary>What <c>check</c> tells, but for the head's thickness and hot spot, which the mass and modulus say.</summary>
+    /// <summary>The head's thickness and hot spot stand with the modulus, where the joint runs stands with the joint.</summary>
+    private static readonly ImmutableArray<string> _saidElsewhere = [DiagnosticCatalogue.AbruptSection.Code, DiagnosticCatalogue.HotSpot.Code, DiagnosticCatalogue.PartingThroughFit.Code, DiagnosticCatalogue.Undercut.Code];
+
+    /// <summary>What else <c>check</c> tells.</summary>
     private static IEnumerable<string> Findings(CastingLever casting, IFieldValues values) =>
-        Castability.Of(casting, values).Where(d => d.Severity == Severity.Warning && d.Code != DiagnosticCatalogue.AbruptSection.Code && d.Code != DiagnosticCatalogue.HotSpot.Code).Select(d => Upper(d.Field is { } field ? d.Message.Replace("fillet '" + field + "'", "'" + field + "'", StringComparison.Ordinal).Replace("'" + field + "'", field.Replace('.', ' ').Replace('_', ' '), StringComparison.Ordinal) : d.Message));
+        Castability.Of(casting, values).Where(d => d.Severity == Severity.Warning && !_saidElsewhere.Contains(d.Code)).Select(d => Upper(d.Field is { } field ? d.Message.Replace("fillet '" + field + "'", "'" + field + "'", StringComparison.Ordinal).Replace("'" + field + "'", field.Replace('.', ' ').Replace('_', ' '), StringComparison.Ordinal) : d.Message));
 
     private static string Upper(string message) => string.Join(" mm", message.ToUpperInvariant().Split(" MM"));
 

@@ -23,7 +23,7 @@ public static class CastingSheet
         ArgumentNullException.ThrowIfNull(options);
         var text = new DimensionText(options.Units, options.Tolerances, Decimals);
         PartingCandidate parting = MouldParting.Of(casting);
-        FoundryViews views = new(casting, parting, text, !SheetRoom.IsTight(options));
+        FoundryViews views = new(casting, parting, text, !SheetRoom.IsTight(options), SheetRoom.IsSmall(options), SheetRoom.IsTight(options));
         ImmutableArray<StateSizes> rows = CleanUp.Table(PatternLever.Of(casting));
         return new SheetContent(
             Kind,

@@ -46,7 +46,8 @@ internal static class CommonNotes
         string block = parting is { IsFlat: false } && state.Plan.Process.Sand ? "; ODDSIDE OR FOLLOW BOARD" : "";
         string boss = state.Shape.Boss is null ? "" : "; COPED DOWN TO THE BOSSES' MIDDLE";
         string locked = parting.Draws ? "" : "; UNDERCUT: LOOSE PIECE OR CORE WANTED " + parting.LockedWhere.ToUpperInvariant().Replace(" MM ", " mm ", StringComparison.Ordinal);
-        return "JOINT (P.L.) " + where + boss + block + locked + "; IN THE FORK VIEW IT IS THE OUTLINE.";
+        string split = parting.SplitFits.IsEmpty ? "" : "; IT CROSSES " + string.Join(" AND ", parting.SplitFits).ToUpperInvariant() + ": DRESS FLASH AND MISMATCH";
+        return "JOINT (P.L.) " + where + boss + block + locked + split + "; IN THE FORK VIEW IT IS THE OUTLINE.";
     }
 
     /// <summary>Where metal may come in, and where not.</summary>

@@ -16,15 +16,18 @@ internal sealed class FoundryViews
     private readonly IFoundryState _state;
     private readonly Lever _shape, _within;
     private readonly DimensionText _text;
-    private readonly bool _toleranced;
+    private readonly bool _toleranced, _tongueView, _tight;
     private readonly JointMarks _joint;
     private readonly HeadSection _head;
 
     /// <param name="toleranced">Whether each size shows its casting tolerance.</param>
-    public FoundryViews(IFoundryState state, PartingCandidate parting, DimensionText text, bool toleranced)
+    /// <param name="small">On small paper the tongue has no view of its own: its width is true in the fork view too.</param>
+    /// <param name="tight">Without the sizes that only follow from others.</param>
+    public FoundryViews(IFoundryState state, PartingCandidate parting, DimensionText text, bool toleranced, bool small = false, bool tight = false)
     {
-        (_state, _text, _toleranced) = (state, text, toleranced);
+        (_state, _text, _toleranced, _tight) = (state, text, toleranced, tight);
         (_shape, _within) = (LetteredSizes.On(state, toleranced), state.FinishedWithin);
+        _tongueView = !small && LeverTongueView.IsNeeded(_shape);
         _joint = new JointMarks(parting, state.Plan.Process);
         Draft = PatternDraft.Of(state.Plan, parting, state.Shape);
         _head = HeadSection.Of(_shape, Draft);
@@ -44,7 +47,7 @@ internal sealed class FoundryViews
             new SectionEnd("section.left", LeverLetters.Section, new Point2D(-half, 0), new Vector2D(-1, 0), new Vector2D(0, -1)),
             new SectionEnd("section.right", LeverLetters.Section, new Point2D(half, 0), new Vector2D(1, 0), new Vector2D(0, -1)),
         ];
-        return View("fork", null, seen, [.. LeverForkAnnotations.Of(_shape, _text).Select(HeadWidth), .. cut], FinishedFaces.Of(LeverViews.Fork(_within).Outlines[0].Contour.Edges, seen.Outlines[0].Contour));
+        return View("fork", null, seen, [.. LeverForkAnnotations.Of(_shape, _text).Select(HeadWidth), .. TongueWidth(), .. cut], FinishedFaces.Of(LeverViews.Fork(_within).Outlines[0].Contour.Edges, seen.Outlines[0].Contour));
     }
 
     public ViewSource Side()
@@ -55,7 +58,7 @@ internal sealed class FoundryViews
             LeverNoseDetail.Mark(_shape), LeverPadDetail.Mark(_shape), .. LeverArmAnnotations.Lines(_shape),
             .. SideFaces(), .. HoleToCome(), .. _joint.ThroughSideView(_shape),
         ];
-        return View("side", null, seen, [.. LeverSideAnnotations.Of(_shape, _text), .. _joint.InSideView(_shape), StockMarks.Gate(_shape.Side)], extra);
+        return View("side", null, seen, [.. LeverSideAnnotations.Of(_shape, _text).Where(a => _tongueView || a is not ViewArrow), .. _joint.InSideView(_shape), StockMarks.Gate(_shape.Side)], extra);
     }
 
     public ImmutableArray<ViewSource> Others()
@@ -66,7 +69,7 @@ internal sealed class FoundryViews
             Detail(LeverNoseDetail.Of(_shape, _text), _shape.Side.NoseCentre, LeverNoseDetail.CircleRadius(_shape), StockMarks.OnTongue(_shape.Side, _state.Plan.Stock.Tongue, _text)),
             Detail(LeverPadDetail.Of(_shape, _text), _shape.Side.PadCentre, LeverPadDetail.CircleRadius(_shape), StockMarks.OnPads(_shape.Side, _state.Plan.Stock.Pads, _text)),
         ];
-        return LeverTongueView.IsNeeded(_shape) ? details.Add(LeverTongueView.Of(_shape, _text)) : details;
+        return _tongueView ? details.Add(LeverTongueView.Of(_shape, _text)) : details;
     }
 
     private ViewSource Section()
@@ -105,13 +108,21 @@ internal sealed class FoundryViews
     private ViewSource Detail(ViewSource view, Point2D centre, double reach, IEnumerable<Annotation> marks)
     {
         IEnumerable<ViewEdge> within = SideFaces().SelectMany(f => EdgeClip.ToCircle([f.Edge], centre, reach)).Select(e => new ViewEdge(LineRole.Phantom, e));
-        return Truthful.Of(view with { Edges = [.. view.Edges, .. within], Annotations = [.. view.Annotations, .. marks] });
+        return Full(view with { Edges = [.. view.Edges, .. within], Annotations = [.. view.Annotations, .. marks] });
+    }
+
+    private IEnumerable<Annotation> TongueWidth()
+    {
+        if (!_tongueView && LeverTongueView.IsNeeded(_shape))
+            yield return LeverTongueView.Width(_shape, _text, _shape.Fork.TongueSide.PointAt(0.7).Y, DimensionSides.Left);
     }
 
     /// <summary>Beside bosses the finished sheet leaves the head's own width without a tolerance.</summary>
     private Annotation HeadWidth(Annotation annotation) => annotation.Name == LeverFields.HeadWidth.Name
         ? annotation with { Label = _text.Size(_shape.Sizes[LeverFields.HeadWidth]) }
         : annotation;
+
+    private ViewSource Full(ViewSource view) => Truthful.Of(_tight ? view with { Annotations = [.. view.Annotations.Where(a => !a.Label.IsReference)] } : view);
 
     private IEnumerable<ViewEdge> SideFaces() => FinishedFaces.Of(_within.SideProfile.Edges, _shape.SideProfile);
 
@@ -121,6 +132,6 @@ internal sealed class FoundryViews
             yield return new ViewEdge(LineRole.Phantom, ArcEdge.FullCircle(Point2D.Origin, _within.Hole.AtRight.Millimetres / 2));
     }
 
-    private static ViewSource View(string id, string? title, ViewGeometry seen, ImmutableArray<Annotation> annotations, IEnumerable<ViewEdge> extra) => Truthful.Of(
+    private ViewSource View(string id, string? title, ViewGeometry seen, ImmutableArray<Annotation> annotations, IEnumerable<ViewEdge> extra) => Full(
         new ViewSource(id, title) { Outlines = seen.Outlines, Edges = [.. seen.Edges, .. extra], Hatching = seen.Hatching, Annotations = annotations });
 }

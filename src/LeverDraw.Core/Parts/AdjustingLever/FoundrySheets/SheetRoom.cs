@@ -8,9 +8,9 @@ internal static class SheetRoom
     /// <summary>Between A4 and A3, square millimetres.</summary>
     private const double SmallPaper = 90_000;
 
-    /// <summary>Room for neither legend nor rule beside the views.</summary>
+    /// <summary>Room for neither legend, rule nor the tongue's own view.</summary>
     public static bool IsSmall(SheetOptions options) => options.Paper is { } paper && paper.Width.Millimetres * paper.Height.Millimetres < SmallPaper;
 
-    /// <summary>Sizes in both units on small paper: the tolerances stand in the table alone.</summary>
+    /// <summary>Sizes in both units on small paper: tolerances stand in the table alone, and sizes that follow from others nowhere.</summary>
     public static bool IsTight(SheetOptions options) => IsSmall(options) && options.Units is (ShownUnits.MillimetresAndInches or ShownUnits.InchesAndMillimetres);
 }

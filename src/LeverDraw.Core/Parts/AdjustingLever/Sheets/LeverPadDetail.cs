@@ -65,12 +65,11 @@ internal static class LeverPadDetail
         yield return new LinearDimension(LeverFields.PadLength.Name, length.Millimetres, text.Size(length), new Point2D(side.PadCentre.X + edge, side.PadBottom), new Point2D(side.PadCentre.X + edge, side.PadTop), LinearDimension.Upright);
         if (lever.Forms.Arms == LeverFields.Tapered)
         {
-            // The arm comes down to the finished pad's greatest thickness; on a casting the pad is thicker, and the size stands for itself.
+            // The arm comes down to the finished pad's greatest thickness; a casting's pad is thicker by its stock.
             LineEdge face = (LineEdge)side.ArmFaceRight;
             double half = face.From.X + ((face.To.X - face.From.X) * (side.PadTop - face.From.Y) / (face.To.Y - face.From.Y));
             Length there = Length.FromMillimetres(2 * half);
-            Label label = Math.Abs(there.Millimetres - thickness.Millimetres) <= Coincidence.Distance ? text.Reference(there) : text.Size(there);
-            yield return new LinearDimension("arms.thickness_at_pad", there.Millimetres, label, new Point2D(-half, side.PadTop), new Point2D(half, side.PadTop), 0) { Sides = DimensionSides.Left, Slide = (0, 0) };
+            yield return new LinearDimension("arms.thickness_at_pad", there.Millimetres, text.Reference(there), new Point2D(-half, side.PadTop), new Point2D(half, side.PadTop), 0) { Sides = DimensionSides.Left, Slide = (0, 0) };
         }
 
         SizeValue crown = lever.Sizes[LeverFields.CrownRadius];
@@ -98,7 +97,8 @@ internal static class LeverPadDetail
 
     private static RadiusDimension Step(ArcEdge arc, ArcEdge? twin, SizeValue fillet, DimensionText text)
     {
-        SizeValue size = Math.Abs(arc.Radius - fillet.Millimetres) <= Coincidence.Distance ? fillet : new SizeValue(Length.FromMillimetres(arc.Radius));
-        return new RadiusDimension(LeverFields.Fillet.Name, arc.Radius, text.Size(size, twin is null ? "2× R" : "4× R"), twin is null ? ClearArcs.Of(arc) : ClearArcs.Of(arc, twin));
+        string sign = twin is null ? "2× R" : "4× R";
+        Label label = Math.Abs(arc.Radius - fillet.Millimetres) <= Coincidence.Distance ? text.Size(fillet, sign) : text.Reference(Length.FromMillimetres(arc.Radius), sign);
+        return new RadiusDimension(LeverFields.Fillet.Name, arc.Radius, label, twin is null ? ClearArcs.Of(arc) : ClearArcs.Of(arc, twin));
     }
 }

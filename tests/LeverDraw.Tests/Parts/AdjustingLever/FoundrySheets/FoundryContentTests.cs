@@ -173,7 +173,7 @@ public sealed partial class FoundryContentTests
         SheetTable table = SheetMaker.Content("levers/middle:casting", new SheetOptions()).Tables[0];
         Assert.Equal(["SIZE", "FINISHED", "CASTING", "±", "STOCK\nLEAST, MOST"], table.Columns.Select(c => c.Head));
         // Pads 3.05 + 2 × 0.5. Least: (4.05 − 0.37 − 4.05·(1.823 − 1.5625) %/1.0156 − 3.05) / 2 = 0.31; most: (4.05 + 0.37 + 4.05·(1.5625 − 1.3) %/1.0156 − 2.95) / 2 = 0.74.
-        Assert.Equal(["PAD THICKNESS, M", "3.05", "4.05", "0.37", "0.31, 0.74"], table.Rows.Single(r => r[0].StartsWith("PAD THICKNESS", StringComparison.Ordinal)));
+        Assert.Equal(["PAD THICKNESS, M", "3.05", "4.05", "0.37", "0.31, 0.74"], table.Rows.Single(r => r[0].StartsWith("PAD THICKNESS", StringComparison.Ordinal)).ToArray());
     }
 
     private static CastingLever Cast(string name) => FoundryRoad.Casting(SheetMaker.Lever("levers/" + name), SheetMaker.Profile("levers/" + name)).Value!;
