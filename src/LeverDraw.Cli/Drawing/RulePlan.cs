@@ -13,7 +13,7 @@ internal static class RulePlan
     {
         if (choices.Sheets is not [ContractionRuleSheet.Kind])
         {
-            faults.Add(new UsageFault("Required argument missing: FILE.", "Give a profile; only a contraction rule can be drawn without one, by --sheet rule --metal METAL."));
+            faults.Add(new UsageFault("'draw' needs FILE.", "Give a profile; only a contraction rule can be drawn without one, by --sheet rule --metal METAL."));
             return [];
         }
 

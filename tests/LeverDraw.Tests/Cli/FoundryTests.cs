@@ -97,7 +97,7 @@ public sealed class FoundryTests
     }
 
     [Theory]
-    [InlineData("Required argument missing: FILE.", "draw", "--sheet", "casting")]
+    [InlineData("'draw' needs FILE.", "draw", "--sheet", "casting")]
     [InlineData("A rule without a profile needs a metal.", "draw", "--sheet", "rule")]
     [InlineData("Did you mean 'brass'?", "draw", Lever, "--metal", "bras")]
     [InlineData("'1.6' is no value for --contraction.", "check", Lever, "--contraction", "1.6")]

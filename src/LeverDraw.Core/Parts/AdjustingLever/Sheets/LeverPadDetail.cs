@@ -98,7 +98,7 @@ internal static class LeverPadDetail
     private static RadiusDimension Step(ArcEdge arc, ArcEdge? twin, SizeValue fillet, DimensionText text)
     {
         string sign = twin is null ? "2× R" : "4× R";
-        Label label = Math.Abs(arc.Radius - fillet.Millimetres) <= Coincidence.Distance ? text.Size(fillet, sign) : text.Reference(Length.FromMillimetres(arc.Radius), sign);
-        return new RadiusDimension(LeverFields.Fillet.Name, arc.Radius, label, twin is null ? ClearArcs.Of(arc) : ClearArcs.Of(arc, twin));
+        SizeValue size = Math.Abs(arc.Radius - fillet.Millimetres) <= Coincidence.Distance ? fillet : new SizeValue(Length.FromMillimetres(arc.Radius));
+        return new RadiusDimension(LeverFields.Fillet.Name, arc.Radius, text.Size(size, sign), twin is null ? ClearArcs.Of(arc) : ClearArcs.Of(arc, twin));
     }
 }
