@@ -11,6 +11,13 @@ internal static class Arguments
         Arity = ArgumentArity.OneOrMore,
     };
 
+    /// <summary>For a command that has something to do without a profile too.</summary>
+    public static Argument<string[]> FilesOrNone() => new("FILE")
+    {
+        Description = "Profiles (.toml)",
+        Arity = ArgumentArity.ZeroOrMore,
+    };
+
     public static Option<bool> Json() => new("--json") { Description = "Print JSON for programs" };
 
     /// <summary>An option of one word or number, checked by the command itself.</summary>

@@ -1,8 +1,10 @@
 using System.CommandLine;
+using LeverDraw.Cli.Drawing;
 using LeverDraw.Cli.Json;
 using LeverDraw.Cli.Reporting;
 using LeverDraw.Diagnostics;
 using LeverDraw.Parts;
+using LeverDraw.Parts.AdjustingLever.Foundry;
 using LeverDraw.Pipeline;
 
 namespace LeverDraw.Cli.Commands;
@@ -14,18 +16,29 @@ internal static class CheckCommand
     {
         Argument<string[]> files = Arguments.Files();
         Option<bool> json = Arguments.Json();
-        ExampleCommand command = new("check", "Read profiles and tell every fault, with its place and what to do", "check profiles/levers/middle.toml")
+        FoundryOptions foundry = new();
+        ExampleCommand command = new(
+            "check", "Read profiles and tell every fault, with its place and what to do",
+            "check profiles/levers/middle.toml",
+            "check profiles/levers/late.toml --metal grey-iron --process green-sand")
         {
-            files, json,
+            files,
         };
-        command.SetAction(parse => Run(surroundings, parse.GetRequiredValue(files), parse.GetValue(json)));
+        foundry.AddTo(command);
+        command.Options.Add(json);
+        command.SetAction(parse =>
+        {
+            List<UsageFault> faults = [];
+            FoundryChoice choice = foundry.Read(parse, faults);
+            return faults.Count > 0 ? UsageReport.Tell(surroundings, faults, command) : Run(surroundings, parse.GetRequiredValue(files), choice, parse.GetValue(json));
+        });
         return command;
     }
 
-    private static int Run(Surroundings surroundings, IEnumerable<string> files, bool json)
+    private static int Run(Surroundings surroundings, IEnumerable<string> files, FoundryChoice choice, bool json)
     {
         DrawingRoad road = new(surroundings.Files, PartKinds.All);
-        (string File, Checked<BuiltPart> Part)[] read = [.. files.Select(f => (f, road.Part(f).Then(DimensioningFindings.Checked)))];
+        (string File, Checked<BuiltPart> Part)[] read = [.. files.Select(f => (f, road.Part(f, choice.On).Then(DimensioningFindings.Checked).Then(TradeChecked)))];
         bool ok = read.All(r => r.Part.Ok);
         if (json)
         {
@@ -45,4 +58,6 @@ internal static class CheckCommand
 
         return ok ? ExitCode.Done : ExitCode.InputFaults;
     }
+
+    private static Checked<BuiltPart> TradeChecked(BuiltPart part) => Checked<BuiltPart>.From([.. part.Kind.TradeFindings(part.Profile)], () => part);
 }

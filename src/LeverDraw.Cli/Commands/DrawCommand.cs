@@ -4,6 +4,7 @@ using LeverDraw.Cli.Json;
 using LeverDraw.Cli.Reporting;
 using LeverDraw.Diagnostics;
 using LeverDraw.Parts;
+using LeverDraw.Parts.AdjustingLever.Foundry;
 using LeverDraw.Pipeline;
 
 namespace LeverDraw.Cli.Commands;
@@ -13,36 +14,42 @@ internal static class DrawCommand
 {
     public static Command Build(Surroundings surroundings, CancellationToken stop)
     {
-        Argument<string[]> files = Arguments.Files();
+        Argument<string[]> files = Arguments.FilesOrNone();
         DrawOptions options = new();
+        FoundryOptions foundry = new();
         Option<bool> json = Arguments.Json();
         ExampleCommand command = new(
             "draw", "Draw the sheets of profiles as SVG, DXF, PDF and PNG",
             "draw profiles/levers/middle.toml profiles/pins/middle.toml --out drawings",
-            "draw profiles/levers/early.toml --format dxf --dxf outline --units in")
+            "draw profiles/levers/early.toml --format dxf --dxf outline --units in",
+            "draw profiles/levers/middle.toml --sheet casting,pattern --metal brass --process investment",
+            "draw --sheet rule --metal brass --format pdf")
         {
             files,
         };
         options.AddTo(command);
+        foundry.AddTo(command);
         command.Options.Add(json);
         command.SetAction(parse =>
         {
             List<UsageFault> faults = [];
-            return options.Read(parse, faults) is { } choices
-                ? Run(surroundings, command, parse.GetRequiredValue(files), choices, parse.GetValue(json), stop)
+            FoundryChoice choice = foundry.Read(parse, faults);
+            string[] paths = parse.GetValue(files) ?? [];
+            return options.Read(parse, faults) is { } choices && faults.Count == 0
+                ? Run(surroundings, command, paths, choices, choice, parse.GetValue(json), stop)
                 : UsageReport.Tell(surroundings, faults, command);
         });
         return command;
     }
 
-    private static int Run(Surroundings surroundings, Command command, string[] paths, DrawChoices choices, bool json, CancellationToken stop)
+    private static int Run(Surroundings surroundings, Command command, string[] paths, DrawChoices choices, FoundryChoice choice, bool json, CancellationToken stop)
     {
         List<Diagnostic> told = [];
         DrawingRoad road = new(surroundings.Files, PartKinds.All);
         List<(string Path, BuiltPart Part)> parts = [];
         foreach (string path in paths)
         {
-            Checked<BuiltPart> part = road.Part(path);
+            Checked<BuiltPart> part = road.Part(path, choice.On);
             told.AddRange(part.Diagnostics);
             if (part.Ok)
                 parts.Add((path, part.Value));
@@ -52,7 +59,7 @@ internal static class DrawCommand
             return Report(surroundings, told, null, json);
 
         List<UsageFault> faults = [];
-        IReadOnlyList<DrawJob> jobs = DrawPlan.Make(parts, choices, surroundings.Files, faults);
+        IReadOnlyList<DrawJob> jobs = paths.Length == 0 ? RulePlan.Make(choices, choice, faults) : DrawPlan.Make(parts, choices, surroundings.Files, faults);
         if (faults.Count > 0)
             return UsageReport.Tell(surroundings, faults, command);
 
@@ -83,12 +90,12 @@ internal static class DrawCommand
             DrawShape shape = new(
                 written is not null,
                 [.. (written ?? []).Select(f => new WrittenShape(f.Path, f.Profile, f.Sheet, f.Format, f.Bytes.Length))],
-                [.. told.Select(ShapesJson.Of)]);
+                [.. told.Distinct().Select(ShapesJson.Of)]);
             ShapesJson.Print(surroundings.Out, shape, ShapesJson.Plain.DrawShape);
         }
         else
         {
-            new DiagnosticPrinter(surroundings.Files, surroundings.Error, surroundings.ColourError).Print(told);
+            new DiagnosticPrinter(surroundings.Files, surroundings.Error, surroundings.ColourError).Print(told.Distinct());
             foreach (RenderedFile file in written ?? [])
                 surroundings.Out.WriteLine(file.Path);
             if (written is null)

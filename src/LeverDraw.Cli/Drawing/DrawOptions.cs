@@ -16,12 +16,12 @@ namespace LeverDraw.Cli.Drawing;
 /// <summary>The options of <c>draw</c>, and how their words become <see cref="DrawChoices"/>.</summary>
 internal sealed class DrawOptions
 {
-    private const string All = "all", Auto = "auto";
+    private const string All = "all", Usual = "finished,pin", Auto = "auto";
     private const int LeastDpi = 30, MostDpi = 1200, UsualDpi = 200;
 
     private static readonly ImmutableArray<string> SheetNames = [.. PartKinds.All.SelectMany(k => k.SheetNames).Distinct()];
 
-    private readonly Option<string> sheet = Arguments.Word("--sheet", "Sheets to draw; a profile draws those its kind has", string.Join('|', SheetNames) + "|all", All);
+    private readonly Option<string> sheet = Arguments.Word("--sheet", "Sheets to draw, with commas between; a profile draws those its kind has; all: every one that its profile calls for", string.Join(',', SheetNames) + "|all", Usual);
     private readonly Option<string> format = Arguments.Word("--format", "Formats, with commas between", "svg,dxf,pdf,png", string.Join(',', DrawingWriters.All.Select(w => w.Format)));
     private readonly Option<string> folder = Arguments.Word("--out", "Folder for the files; made if missing", "DIR", ".");
     private readonly Option<string> paper = Arguments.Word("--paper", "Sheet size", "A4|A3|A2|letter|tabloid|…|auto", Auto);

@@ -13,7 +13,7 @@ internal static class DrawPlan
         foreach ((string path, BuiltPart part) in parts)
         {
             inputs.UnionWith(part.Profile.Files.Select(files.Canonical));
-            BuiltSheet[] sheets = [.. part.Sheets.Where(s => choices.Sheets.IsEmpty || choices.Sheets.Contains(s.Name))];
+            BuiltSheet[] sheets = [.. part.Sheets.Where(s => !choices.Tabled || s.Plot is null).Where(s => choices.Sheets.IsEmpty ? s.IsUsual : choices.Sheets.Contains(s.Name))];
             if (sheets.Length == 0)
             {
                 faults.Add(new UsageFault(
@@ -37,14 +37,16 @@ internal static class DrawPlan
         parts.GroupBy(p => p.Part.Kind.Name, StringComparer.Ordinal).SelectMany(kind =>
         {
             (string path, BuiltPart first) = kind.First();
-            return first.Sheets
-                .Where(s => choices.Sheets.IsEmpty || choices.Sheets.Contains(s.Name))
+            return first.Sheets.Where(s => s.Plot is null)
+                .Where(s => choices.Sheets.IsEmpty ? s.IsUsual : choices.Sheets.Contains(s.Name))
                 .Select(s => JobOf(path, first, TabledSheet.Of([.. kind.Select(p => p.Part)], s.Name), choices));
         });
 
-    private static DrawJob JobOf(string path, BuiltPart part, BuiltSheet sheet, DrawChoices choices)
+    private static DrawJob JobOf(string path, BuiltPart part, BuiltSheet sheet, DrawChoices choices) => JobOf(path, sheet, choices.SheetFor(part.Profile), choices);
+
+    /// <param name="path">The profile's, or what stands for it in the files' names.</param>
+    public static DrawJob JobOf(string path, BuiltSheet sheet, Drafting.Sheets.SheetOptions options, DrawChoices choices)
     {
-        var options = choices.SheetFor(part.Profile);
         return new DrawJob(path, sheet, options, [.. choices.Writers.Select(w => new PlannedFile(
             Join(choices.Folder, OutputName.Of(path, sheet.Name, w.Extension, DrawChoices.FileUnit(options.Units), choices.OutlinesOnly)), w))]);
     }

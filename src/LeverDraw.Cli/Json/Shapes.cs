@@ -14,6 +14,12 @@ internal sealed record DrawShape(bool Ok, IReadOnlyList<WrittenShape> Written, I
 
 internal sealed record WrittenShape(string Path, string Profile, string Sheet, string Format, int Bytes);
 
+/// <summary>What <c>remould --json</c> prints; sizes in millimetres.</summary>
+internal sealed record RemouldShape(bool Ok, string File, string? Metal, string? Process, IReadOnlyList<CopiedShape> Sizes, IReadOnlyList<DiagnosticShape> Diagnostics);
+
+/// <param name="Pad">On each face of an outside or inside size, else in all; negative to take off.</param>
+internal sealed record CopiedShape(string Name, string Field, bool Machined, double Finished, double Original, double ComesOut, double ShortBy, double Pad);
+
 /// <summary>What <c>explain CODE --json</c> prints.</summary>
 internal sealed record CodeShape(string Code, string Severity, string Title, string Message, string WhatToDo, string Example);
 

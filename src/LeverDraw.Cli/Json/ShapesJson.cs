@@ -9,6 +9,7 @@ namespace LeverDraw.Cli.Json;
 /// <summary>Made at build time, so that nothing is looked up by reflection.</summary>
 [JsonSerializable(typeof(CheckShape))]
 [JsonSerializable(typeof(DrawShape))]
+[JsonSerializable(typeof(RemouldShape))]
 [JsonSerializable(typeof(CodeShape))]
 [JsonSerializable(typeof(IReadOnlyList<FieldShape>))]
 [JsonSerializable(typeof(LookupShape))]

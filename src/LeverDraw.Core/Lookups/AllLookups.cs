@@ -22,6 +22,7 @@ public static class AllLookups
         DraftLookup.Entry,
         LeastSectionLookup.Entry,
         DesignRulesLookup.Entry,
+        ModulusLookup.Entry,
         MaterialLookup.Entry,
     ];
 }

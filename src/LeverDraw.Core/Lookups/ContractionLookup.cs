@@ -1,5 +1,6 @@
 using LeverDraw.Diagnostics;
 using LeverDraw.Standards;
+using LeverDraw.Tolerancing.Allowances;
 using LeverDraw.Units;
 
 namespace LeverDraw.Lookups;
@@ -25,7 +26,7 @@ public static class ContractionLookup
     {
         string of = several ? metal.Metal + ", " : "";
         StandardSource source = Contractions.Source;
-        yield return LookupRow.From(source, metal.Certainty, of + "default", LookupValue.PerLength(metal.Usual, metal.Usual), "to start from; your foundry's own replaces it");
+        yield return LookupRow.From(source, metal.Certainty, of + "default", LookupValue.PerLength(metal.Usual, metal.Usual), OtherForms(metal.Usual) + "; to start from, your foundry's own replaces it");
         yield return LookupRow.From(
             source, metal.Certainty, of + "range", LookupValue.PerLength(metal.Lowest, metal.Highest),
             string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{metal.Sources} distinct {(metal.Sources == 1 ? "source" : "sources")}"));
@@ -47,4 +48,8 @@ public static class ContractionLookup
                 LookupValue.PerLength(reading.Lowest / 1000, reading.Highest / 1000), reading.Kind + ": " + reading.AsGiven);
         }
     }
+
+    /// <summary>The same in per cent and as one part in so many.</summary>
+    private static string OtherForms(double contraction) =>
+        ContractionText.Percent(ContractionRate.Of(contraction)) + ", " + ContractionText.OneIn(ContractionRate.Of(contraction));
 }

@@ -18,10 +18,11 @@ public sealed class LookupRequest(IReadOnlyDictionary<string, string> given)
     public string? Text(LookupInput input) => given.TryGetValue(input.Name, out string? text) ? text.Trim() : null;
 
     /// <summary>A size above zero, in millimetres unless it says otherwise; null when it was not given or is at fault.</summary>
-    public Length? Size(LookupInput input)
+    public Length? Size(LookupInput input) => Text(input) is { } text ? Size(text) : null;
+
+    /// <summary>One of several sizes of an input.</summary>
+    public Length? Size(string text)
     {
-        if (Text(input) is not { } text)
-            return null;
         TextResult<Length> read = LengthText.Parse(text, LengthUnit.Millimetre);
         string? reason = !read.Ok ? read.Fault!.Reason
             : read.Value <= Length.Zero ? "it must be above zero"

@@ -1,6 +1,7 @@
 using System.Globalization;
 using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Standards;
+using LeverDraw.Tolerancing.Allowances;
 using LeverDraw.Units;
 
 namespace LeverDraw.Parts;
@@ -11,20 +12,26 @@ internal static class AsCastNote
     /// <summary>Upper borders of the size steps, millimetres, within which grade and width stay the same.</summary>
     private static readonly double[] _steps = [10, 16, 25, 40, 63, 100];
 
+    private const string Unknown = "TO THE FOUNDRY'S AGREED TOLERANCE";
+
     /// <param name="greatest">The casting's greatest size: larger steps say nothing.</param>
     public static string Of(string material, string process, Length greatest, DimensionText text)
     {
-        if (Band(material, process) is not { } band)
-            return "TO THE FOUNDRY'S AGREED TOLERANCE";
+        return Band(material, process) is { } band ? Of(new CastingToleranceRule(band.FinestGrade, band.Series == CastingSeries.Short), greatest, text, "OR AS AGREED WITH THE FOUNDRY") : Unknown;
+    }
+
+    /// <param name="whose">Says how far the grade is settled.</param>
+    public static string Of(CastingToleranceRule rule, Length greatest, DimensionText text, string whose)
+    {
         List<string> steps = [];
         var grades = new SortedSet<int>();
         foreach (double upTo in _steps)
         {
             Length border = Length.FromMillimetres(upTo);
-            int grade = band.FinestGrade - (band.Series == CastingSeries.Short ? CastingGradesByProcess.GradesFinerWhenSmall(border) : 0);
+            int grade = rule.GradeOf(border);
             Answer<Length> half = CastingTolerances.PlusMinus(grade, border);
             if (!half.IsGiven)
-                return "TO THE FOUNDRY'S AGREED TOLERANCE";
+                return Unknown;
             grades.Add(grade);
             steps.Add("±" + text.Number(half.Value) + " UP TO " + text.Number(border));
             if (border >= greatest)
@@ -33,7 +40,7 @@ internal static class AsCastNote
 
         static string Text(int grade) => grade.ToString(CultureInfo.InvariantCulture);
         string all = " (DCTG " + Text(grades.Min) + (grades.Count > 1 ? " TO " + Text(grades.Max) : "") + ")";
-        return "TO ISO 8062-3:2007, " + string.Join(", ", steps) + all + ", WALLS ONE GRADE COARSER, OR AS AGREED WITH THE FOUNDRY";
+        return "TO ISO 8062-3:2007, " + string.Join(", ", steps) + all + ", WALLS ONE GRADE COARSER, " + whose;
     }
 
     private static CastingGradeBand? Band(string material, string process)

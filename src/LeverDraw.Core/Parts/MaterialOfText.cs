@@ -6,20 +6,20 @@ namespace LeverDraw.Parts;
 /// <summary>Which row of the materials, and which metal group of the casting grades, a title block's free words mean. No guess: words it does not know have none.</summary>
 internal static class MaterialOfText
 {
-    /// <summary>All of the words, the material, the group of casting metals; the first row that fits holds.</summary>
-    private static readonly ImmutableArray<(string[] Words, string Material, string Group)> _rows =
+    /// <summary>All of the words, the material, the group of casting metals, the foundry's word; the first row that fits holds.</summary>
+    private static readonly ImmutableArray<(string[] Words, string Material, string Group, string? Foundry)> _rows =
     [
-        (["alumin", "bronze"], "aluminium bronze (3-10 % Al)", "copper alloys"),
-        (["phosphor", "bronze"], "phosphor bronze", "copper alloys"),
-        (["gunmetal"], "CuSn5Zn5Pb5 (CC491K) sand", "copper alloys"),
-        (["brass"], "brass, casting", "copper alloys"),
-        (["bronze"], "bronze, 8-14 % Sn", "copper alloys"),
-        (["malleable"], "malleable iron", "malleable iron"),
-        (["ductile"], "EN-GJS-400-15", "ductile (SG) iron"),
-        (["iron"], "grey iron, generic", "grey iron"),
-        (["cast steel"], "cast steel", "steel"),
-        (["steel"], "steel, rolled", "steel"),
-        (["alumin"], "aluminium", "light alloys"),
+        (["alumin", "bronze"], "aluminium bronze (3-10 % Al)", "copper alloys", "aluminium-bronze"),
+        (["phosphor", "bronze"], "phosphor bronze", "copper alloys", "gunmetal"),
+        (["gunmetal"], "CuSn5Zn5Pb5 (CC491K) sand", "copper alloys", "gunmetal"),
+        (["brass"], "brass, casting", "copper alloys", "brass"),
+        (["bronze"], "bronze, 8-14 % Sn", "copper alloys", "gunmetal"),
+        (["malleable"], "malleable iron", "malleable iron", "malleable-iron"),
+        (["ductile"], "EN-GJS-400-15", "ductile (SG) iron", "ductile-iron"),
+        (["iron"], "grey iron, generic", "grey iron", "grey-iron"),
+        (["cast steel"], "cast steel", "steel", null),
+        (["steel"], "steel, rolled", "steel", null),
+        (["alumin"], "aluminium", "light alloys", "aluminium"),
     ];
 
     public static Material? Material(string text) =>
@@ -28,9 +28,12 @@ internal static class MaterialOfText
     /// <summary>As <see cref="CastingGradesByProcess"/> spells it.</summary>
     public static string? CastingGroup(string text) => Row(text)?.Group;
 
-    private static (string[] Words, string Material, string Group)? Row(string text)
+    /// <summary>The word the casting fields have for the metal; null for one that no table of the foundry holds.</summary>
+    public static string? FoundryWord(string text) => Row(text)?.Foundry;
+
+    private static (string[] Words, string Material, string Group, string? Foundry)? Row(string text)
     {
-        foreach ((string[] Words, string Material, string Group) row in _rows)
+        foreach ((string[] Words, string Material, string Group, string? Foundry) row in _rows)
         {
             if (row.Words.All(word => text.Contains(word, StringComparison.OrdinalIgnoreCase)))
                 return row;

@@ -31,8 +31,17 @@ public sealed class PartKind
             Checked<BuiltPart>.Good(new BuiltPart(kind, profile, [.. sheets.Select(s =>
                 new BuiltSheet(s.Name, s.State, options => s.Content(part, profile, options))
                 {
+                    Plot = s.Plot is { } plot ? options => plot(part, profile, options) : null,
+                    IsUsual = s.IsUsual?.Invoke(part, profile) ?? true,
                     Parametric = s.Parametric is { } parametric ? () => parametric(part, profile) : null,
                 })]))));
+
+    /// <summary>What else the trade would say of a part that is sound in its sizes; asked for by <c>check</c>, not part of drawing.</summary>
+    public Func<Profile, IEnumerable<Diagnostic>> TradeFindings { get; private init; } = _ => [];
+
+    /// <summary>The same kind with findings of its trade.</summary>
+    public PartKind With(Func<Profile, IEnumerable<Diagnostic>> tradeFindings) =>
+        new(Fields, SheetNames, build) { TradeFindings = tradeFindings };
 
     /// <summary>The part, or every fault of its sizes.</summary>
     /// <param name="profile">A profile of this kind.</param>

@@ -3,6 +3,8 @@ using LeverDraw.Diagnostics;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Drafting.Sheets;
 using LeverDraw.Parts.AdjustingLever;
+using LeverDraw.Parts.AdjustingLever.Foundry;
+using LeverDraw.Parts.AdjustingLever.FoundrySheets;
 using LeverDraw.Parts.AdjustingLever.Sheets;
 using LeverDraw.Parts.PivotPin;
 using LeverDraw.Parts.PivotPin.Sheets;
@@ -14,13 +16,22 @@ namespace LeverDraw.Parts;
 public static class PartKinds
 {
     public static PartKind Lever { get; } = PartKind.Of(
-        new PartFields("lever", LeverFields.All),
+        new PartFields(LeverFields.PartKind, LeverFields.All),
         profile => LeverPart.Build(profile.Values),
         new PartSheet<Lever>("finished", PartState.Finished, (lever, profile, options) =>
             Checked<SheetContent>.Good(FinishedLeverSheet.Content(lever, profile, options)))
         {
             Parametric = (lever, profile) => LeverParameters.Of(lever, profile, FinishedLeverSheet.Content(lever, profile, new SheetOptions()), FinishedLeverSheet.Sizes),
-        });
+        },
+        new PartSheet<Lever>(CastingSheet.Kind, PartState.Casting, (lever, profile, options) =>
+            FoundryRoad.Casting(lever, profile).Then(casting => Checked<SheetContent>.Good(CastingSheet.Content(casting, profile, options)))) { IsUsual = (_, profile) => FoundryPlanning.IsMeant(profile) },
+        new PartSheet<Lever>(PatternSheet.Kind, PartState.Pattern, (lever, profile, options) =>
+            FoundryRoad.Casting(lever, profile).Then(casting => Checked<SheetContent>.Good(PatternSheet.Content(PatternLever.Of(casting), profile, options)))) { IsUsual = (_, profile) => FoundryPlanning.IsMeant(profile) },
+        new PartSheet<Lever>(PatternSheet.MasterKind, PartState.Pattern, (lever, profile, options) =>
+            FoundryRoad.Master(lever, profile).Then(master => Checked<SheetContent>.Good(PatternSheet.Content(master, profile, options)))) { IsUsual = (_, profile) => FoundryRoad.HasMaster(profile) },
+        PartSheet<Lever>.Drawn(ContractionRuleSheet.Kind, PartState.Pattern, (lever, profile, options) =>
+            FoundryPlanning.Of(lever, profile).Then(plan => ContractionRuleSheet.Of(plan.Rates, plan.Metal, profile, options))) with { IsUsual = (_, _) => false })
+        .With(profile => LeverPart.Build(profile.Values).Value is { } lever ? Castability.Of(lever, profile) : []);
 
     public static PartKind Pin { get; } = PartKind.Of(
         new PartFields("pin", PinFields.All),

@@ -15,14 +15,15 @@ public sealed class DrawingRoad(IProfileSource source, ImmutableArray<PartKind> 
     private readonly ImmutableArray<PartFields> fields = [.. kinds.Select(k => k.Fields)];
 
     /// <summary>The profile's part, checked in every size.</summary>
-    public Checked<BuiltPart> Part(string path) =>
-        ProfileReader.Read(path, source, fields).Then(profile => kinds.First(k => k.Name == profile.Kind).Build(profile));
+    /// <param name="adjusted">Choices that come before the profile's own; null for none.</param>
+    public Checked<BuiltPart> Part(string path, Func<Profile, Profile>? adjusted = null) =>
+        ProfileReader.Read(path, source, fields).Then(profile => kinds.First(k => k.Name == profile.Kind).Build(adjusted is null ? profile : adjusted(profile)));
 
     /// <summary>A sheet ready for a writer.</summary>
     public static Checked<PlotSheet> Sheet(BuiltSheet sheet, SheetOptions options)
     {
         ArgumentNullException.ThrowIfNull(sheet);
         ArgumentNullException.ThrowIfNull(options);
-        return sheet.Content(options).Then(content => SheetComposer.Compose(content, options));
+        return sheet.Plot is { } plot ? plot(options) : sheet.Content(options).Then(content => SheetComposer.Compose(content, options));
     }
 }

@@ -24,7 +24,7 @@ public static class CastingGradesByProcess
 {
     public static StandardSource Source { get; } = new(
         "Casting tolerance grades by process", "ISO/CD 8062-2 (draft); ISO 8062-4:2017", "", "annex A; annex B", Certainty.Mixed,
-        "two sources for short-run clay-bonded sand, one for the rest; two investment rows from memory; each row has its own grade");
+        "two sources for short-run clay-bonded sand, one for the rest; permanent mould and two investment rows from memory; each row has its own grade");
 
     public static ImmutableArray<CastingGradeBand> All { get; } =
     [
@@ -50,6 +50,11 @@ public static class CastingGradesByProcess
         new("steel", "investment casting", CastingSeries.Long, 5, 7, Certainty.Thin),
         new("steel", "sand", CastingSeries.Long, 10, 12, Certainty.Thin),
         new("steel", "sand", CastingSeries.Short, 11, 13, Certainty.Thin),
+        new("grey iron", "permanent mould", CastingSeries.Long, 8, 10, Certainty.FromMemory),
+        new("ductile (SG) iron", "permanent mould", CastingSeries.Long, 8, 10, Certainty.FromMemory),
+        new("malleable iron", "permanent mould", CastingSeries.Long, 8, 10, Certainty.FromMemory),
+        new("copper alloys", "permanent mould", CastingSeries.Long, 8, 10, Certainty.FromMemory),
+        new("light alloys", "permanent mould", CastingSeries.Long, 7, 9, Certainty.FromMemory),
         new("grey iron", "investment casting, silica sol", CastingSeries.NotSaid, 4, 6, Certainty.FromMemory),
         new("grey iron", "investment casting, water glass", CastingSeries.NotSaid, 7, 9, Certainty.FromMemory),
     ];

@@ -26,6 +26,8 @@ public static class LeastSections
         new("aluminium", "green sand", Mm(3), Mm(3), "design guidelines, weak"),
         new("aluminium", "sand", Mm(3), Mm(4.8), "moulding guide"),
         new("aluminium", "sand", Mm(2.5), Mm(2.5), "constants file, weak"),
+        new("all metals", "investment", Mm(1.5), Mm(2.5), "from memory"),
+        new("all metals", "gravity die", Mm(3), Mm(4), "from memory"),
     ];
 
     private static Length Mm(double value) => Length.FromMillimetres(value);

@@ -33,6 +33,7 @@ public static class StandardTables
         LinePatterns.Source,
         DimensioningPractice.Source,
         SymbolProportions.Source,
+        PatternColours.Source,
         CastingTolerances.Source,
         CastingGradesByProcess.Source,
         RequiredMachiningAllowances.Source,

@@ -23,7 +23,7 @@ internal static class DxfLayers
         new("HIDDEN", 8, 25, DxfLinetype.Hidden),
         new("CENTRE", 1, 25, DxfLinetype.Centre),
         new("PHANTOM", 6, 25, DxfLinetype.Phantom),
-        new("PARTING", 5, 35, DxfLinetype.Phantom),
+        new("PARTING", 5, 25, DxfLinetype.Centre),
         new("ALLOWANCE", 30, 35),
         new("CORE", 94, 35),
         new("CUTTING_PLANE", 7, 50),

@@ -38,7 +38,7 @@ public sealed partial class ReadmeCommandTests
     [Fact]
     public void Options_NamedInTheReadme_Exist()
     {
-        string help = string.Concat(new[] { "check", "draw", "fields", "explain", "tables" }.Select(c => CliRun.Of(new MemoryFiles(), c, "--help").Out)
+        string help = string.Concat(new[] { "check", "draw", "remould", "fields", "explain", "tables" }.Select(c => CliRun.Of(new MemoryFiles(), c, "--help").Out)
             .Concat(AllLookups.InOrder.Select(l => CliRun.Of(new MemoryFiles(), "tables", l.Name, "--help").Out)));
         string[] unknown = [.. Option().Matches(RepositoryFile.Read("README.md")).Select(m => m.Groups[1].Value).Distinct()
             .Where(o => o is not ("--project" or "--json") && !help.Contains(o + " ", StringComparison.Ordinal))];

@@ -155,4 +155,22 @@ public sealed class FoundryLookupsTests
     [InlineData("stock", "SIZE", "70 in", "METAL", "cast iron", "LD601", "1524 mm")]
     public void Find_OutsideTheTable_IsRefusedWithTheRange(string lookup, string a, string aValue, string b, string bValue, string code, string told) =>
         Ask.Of(lookup, a, aValue, b, bValue).MustRefuse(code, told);
+
+    // By hand: 1/64 = 1.5625 %.
+    [Fact]
+    public void Contraction_Default_IsGivenInEveryForm() =>
+        Assert.StartsWith("1.56 %, 1 in 64;", Ask.Of("contraction", "METAL", "brass").Row("default").Note, StringComparison.Ordinal);
+
+    // Closed forms by hand: 4 × 6 / (2 · 10) = 1.2; 3 / 2; cylinder ⌀6 × 6: d/6 = 1; cube of 6: a/6 = 1.
+    [Theory]
+    [InlineData("bar", "4 6", 1.2)]
+    [InlineData("plate", "3", 1.5)]
+    [InlineData("cylinder", "6 6", 1)]
+    [InlineData("block", "6 6 6", 1)]
+    public void Modulus_SimpleBodies_ByHand(string body, string sizes, double expected) =>
+        Assert.Equal(expected, Assert.Single(Ask.Of("modulus", "BODY", body, "SIZES", sizes).Numbers(body)), 1e-9);
+
+    [Fact]
+    public void Modulus_WrongNumberOfSizes_SaysHowMany() =>
+        Ask.Of("modulus", "BODY", "bar", "SIZES", "4").MustRefuse(DiagnosticCatalogue.NotInTable.Code, "a bar has 2 sizes, not 1");
 }

@@ -20,6 +20,10 @@ internal static class SampleSet
     public static IReadOnlyList<string> Profiles { get; } =
         [.. SourceFiles.Under("profiles/levers", ".toml"), .. SourceFiles.Under("profiles/pins", ".toml")];
 
+    /// <summary>The part itself of every profile; of one lever the foundry's sheets too.</summary>
+    public static string SheetsOf(string profile) =>
+        profile.Contains("/pins/", StringComparison.Ordinal) ? "pin" : profile.EndsWith("/middle.toml", StringComparison.Ordinal) ? "finished,casting,pattern" : "finished";
+
     /// <summary>Draws a profile in memory.</summary>
     /// <returns>File names without folder, and contents.</returns>
     public static IReadOnlyDictionary<string, byte[]> Draw(string profile, params string[] options)

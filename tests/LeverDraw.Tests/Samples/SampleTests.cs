@@ -13,7 +13,7 @@ public sealed class SampleTests
     [MemberData(nameof(Profiles))]
     public void Draw_ShippedProfile_MakesTheShippedSample(string profile)
     {
-        foreach ((string name, byte[] made) in SampleSet.Draw(profile, "--dpi", SampleSet.DotsPerInch))
+        foreach ((string name, byte[] made) in SampleSet.Draw(profile, "--sheet", SampleSet.SheetsOf(profile), "--dpi", SampleSet.DotsPerInch))
         {
             string path = Path.Combine(RepositoryFile.Root, SampleSet.Folder, name);
             if (SampleSet.Accept)
@@ -30,7 +30,7 @@ public sealed class SampleTests
     [Fact]
     public void Samples_AllComeFromAShippedProfile()
     {
-        string[] known = [.. SampleSet.Profiles.Select(p => Path.GetFileNameWithoutExtension(p) + (p.Contains("/pins/", StringComparison.Ordinal) ? ".pin." : ".finished."))];
+        string[] known = [.. SampleSet.Profiles.SelectMany(p => SampleSet.SheetsOf(p).Split(',').Select(s => Path.GetFileNameWithoutExtension(p) + "." + s + "."))];
         Assert.DoesNotContain(SourceFiles.Under(SampleSet.Folder), s => !known.Any(k => Path.GetFileName(s).StartsWith(k, StringComparison.Ordinal)));
     }
 

@@ -25,6 +25,10 @@ internal static class SheetMaker
     public static IReadOnlyList<string> Profiles { get; } =
         [.. ShippedProfiles.Names.Select(n => "levers/" + n), .. ShippedProfiles.Names.Select(n => "pins/" + n)];
 
+    /// <summary>Sheets of the foundry, as a profile's path with the sheet after a colon: with bosses, with tapered arms, with a bulb nose.</summary>
+    public static IReadOnlyList<string> Foundry { get; } =
+        [.. new[] { "early", "smallest", "rare" }.SelectMany(n => new[] { "levers/" + n + ":casting", "levers/" + n + ":pattern" })];
+
     public static IReadOnlyList<string> Levers { get; } = [.. Profiles.Where(p => p.StartsWith("levers/", StringComparison.Ordinal))];
 
     public static SheetOptions Options(string paper, ShownUnits units = ShownUnits.Millimetres, ProjectionMethod projection = ProjectionMethod.ThirdAngle) =>
@@ -38,10 +42,15 @@ internal static class SheetMaker
 
     public static Pin Pin(string name) => PinPart.Build(Profile(name).Values).Value!;
 
-    public static SheetContent Content(string name, SheetOptions options) => Content(Profile(name), options);
+    public static SheetContent Content(string name, SheetOptions options) => Content(Profile(name.Split(':')[0]), options, name.Split(':').ElementAtOrDefault(1));
 
-    public static SheetContent Content(Profile profile, SheetOptions options) =>
-        PartKinds.All.Single(k => k.Name == profile.Kind).Build(profile).Value!.Sheets[0].Content(options).Value!;
+    /// <param name="sheet">Null: the first of its kind.</param>
+    public static SheetContent Content(Profile profile, SheetOptions options, string? sheet = null)
+    {
+        BuiltPart part = PartKinds.All.Single(k => k.Name == profile.Kind).Build(profile).Value!;
+        Checked<SheetContent> content = (sheet is null ? part.Sheets[0] : part.Find(sheet)!).Content(options);
+        return content.Value ?? throw new InvalidOperationException(string.Join("; ", content.Diagnostics.Select(d => d.Message)));
+    }
 
     public static Checked<PlotSheet> TryDraw(string name, SheetOptions options) => SheetComposer.Compose(Content(name, options), options);
 

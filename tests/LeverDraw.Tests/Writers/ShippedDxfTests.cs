@@ -18,6 +18,8 @@ public class ShippedDxfTests
         .. SheetMaker.Profiles.Select(p => (p + " mm A3", SheetMaker.Draw(p, SheetMaker.Options("A3")))),
         .. SheetMaker.Profiles.Select(p => (p + " in A4", SheetMaker.Draw(p, SheetMaker.Options("A4", ShownUnits.Inches)))),
         .. SheetMaker.Profiles.Select(p => (p + " mm-in letter", SheetMaker.Draw(p, SheetMaker.Options("letter", ShownUnits.MillimetresAndInches)))),
+        .. SheetMaker.Foundry.Select(p => (p + " mm A3", SheetMaker.Draw(p, SheetMaker.Options("A3")))),
+        .. SheetMaker.Foundry.Select(p => (p + " in A3", SheetMaker.Draw(p, SheetMaker.Options("A3", ShownUnits.Inches)))),
     ];
 
     [OutsideReaderFact(OutsideReader.Ezdxf)]

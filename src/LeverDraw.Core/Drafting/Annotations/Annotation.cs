@@ -98,6 +98,13 @@ public sealed record SectionEnd(string Name, string Letter, Point2D At, Vector2D
 public sealed record ViewArrow(string Name, string Letter, Point2D At, Vector2D Looking)
     : Annotation(Name, 0, Label.Of(Letter));
 
+/// <summary>Where the joint of a mould leaves a view: a chain line outward with P.L. at its end, and an arrow into each half with the half's name. Says no size.</summary>
+/// <param name="At">Where the joint's line leaves the feature.</param>
+/// <param name="Outward">Along the line, away from the feature, length one.</param>
+/// <param name="Toward">Into the half named <paramref name="Ahead"/>, square to the line, length one; the other half is <paramref name="Behind"/>; without names there are no arrows.</param>
+public sealed record MouldJoint(string Name, Point2D At, Vector2D Outward, Vector2D Toward, string Ahead, string Behind)
+    : Annotation(Name, 0, Label.Of("P.L."));
+
 /// <summary>A place on a surface as the view shows it.</summary>
 /// <param name="At">On the outline.</param>
 /// <param name="Outward">Away from the material, square to the surface, length one.</param>

@@ -14,6 +14,7 @@ internal static class AnnotationCandidates
         RadiusDimension radius => RadialCandidates.For(radius, id, context),
         AngleDimension angle => AngleCandidates.For(angle, id, context),
         SectionEnd end => SectionEndCandidates.For(end, context),
+        MouldJoint joint => MouldJointCandidates.For(joint, context),
         ViewArrow arrow => ViewArrowCandidates.For(arrow, context),
         DetailLetter letter => RadialCandidates.For(letter, id, context),
         SurfaceTexture texture => SurfaceCandidates.For(texture, context),

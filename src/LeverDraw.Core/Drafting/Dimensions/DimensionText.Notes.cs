@@ -43,16 +43,16 @@ public sealed partial class DimensionText
 
     /// <summary>The numbers of one column, all with as many decimals, by unit one above the other. Millimetres without trailing zeros that none of them needs.</summary>
     /// <param name="inchDecimals">Of every inch number.</param>
-    /// <param name="millimetreDecimals">At most.</param>
+    /// <param name="mostMillimetreDecimals">At most.</param>
     /// <param name="rounding">Which side is careful; to nearest when not said.</param>
-    public ImmutableArray<string> Column(IReadOnlyCollection<Length> sizes, int inchDecimals, int millimetreDecimals = MillimetreDecimals, MidpointRounding rounding = MidpointRounding.AwayFromZero)
+    public ImmutableArray<string> Column(IReadOnlyCollection<Length> sizes, int inchDecimals, int mostMillimetreDecimals = MillimetreDecimals, MidpointRounding rounding = MidpointRounding.AwayFromZero)
     {
         string[] first = InColumn(First);
         return Second is { } other ? [.. first.Zip(InColumn(other), (a, b) => a + "\n[" + b + "]")] : [.. first];
 
         string[] InColumn(LengthUnit unit)
         {
-            int decimals = unit == LengthUnit.Inch ? inchDecimals : millimetreDecimals;
+            int decimals = unit == LengthUnit.Inch ? inchDecimals : mostMillimetreDecimals;
             // To 1e-9 first: a last-bit error of a double is no part of a size.
             decimal[] numbers = [.. sizes.Select(s => decimal.Round(decimal.Round((decimal)(unit == LengthUnit.Inch ? s.Inches : s.Millimetres), 9), decimals, rounding))];
             while (unit == LengthUnit.Millimetre && decimals > 0 && Array.TrueForAll(numbers, n => decimal.Round(n, decimals - 1) == n))
@@ -62,7 +62,7 @@ public sealed partial class DimensionText
         }
     }
 
-    private static string FinePlain(Length size, LengthUnit unit) => unit == LengthUnit.Millimetre
+    private string FinePlain(Length size, LengthUnit unit) => unit == LengthUnit.Millimetre
         ? Plain(size, unit)
         : LengthText.InchDecimal(size, FineInchDecimals, leadingZero: false);
 

@@ -8,7 +8,8 @@ namespace LeverDraw.Drafting.Dimensions;
 
 /// <summary>The only place that turns a size into the words of a dimension: units, decimals, zeros, tolerances, brackets.</summary>
 /// <remarks>Millimetres without trailing zeros, inches with fixed decimals and no leading zero (reference 10h). Round brackets mean a reference size, square ones the second unit.</remarks>
-public sealed partial class DimensionText(ShownUnits units, ToleranceForm form = ToleranceForm.Stated)
+/// <param name="millimetreDecimals">Most decimals of a millimetre size; fewer for sizes that nobody can make or measure so finely, such as a casting's.</param>
+public sealed partial class DimensionText(ShownUnits units, ToleranceForm form = ToleranceForm.Stated, int millimetreDecimals = DimensionText.MillimetreDecimals)
 {
     /// <summary>Of a millimetre size without a tolerance of its own.</summary>
     public const int MillimetreDecimals = 3;
@@ -77,14 +78,18 @@ public sealed partial class DimensionText(ShownUnits units, ToleranceForm form =
 
     private static string Name(LengthUnit unit) => unit == LengthUnit.Millimetre ? " mm" : " in";
 
-    private static string Plain(Length size, LengthUnit unit) => unit == LengthUnit.Millimetre
-        ? LengthText.Millimetres(size, MillimetreDecimals)
+    private string Plain(Length size, LengthUnit unit) => unit == LengthUnit.Millimetre
+        ? LengthText.Millimetres(size, millimetreDecimals)
         : LengthText.InchDecimal(size, InchDecimals, leadingZero: false);
+
+    private SizeValue Rounded(SizeValue size, LengthUnit unit) => unit == LengthUnit.Millimetre && millimetreDecimals < MillimetreDecimals
+        ? size with { Nominal = Length.FromMillimetres(Math.Round(size.Millimetres, millimetreDecimals, MidpointRounding.AwayFromZero)) }
+        : size;
 
     private int DecimalsOf(SizeValue size, LengthUnit unit)
     {
         if (size.Tolerance is not null)
-            return ShownSize.Of(size, unit).Decimals;
+            return ShownSize.Of(Rounded(size, unit), unit).Decimals;
         if (unit == LengthUnit.Inch)
             return InchDecimals;
         string number = Plain(size.Nominal, unit);
@@ -96,7 +101,7 @@ public sealed partial class DimensionText(ShownUnits units, ToleranceForm form =
     {
         if (size.Tolerance is null)
             return sign + Plain(size.Nominal, unit);
-        ShownSize shown = ShownSize.Of(size, unit);
+        ShownSize shown = ShownSize.Of(Rounded(size, unit), unit);
         if (form == ToleranceForm.Limits)
             return sign + shown.LimitsStacked;
         string code = size.Tolerance is ZoneTolerance zone ? " " + zone.Code : "";

@@ -38,6 +38,9 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
 
     private readonly Box2D _field = SheetFrame.Field(sheet);
 
+    /// <summary>Whether this scale is tried once more with smaller lettering.</summary>
+    private bool SmallerStyleComes => style == DraftingStyle.Large || (style == DraftingStyle.Small && sheet.Width.Millimetres * sheet.Height.Millimetres <= SheetComposer.LargeSheet);
+
     /// <summary>Of a finished sheet: the share of the field that its blocks take, each with half the least gap round it.</summary>
     public double Fill { get; private set; }
 
@@ -46,10 +49,10 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
     {
         reason = null;
         double[] letterings = Letterings();
-        if (letterings.Length == 0)
+        if (letterings.Length == 0 || (ease == SheetEase.PlainDetails && content.EnlargesDetailsFirst && SmallerStyleComes))
             return null;
         double titleWidth = _field.Width < TitleBlockInk.FullWidth + 60 ? _field.Width : TitleBlockInk.FullWidth;
-        var title = new Box2D(_field.MaxX - titleWidth, _field.MinY, _field.MaxX, _field.MinY + (TitleBlockInk.Rows * TitleBlockInk.RowHeight));
+        var title = new Box2D(_field.MaxX - titleWidth, _field.MinY, _field.MaxX, _field.MinY + (TitleBlockInk.RowsOf(content.Title) * TitleBlockInk.RowHeight));
         string[] tooLong = store.TooLong(titleWidth);
         if (tooLong.Length > 0)
         {
@@ -125,7 +128,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
             return null;
         foreach (double lettering in letterings)
         {
-            PaperBlock[] tables = [.. content.Tables.Select((_, i) => store.Table(i, lettering))];
+            PaperBlock[] tables = [.. content.Tables.Select((_, i) => store.Table(i, lettering)), .. content.Blocks];
             PaperBlock[] notes = [.. Widths(lettering).Select(w => store.Notes(w, lettering))];
             if (SheetArrangement.Best(_field, title, main, [.. details, .. tables], notes) is not { } placed)
                 continue;
@@ -155,6 +158,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
             rest.Add(store.Estimate(content.Others[i], others[i].Factor, style, ForDetails(thrift), share));
         for (int i = 0; i < content.Tables.Length; i++)
             rest.Add((store.Table(i, least).Bounds.Width, store.Table(i, least).Bounds.Height));
+        rest.AddRange(content.Blocks.Select(b => (b.Bounds.Width, b.Bounds.Height)));
         // Thrift often changes nothing that is known: the same question has the same answer.
         (double, double)[] asked = [row, (least, 0), .. rest];
         if (_lastAsked is { } last && last.AsSpan().SequenceEqual(asked))

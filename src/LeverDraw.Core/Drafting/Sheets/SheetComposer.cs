@@ -21,7 +21,7 @@ public static class SheetComposer
     private const double GoodScale = 2;
 
     /// <summary>Sheets of more than this area, square millimetres, take the large lettering: A3 and tabloid, not A4 and letter.</summary>
-    private const double LargeSheet = 70_000;
+    internal const double LargeSheet = 70_000;
 
     /// <summary>Sheets of more than this area, square millimetres, may take lettering one size larger still: A2, not A3 and tabloid.</summary>
     private const double VeryLargeSheet = 200_000;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using LeverDraw.Drafting.Annotations;
+using LeverDraw.Drafting.Layout;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Drafting.Symbols;
 using LeverDraw.Drafting.TitleBlocks;
@@ -29,6 +30,12 @@ public sealed record SheetContent(
 
     /// <summary>Tables beside the notes, none unless given.</summary>
     public ImmutableArray<SheetTable> Tables { get; init; } = [];
+
+    /// <summary>Ink of its own size whatever the scale, such as a rule that is true in print.</summary>
+    public ImmutableArray<PaperBlock> Blocks { get; init; } = [];
+
+    /// <summary>Smaller lettering comes before details that are no larger than in the view they are taken from.</summary>
+    public bool EnlargesDetailsFirst { get; init; }
 
     /// <summary>Signs beside the notes that hold for the whole part.</summary>
     public GeneralSigns? Signs { get; init; }

@@ -28,4 +28,11 @@ public sealed record TitleBlock(
     string GeneralTolerance,
     string Units,
     string Sheet,
-    bool Reproduction);
+    bool Reproduction)
+{
+    /// <summary>A statement nobody may miss, in a row of its own over the others; empty for none.</summary>
+    public string Flag { get; init; } = string.Empty;
+
+    /// <summary>How many are wanted, beside the flag.</summary>
+    public string Quantity { get; init; } = string.Empty;
+}

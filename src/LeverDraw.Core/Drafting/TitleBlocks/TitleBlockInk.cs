@@ -5,7 +5,7 @@ using LeverDraw.Geometry;
 
 namespace LeverDraw.Drafting.TitleBlocks;
 
-/// <summary>Draws the title block: five rows of cells, each with a small caption over its entry.</summary>
+/// <summary>Draws the title block: five rows of cells, six with a flag, each with a small caption over its entry.</summary>
 public static class TitleBlockInk
 {
     /// <summary>Greatest width by ISO 7200 (reference 10b, from memory).</summary>
@@ -13,7 +13,10 @@ public static class TitleBlockInk
 
     public const double RowHeight = 8.5;
 
+    /// <summary>Without a flag.</summary>
     public const int Rows = 5;
+
+    public static int RowsOf(TitleBlock block) => block.Flag.Length > 0 ? Rows + 1 : Rows;
 
     private const double CaptionHeight = 1.8;
 
@@ -27,7 +30,7 @@ public static class TitleBlockInk
     public static IEnumerable<string> TooLong(TitleBlock block, double width) =>
         Cells(block, "50:1", "tabloid").Where(c => Fit(c, c.Width * width / FullWidth) is null).Select(c => c.Caption);
 
-    /// <param name="box">As wide as the block is to be and <see cref="Rows"/> rows high.</param>
+    /// <param name="box">As wide as the block is to be and <see cref="RowsOf"/> rows high.</param>
     public static ImmutableArray<PlotItem> Draw(TitleBlock block, string scale, string paper, ProjectionMethod projection, Box2D box)
     {
         var items = ImmutableArray.CreateBuilder<PlotItem>();
@@ -65,6 +68,12 @@ public static class TitleBlockInk
 
     private static IEnumerable<TitleCell> Cells(TitleBlock b, string scale, string paper)
     {
+        if (b.Flag.Length > 0)
+        {
+            yield return new(5, 1, 0, 150, "CONTRACTION", b.Flag);
+            yield return new(5, 1, 150, 30, "QUANTITY", b.Quantity);
+        }
+
         yield return new(4, 1, 0, 70, "GENERAL TOLERANCES", b.GeneralTolerance, 2.5);
         yield return new(4, 1, 70, 65, "MATERIAL", b.Material, 2.5);
         yield return new(4, 1, 135, 45, "PROCESS", b.Process, 2.5);

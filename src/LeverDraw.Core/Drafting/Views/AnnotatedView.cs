@@ -69,7 +69,7 @@ internal sealed class AnnotatedView
     {
         LinearDimension or DimensionRun => 0,
         AngleDimension => 1,
-        SectionEnd or ViewArrow => 3,
+        SectionEnd or ViewArrow or MouldJoint => 3,
         _ => 2,
     };
 

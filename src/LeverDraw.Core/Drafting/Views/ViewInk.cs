@@ -53,7 +53,7 @@ internal sealed class ViewInk
         }
 
         _items.Add(new PlotStroke(role, edge, null, _view));
-        AddStrokes(edge, role is LineRole.Centre or LineRole.Phantom or LineRole.Hatch or LineRole.Dimension ? StrokeKind.Light : StrokeKind.Feature);
+        AddStrokes(edge, role is LineRole.Centre or LineRole.Phantom or LineRole.Parting or LineRole.Hatch or LineRole.Dimension ? StrokeKind.Light : StrokeKind.Feature);
     }
 
     private void AddStrokes(Edge edge, StrokeKind kind)

@@ -76,10 +76,11 @@ public sealed record ForkFeatures(
                 foot = piece.Edge.Start.Y;
         }
 
+        Shoulder shoulder = AdjustingLever.Shoulder.Of(m);
         return new ForkFeatures(
             new(m.HeadWidth / 2, m.HeadHeight / 2),
-            AdjustingLever.Shoulder.Of(m).ArmCorner,
-            new(m.HeadWidth / 2, -m.ShoulderStart),
+            shoulder.ArmCorner,
+            new(m.HeadWidth / 2, (shoulder.FilletCentre ?? shoulder.HeadEnd).Y),
             m.GapTop,
             top,
             new(m.TongueWidth / 2, foot),

@@ -57,7 +57,7 @@ internal static class ForkProfile
 
         path.Along("shoulder-right", shoulder.Carrier, shoulder.HeadEnd);
         if (shoulder.FilletCentre is { } centre)
-            path.Turn("shoulder-fillet-right", centre, new(side, -m.ShoulderStart), false);
+            path.Turn("shoulder-fillet-right", centre, new(side, centre.Y), false);
         return true;
     }
 

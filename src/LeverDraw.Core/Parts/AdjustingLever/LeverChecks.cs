@@ -43,7 +43,7 @@ internal static class LeverChecks
 
     private static void Pads(LeverMeasures m, LeverFindings findings)
     {
-        findings.OddsIf(m.PadThickness > m.ArmEndThickness, () => $"the pads ({Mm(m.PadThickness)}) are thicker than the arms they step down from ({Mm(m.ArmThickness)})",
+        findings.OddsIf(m.PadThickness - (2 * m.PadStock) > m.ArmEndThickness, () => $"the pads ({Mm(m.PadThickness)}) are thicker than the arms they step down from ({Mm(m.ArmThickness)})",
             "Make the arms thicker, or let them taper to the pads.", LeverFields.PadThickness, LeverFields.ArmThickness, LeverFields.ArmForm);
         bool small = 2 * m.CrownRadius <= m.PadLength;
         findings.OddsIf(small, () => $"a crown of radius {Mm(m.CrownRadius)} cannot span pads {Mm(m.PadLength)} long",

@@ -7,6 +7,9 @@ namespace LeverDraw.Parts.AdjustingLever;
 /// <summary>The fields of a lever's profile. Symbols and usual values follow the trade notes' list of invented sizes; ranges are a little wider. What each means on the shape: docs/adr/0004-lever-shape.md.</summary>
 public static class LeverFields
 {
+    /// <summary>As the profile's <c>kind</c> gives it.</summary>
+    public const string PartKind = "lever";
+
     public const string Round = "round", Block = "block", Square = "square";
     public const string Left = "left", Right = "right";
     public const string Tapered = "tapered", Curved = "curved", Stepped = "stepped";
@@ -147,7 +150,7 @@ public static class LeverFields
         HeadFillet, Fillet, EdgeRound,
         BossSides, BossDiameter, BossHeight,
         MarkPlace, MarkText, MarkHeight, MarkLetterHeight,
-        Draft,
+        Draft, .. Foundry.CastingFields.All,
         HoleTexture, PadTexture, TongueTexture, HeadTexture,
         HoleSquareness, PadSymmetry, PadPosition, TonguePosition,
     ];

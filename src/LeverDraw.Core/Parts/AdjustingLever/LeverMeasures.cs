@@ -3,16 +3,20 @@ using LeverDraw.Profiles;
 namespace LeverDraw.Parts.AdjustingLever;
 
 /// <summary>The nominal sizes as bare millimetres and radians, for the constructions only.</summary>
-internal sealed class LeverMeasures(IFieldValues values, LeverPlaces places)
+internal sealed class LeverMeasures(IFieldValues values, LeverPlaces places, LeverStock stock)
 {
     public LeverMeasures(IFieldValues values)
-        : this(values, LeverPlaces.AsStated)
+        : this(values, LeverPlaces.AsStated, LeverStock.None)
     {
     }
 
     public bool RoundHead { get; } = values.Get(LeverFields.HeadForm) == LeverFields.Round;
 
-    public double HeadWidth { get; } = Mm(values, LeverFields.HeadWidth);
+    /// <summary>Stock on the head's sides included.</summary>
+    public double HeadWidth { get; } = Mm(values, LeverFields.HeadWidth) + (values.Get(LeverFields.BossSides) == LeverFields.None ? 2 * stock.Head.Millimetres : 0);
+
+    /// <summary>Half the width the shoulders are laid out for: stock on the head's sides does not move them.</summary>
+    public double ShoulderSide { get; } = Mm(values, LeverFields.HeadWidth) / 2;
 
     public double HeadHeight { get; } = Mm(values, LeverFields.HeadHeight);
 
@@ -36,7 +40,7 @@ internal sealed class LeverMeasures(IFieldValues values, LeverPlaces places)
     public double Sagitta { get; } = Mm(values, LeverFields.ArmSagitta);
 
     /// <summary>Thickness with which the arm arrives at the top of the pad.</summary>
-    public double ArmEndThickness => ArmForm == LeverFields.Tapered ? PadThickness : ArmThickness;
+    public double ArmEndThickness => ArmForm == LeverFields.Tapered ? PadThickness - (2 * PadStock) : ArmThickness;
 
     public double ArmEndCorner { get; } = values.Get(LeverFields.ArmEnd) == LeverFields.Round
         ? Mm(values, LeverFields.ArmWidth) / 2
@@ -59,15 +63,21 @@ internal sealed class LeverMeasures(IFieldValues values, LeverPlaces places)
 
     public double? ShoulderEnd { get; } = places.ShoulderEnd ?? values.Find(LeverFields.ShoulderEnd)?.Millimetres;
 
-    public double PadThickness { get; } = Mm(values, LeverFields.PadThickness);
+    /// <summary>Stock included, as in the crown's radius.</summary>
+    public double PadThickness { get; } = Mm(values, LeverFields.PadThickness) + (2 * stock.Pads.Millimetres);
+
+    public double PadStock { get; } = stock.Pads.Millimetres;
 
     public double PadLength { get; } = Mm(values, LeverFields.PadLength);
 
-    public double CrownRadius { get; } = Mm(values, LeverFields.CrownRadius);
+    public double CrownRadius { get; } = Mm(values, LeverFields.CrownRadius) + stock.Pads.Millimetres;
 
-    public bool RoundPadEnd { get; } = values.Get(LeverFields.PadEnd) == LeverFields.Round;
+    private readonly bool _roundPadEnd = values.Get(LeverFields.PadEnd) == LeverFields.Round;
 
-    public double PadEndCorner { get; } = Mm(values, LeverFields.PadEndCorner);
+    /// <summary>With stock the crowns may be too far apart for a full round; the casting's end is then square, and the finished round lies within.</summary>
+    public bool RoundPadEnd => _roundPadEnd && (PadStock == 0 || (SideProfile.PadEndRadius(this) is var r && r < 0.98 * PadLength / 2 && r < CrownRadius));
+
+    public double PadEndCorner => _roundPadEnd ? EdgeRound : Mm(values, LeverFields.PadEndCorner);
 
     public double PadTop => -ArmLength + (PadLength / 2);
 
@@ -79,6 +89,7 @@ internal sealed class LeverMeasures(IFieldValues values, LeverPlaces places)
 
     public double TongueWidth { get; } = Mm(values, LeverFields.TongueWidth);
 
+    /// <summary>As finished; the stock is laid on the finished outline.</summary>
     public double TongueThickness { get; } = Mm(values, LeverFields.TongueThickness);
 
     public string TongueForm { get; } = values.Get(LeverFields.TongueForm);
@@ -86,6 +97,8 @@ internal sealed class LeverMeasures(IFieldValues values, LeverPlaces places)
     public double FlankTaper { get; } = values.Get(LeverFields.TongueForm) == LeverFields.Parallel ? 0 : values.Get(LeverFields.FlankTaper).Radians;
 
     public double CamRadius { get; } = Mm(values, LeverFields.CamRadius);
+
+    public double TongueStock { get; } = stock.Tongue.Millimetres;
 
     public double NeckThickness { get; } = Mm(values, LeverFields.NeckThickness);
 
@@ -111,7 +124,7 @@ internal sealed class LeverMeasures(IFieldValues values, LeverPlaces places)
 
     public double BossDiameter { get; } = Mm(values, LeverFields.BossDiameter);
 
-    public double BossHeight { get; } = Mm(values, LeverFields.BossHeight);
+    public double BossHeight { get; } = Mm(values, LeverFields.BossHeight) + stock.Head.Millimetres;
 
     // Zero for a field that does not apply: the construction then never looks at it.
     private static double Mm(IFieldValues values, SizeField field) => values.Find(field)?.Millimetres ?? 0;

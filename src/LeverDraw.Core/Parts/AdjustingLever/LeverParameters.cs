@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using LeverDraw.Drafting.Completeness;
 using LeverDraw.Drafting.Sheets;
 using LeverDraw.Geometry;
+using LeverDraw.Parts.AdjustingLever.Foundry;
 using LeverDraw.Parts.Outlines;
 using LeverDraw.Profiles;
 
@@ -46,13 +47,33 @@ internal sealed class LeverParameters
         });
     }
 
+    /// <summary>A casting's sheet likewise, with the stock that it states as given.</summary>
+    /// <param name="sizes">On the sheet of a casting.</param>
+    public static ParametricSheet OfCasting(CastingLever casting, IFieldValues values, Func<CastingLever, ImmutableArray<SheetSize>> sizes)
+    {
+        LeverParameters own = new(casting.Finished, values);
+        // The hole is cast solid.
+        ImmutableArray<ShapeParameter> all = [.. own.Fields().Where(f => !f.Name.StartsWith("hole.", StringComparison.Ordinal)), .. own.Places()];
+        return new ParametricSheet(all, Shape(casting.Shape).With(sizes(casting)), numbers =>
+        {
+            Dictionary<string, double> moved = new(StringComparer.Ordinal);
+            for (int i = 0; i < all.Length; i++)
+                moved[all[i].Name] = numbers[i];
+            LeverPlaces places = own.Follow(moved);
+            MovedValues other = new(values, moved);
+            return LeverPart.Build(other, places).Value is { } finished && CastingLever.Of(finished, other, casting.Plan, places).Value is { } built
+                ? Shape(built.Shape).With(sizes(built))
+                : null;
+        });
+    }
+
     private IEnumerable<ShapeParameter> Fields()
     {
         foreach (FieldSpec field in LeverFields.All)
         {
             switch (field)
             {
-                case SizeField size when size != LeverFields.Fillet && _values.Find(size) is { Millimetres: not 0 } value:
+                case SizeField size when size != LeverFields.Fillet && !CastingFields.All.Contains(size) && _values.Find(size) is { Millimetres: not 0 } value:
                     yield return new ShapeParameter(size.Name, value.Millimetres);
                     break;
                 case AngleField angle when angle.OnlyWhen is not { } when || when.Values.Contains(_values.Get(when.Choice)):

@@ -17,9 +17,12 @@ public static class LeverPart
     /// <summary>The lever, or everything that is wrong with its sizes together. Each single value is taken as already in its own range.</summary>
     public static Checked<Lever> Build(IFieldValues values) => Build(values, LeverPlaces.AsStated);
 
-    internal static Checked<Lever> Build(IFieldValues values, LeverPlaces places)
+    internal static Checked<Lever> Build(IFieldValues values, LeverPlaces places) => Build(values, places, LeverStock.None);
+
+    /// <summary>The lever with stock on its machined faces; all other faces stay where they are, and the blends are made anew. Its sizes are still the profile's.</summary>
+    internal static Checked<Lever> Build(IFieldValues values, LeverPlaces places, LeverStock stock)
     {
-        LeverMeasures m = new(values, places);
+        LeverMeasures m = new(values, places, stock);
         LeverFindings findings = new(values);
         LeverChecks.Before(m, values, findings);
         if (findings.HasErrors || SideProfile.Build(m, findings) is not { } sideEdges)
@@ -33,15 +36,16 @@ public static class LeverPart
         Crossings(side, "side profile", findings, LeverFields.Sweep, LeverFields.HeadFillet, LeverFields.TongueThickness, LeverFields.ArmThickness);
         Crossings(fork, "fork profile", findings, LeverFields.ShoulderEnd, LeverFields.CrotchRadius, LeverFields.Fillet, LeverFields.EdgeRound);
 
-        Boss? boss = values.Get(LeverFields.BossSides) == LeverFields.None ? null : new(values.Get(LeverFields.BossDiameter).Nominal, values.Get(LeverFields.BossHeight).Nominal);
-        PivotHole hole = HoleOf(values, boss);
+        Boss? boss = values.Get(LeverFields.BossSides) == LeverFields.None ? null : new(values.Get(LeverFields.BossDiameter).Nominal, Length.FromMillimetres(m.BossHeight));
+        PivotHole hole = HoleOf(values, Length.FromMillimetres(m.HeadWidth), boss);
         HoleWall(hole, side, m, findings);
         RaisedMark? mark = values.Get(LeverFields.MarkPlace) is { } place && place != LeverFields.None
             ? new(values.Get(LeverFields.MarkText), place, values.Get(LeverFields.MarkHeight).Nominal, values.Get(LeverFields.MarkLetterHeight).Nominal) { Level = places.MarkLevel }
             : null;
         SideFeatures sideFeatures = SideFeatures.Of(m, sideEdges, top);
         ForkFeatures forkFeatures = ForkFeatures.Of(m, forkEdges, top);
-        if (mark is not null)
+        // On a casting the mark stays where the finished lever has it; what stock takes of its face is a finding of the foundry's.
+        if (mark is not null && stock.IsNone)
             MarkRoom(mark, MarkSeat.On(mark, forkFeatures, sideFeatures, hole), boss, findings);
         return Checked<Lever>.From(findings.All, () => new Lever(
             new LeverSizes(values),
@@ -61,10 +65,10 @@ public static class LeverPart
             mark));
     }
 
-    private static PivotHole HoleOf(IFieldValues values, Boss? boss)
+    private static PivotHole HoleOf(IFieldValues values, Length headWidth, Boss? boss)
     {
         Length mid = values.Get(LeverFields.HoleDiameter).Nominal;
-        Length half = (values.Get(LeverFields.HeadWidth).Nominal / 2) + (boss?.Height ?? Length.Zero);
+        Length half = (headWidth / 2) + (boss?.Height ?? Length.Zero);
         Taper taper = values.Get(LeverFields.HoleTaper);
         bool right = values.Get(LeverFields.HoleLargeEnd) == LeverFields.Right;
         Length change = half * (right ? taper.Rate : -taper.Rate);

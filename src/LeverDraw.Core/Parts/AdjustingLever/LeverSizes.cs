@@ -9,6 +9,9 @@ public sealed class LeverSizes
     private readonly Dictionary<string, SizeValue> _byName = [];
     private readonly Dictionary<string, Length> _roughness = [];
 
+    private LeverSizes(Dictionary<string, SizeValue> sizes, Dictionary<string, Length> roughness) =>
+        (_byName, _roughness) = (new(sizes), new(roughness));
+
     internal LeverSizes(IFieldValues values)
     {
         foreach (FieldSpec field in LeverFields.All)
@@ -28,4 +31,21 @@ public sealed class LeverSizes
 
     /// <summary>The size, or null when the field is absent or does not apply.</summary>
     public SizeValue? Find(SizeField field) => _byName.GetValueOrDefault(field.Name);
+
+    /// <summary>The same sizes but for these, which lose their tolerances: a casting or pattern does not hold those of the finished part.</summary>
+    internal LeverSizes With(IReadOnlyDictionary<SizeField, Length> changed)
+    {
+        LeverSizes sizes = new(_byName, _roughness);
+        foreach ((SizeField field, Length size) in changed)
+            sizes._byName[field.Name] = new SizeValue(size);
+        return sizes;
+    }
+
+    internal LeverSizes With(IReadOnlyDictionary<SizeField, SizeValue> changed)
+    {
+        LeverSizes sizes = new(_byName, _roughness);
+        foreach ((SizeField field, SizeValue size) in changed)
+            sizes._byName[field.Name] = size;
+        return sizes;
+    }
 }

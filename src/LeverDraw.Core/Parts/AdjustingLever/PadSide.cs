@@ -14,6 +14,44 @@ internal readonly record struct PadSide(Point2D FaceEnd, Point2D Shoulder, Point
     /// <returns>Null when the face lies inside the fillet, so that there is no step.</returns>
     public static PadSide? Of(LeverMeasures m, int side, Point2D crownCentre, Edge face, Point2D corner)
     {
+        PadSide? step = Step(m, side, crownCentre, face, corner);
+        return m.PadStock <= Coincidence.Distance || (step is { } s && s.DepthBelow(corner, side, m) >= m.PadStock) ? step : Filled(m, side, crownCentre, face, corner, step);
+    }
+
+    /// <summary>How far the step goes in behind the arm's face.</summary>
+    private double DepthBelow(Point2D corner, int side, LeverMeasures m) => (side * (corner.X - FilletCentre.X)) + m.StepFillet;
+
+    /// <summary>With stock the pad may stand proud of the arm, or leave a step too shallow to mould: then crown and face run on to each other, by way of the same fillet.</summary>
+    private static PadSide? Filled(LeverMeasures m, int side, Point2D crownCentre, Edge face, Point2D corner, PadSide? step)
+    {
+        Edge crown = Carriers.Circle(crownCentre, m.CrownRadius, true);
+        double half = m.PadLength / 2, level = -m.ArmLength + (half * m.CrownRadius / (m.CrownRadius - m.PadStock));
+        if (Joined(m, side, crown, face, corner) is { } joined && joined.FaceEnd.Y - m.PadTop <= half)
+            return joined;
+        if (step is not null)
+            return step;
+        // A flat crown would run on far up the arm: it ends where the finished pad needs it, and a wider fillet takes it to the face.
+        double rise = level + m.ArmLength;
+        Point2D end = new(crownCentre.X + (side * Math.Sqrt((m.CrownRadius * m.CrownRadius) - (rise * rise))), level);
+        double radius = Math.Max(m.StepFillet, 2 * side * (end.X - corner.X));
+        return radius > 0 && Carriers.Beside(face, -radius) is { } beside
+            && Carriers.Meet(beside, Carriers.Circle(end, radius, true), new(end.X + (side * radius), end.Y + radius)) is { } centre
+            ? new PadSide(Carriers.Foot(face, centre), Carriers.Foot(face, centre), centre, end)
+            : null;
+    }
+
+    private static PadSide? Joined(LeverMeasures m, int side, Edge crown, Edge face, Point2D corner)
+    {
+        (Edge first, Edge second) = side > 0 ? (crown, face) : (face, crown);
+        if (m.StepFillet == 0)
+            return Carriers.Meet(crown, face, corner) is { } meet ? new PadSide(meet, meet, meet, meet) : null;
+        return Blend.Between(first, second, m.StepFillet, true, corner) is not { } blend ? null
+            : side > 0 ? new PadSide(blend.To, blend.To, blend.Centre, blend.From)
+            : new PadSide(blend.From, blend.From, blend.Centre, blend.To);
+    }
+
+    private static PadSide? Step(LeverMeasures m, int side, Point2D crownCentre, Edge face, Point2D corner)
+    {
         double half = m.PadLength / 2;
         if (m.StepFillet == 0)
         {

@@ -6,8 +6,8 @@ namespace LeverDraw.Parts.AdjustingLever;
 /// <summary>Heights at which one outline has a corner or a level face that shows as a straight line in the view of the other. Tangent blends show nothing.</summary>
 internal readonly record struct SeenLevels(ImmutableArray<double> Visible, ImmutableArray<double> Hidden)
 {
-    /// <summary>Directions that differ by less than this are one smooth surface, radians.</summary>
-    private const double Smooth = 1e-6;
+    /// <summary>Directions that differ by less than this are one smooth surface, radians: a degree shows no edge, and where lines and arcs follow another curve they meet at less.</summary>
+    private const double Smooth = 0.02;
 
     /// <summary>The fork profile's, seen along the pin from +x.</summary>
     public static SeenLevels OfForkFromRight(Lever lever)

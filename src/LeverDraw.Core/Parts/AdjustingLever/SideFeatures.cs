@@ -90,11 +90,12 @@ public sealed record SideFeatures(
     internal static SideFeatures Of(LeverMeasures m, ImmutableArray<NamedEdge> edges, double top)
     {
         ArmFaces arms = ArmFaces.Of(m);
-        TongueOutline tongue = TongueOutline.Of(m);
+        TongueOutline tongue = TongueOutline.Of(m).With(m.TongueStock, m.TongueForm);
+        (Point2D noseLower, Point2D noseUpper) = NoseFaces(m, tongue);
         double half = m.TongueThickness / 2, arm = m.ArmThickness / 2, pad = m.PadThickness / 2;
         Point2D level = arms.Mid is ArcEdge ? arms.Mid.PointAt(0.5) : new Point2D(0, -m.HeadBottom);
         Vector2D across = arms.Mid is ArcEdge mid ? (level - mid.Centre).Unit() * (level.X > mid.Centre.X ? 1 : -1) : new Vector2D(1, 0);
-        double tip = m.TongueLength + (m.TongueForm == LeverFields.Parallel ? half : tongue.NoseRadius);
+        double tip = m.TongueLength + (m.TongueForm == LeverFields.Parallel ? half + m.TongueStock : tongue.NoseRadius);
         return new SideFeatures(
             new(arms.PadShift, -m.ArmLength),
             m.PadTop,
@@ -106,11 +107,23 @@ public sealed record SideFeatures(
             arms.Mid,
             tongue.Frame,
             tongue.NoseCentre,
-            tongue.Frame.At(m.TongueLength, half),
-            tongue.Frame.At(m.TongueLength, -half),
+            noseLower,
+            noseUpper,
             tongue.Frame.At(tip, 0),
             tongue.NoseRadius,
             top,
             edges);
+    }
+
+    private static (Point2D Lower, Point2D Upper) NoseFaces(LeverMeasures m, TongueOutline tongue)
+    {
+        double half = m.TongueThickness / 2;
+        Point2D lower = tongue.Frame.At(m.TongueLength, half), upper = tongue.Frame.At(m.TongueLength, -half);
+        if (m.TongueStock == 0)
+            return (lower, upper);
+        if (m.TongueForm == LeverFields.Bulb)
+            return (tongue.Frame.At(m.TongueLength, half + m.TongueStock), tongue.Frame.At(m.TongueLength, -half - m.TongueStock));
+        Edge across = Carriers.Line(tongue.NoseCentre, tongue.Frame.Across);
+        return (Carriers.Meet(tongue.Lower, across, lower) ?? lower, Carriers.Meet(tongue.Upper, across, upper) ?? upper);
     }
 }

@@ -12,7 +12,7 @@ internal static class SideProfile
     {
         ArmFaces arms = ArmFaces.Of(m);
         HeadOutline head = HeadOutline.Of(m);
-        TongueOutline tongue = TongueOutline.Of(m);
+        TongueOutline tongue = TongueOutline.Of(m), nose = tongue.With(m.TongueStock, m.TongueForm);
         Point2D pad = new(arms.PadShift, -m.ArmLength);
         Point2D rightCrownCentre = new(pad.X + (m.PadThickness / 2) - m.CrownRadius, pad.Y);
         Point2D leftCrownCentre = new(pad.X - (m.PadThickness / 2) + m.CrownRadius, pad.Y);
@@ -46,10 +46,24 @@ internal static class SideProfile
         if (!head.Follow(path, "head-right", ar, lo))
             findings.Odds($"the fillets of radius {LeverFindings.Mm(m.HeadFillet)} between head and arm and between head and tongue run into each other inside the bend",
                 "Make the head fillet smaller, the head deeper, or the sweep smaller.", LeverFields.HeadFillet, LeverFields.HeadDepth, LeverFields.Sweep);
-        path.Blend("head-fillet-flank-lower", lo.Blend);
-        if (!tongue.Follow(path, m))
+        bool runsOut = m.TongueStock > Coincidence.Distance && m.TongueForm != LeverFields.Bulb;
+        if (runsOut)
+            FollowRunOut(path, StockRunOut.Of(Piece(tongue.Lower, lo.Blend.To, tongue.LowerEnd(m)), true, lo.Blend, m.TongueThickness, m.TongueStock), lo.Blend);
+        else
+            path.Blend("head-fillet-flank-lower", lo.Blend);
+        if (!nose.Follow(path, m))
             findings.NoFillet(m.NeckFillet, "the neck and the bulb", "Make the neck thinner or the fillet smaller.", LeverFields.NeckThickness, LeverFields.TongueThickness, LeverFields.Fillet);
-        path.Along("flank-upper", tongue.Upper, up.Blend.From);
+        if (runsOut)
+        {
+            StockRunOut run = StockRunOut.Of(Piece(tongue.Upper, tongue.UpperStart(m), up.Blend.From), false, up.Blend, m.TongueThickness, m.TongueStock);
+            path.Along("flank-upper", nose.Upper, run.OnFlank);
+            path.To("run-out-upper", run.OnFillet);
+        }
+        else
+        {
+            path.Along("flank-upper", tongue.Upper, up.Blend.From);
+        }
+
         path.Blend("head-fillet-flank-upper", up.Blend);
         if (!head.Follow(path, "head-left", up, al))
             findings.Odds($"the fillets of radius {LeverFindings.Mm(m.HeadFillet)} between head and arm and between head and tongue run into each other behind the head",
@@ -67,6 +81,15 @@ internal static class SideProfile
             SideFaults.Report(fault, m, findings);
         return findings.HasErrors ? null : path.Done();
     }
+
+    private static void FollowRunOut(OutlinePath path, StockRunOut run, Blend fillet)
+    {
+        path.Turn("head-fillet-flank-lower", fillet.Centre, run.OnFillet, false);
+        path.To("run-out-lower", run.OnFlank);
+    }
+
+    private static Edge Piece(Edge carrier, Point2D from, Point2D to) =>
+        carrier is ArcEdge arc ? ArcEdge.Between(arc.Centre, from, to, arc.Sweep > 0) : new LineEdge(from, to);
 
     // The outline begins at the lower end of the left crown.
     private static Point2D EndStart(LeverMeasures m, Edge leftCrown, Point2D pad) =>

@@ -6,7 +6,9 @@ namespace LeverDraw.Parts.AdjustingLever;
 /// <summary>The tongue's two flanks and its nose, as carriers ready to be joined to the head.</summary>
 /// <param name="Lower">Flank at +t, facing the pads, travelling out to the nose.</param>
 /// <param name="Upper">Flank at −t, travelling back to the head.</param>
-internal sealed record TongueOutline(TongueFrame Frame, Edge Lower, Edge Upper, Point2D NoseCentre, double NoseRadius)
+/// <param name="NoseRadius">Of the round nose, or of a parallel tongue's corners.</param>
+/// <param name="Stock">Laid on the nose and, but for a bulb, on the flanks.</param>
+internal sealed record TongueOutline(TongueFrame Frame, Edge Lower, Edge Upper, Point2D NoseCentre, double NoseRadius, double Stock = 0)
 {
     public static TongueOutline Of(LeverMeasures m)
     {
@@ -29,6 +31,23 @@ internal sealed record TongueOutline(TongueFrame Frame, Edge Lower, Edge Upper, 
         };
     }
 
+    /// <summary>The same with stock, every face parallel to the finished one.</summary>
+    public TongueOutline With(double stock, string form) => form == LeverFields.Bulb
+        ? this with { NoseRadius = NoseRadius + stock, Stock = stock }
+        : this with { Lower = Carriers.Beside(Lower, -stock)!, Upper = Carriers.Beside(Upper, -stock)!, NoseRadius = NoseRadius + stock, Stock = stock };
+
+    /// <summary>Where the lower flank reaches the nose, on all forms but a bulb.</summary>
+    public Point2D LowerEnd(LeverMeasures m) =>
+        m.TongueForm == LeverFields.Parallel ? Frame.At(End(m) - NoseRadius, (m.TongueThickness / 2) + Stock)
+        : Lower is ArcEdge cam ? NoseCentre - ((cam.Centre - NoseCentre).Unit() * NoseRadius)
+        : Carriers.Foot(Lower, NoseCentre);
+
+    /// <summary>Where the upper flank leaves the nose.</summary>
+    public Point2D UpperStart(LeverMeasures m) =>
+        m.TongueForm == LeverFields.Parallel ? Frame.At(End(m) - NoseRadius, -(m.TongueThickness / 2) - Stock) : Carriers.Foot(Upper, NoseCentre);
+
+    private double End(LeverMeasures m) => m.TongueLength + (m.TongueThickness / 2) + Stock;
+
     /// <summary>Adds flank, nose and flank up to where the upper flank begins; the path stands on the lower flank.</summary>
     /// <returns>False when a bulb has no fillet of this radius.</returns>
     public bool Follow(OutlinePath path, LeverMeasures m)
@@ -36,11 +55,11 @@ internal sealed record TongueOutline(TongueFrame Frame, Edge Lower, Edge Upper, 
         switch (m.TongueForm)
         {
             case LeverFields.Parallel:
-                double end = m.TongueLength + (m.TongueThickness / 2), half = m.TongueThickness / 2;
-                path.Along("flank-lower", Lower, Frame.At(end - NoseRadius, half));
+                double end = End(m), half = (m.TongueThickness / 2) + Stock;
+                path.Along("flank-lower", Lower, LowerEnd(m));
                 path.Turn("nose-corner-lower", Frame.At(end - NoseRadius, half - NoseRadius), Frame.At(end, half - NoseRadius), true);
                 path.Along("nose-end", Carriers.Line(Frame.At(end, 0), -Frame.Across), Frame.At(end, NoseRadius - half));
-                path.Turn("nose-corner-upper", Frame.At(end - NoseRadius, NoseRadius - half), Frame.At(end - NoseRadius, -half), true);
+                path.Turn("nose-corner-upper", Frame.At(end - NoseRadius, NoseRadius - half), UpperStart(m), true);
                 return true;
             case LeverFields.Bulb:
                 Edge circle = Carriers.Circle(NoseCentre, NoseRadius, true);
@@ -65,8 +84,8 @@ internal sealed record TongueOutline(TongueFrame Frame, Edge Lower, Edge Upper, 
                 path.Blend("neck-fillet-upper", second);
                 return true;
             default:
-                path.Along("flank-lower", Lower, Lower is ArcEdge cam ? NoseCentre - ((cam.Centre - NoseCentre).Unit() * NoseRadius) : Carriers.Foot(Lower, NoseCentre));
-                path.Along("nose", Carriers.Circle(NoseCentre, NoseRadius, true), Carriers.Foot(Upper, NoseCentre));
+                path.Along("flank-lower", Lower, LowerEnd(m));
+                path.Along("nose", Carriers.Circle(NoseCentre, NoseRadius, true), UpperStart(m));
                 return true;
         }
     }

@@ -14,7 +14,7 @@ public class PensTests
     [InlineData(LineRole.Hidden, 0.25, "3 0.75")]
     [InlineData(LineRole.Centre, 0.25, "6 0.75 0.125 0.75")]
     [InlineData(LineRole.Phantom, 0.25, "6 0.75 0.125 0.75 0.125 0.75")]
-    [InlineData(LineRole.Parting, 0.25, "6 0.75 0.125 0.75 0.125 0.75")]
+    [InlineData(LineRole.Parting, 0.25, "6 0.75 0.125 0.75")]
     [InlineData(LineRole.OverlayB, 0.25, "6 0.75 0.125 0.75 0.125 0.75")]
     [InlineData(LineRole.Hatch, 0.25, "")]
     [InlineData(LineRole.Dimension, 0.25, "")]

@@ -12,8 +12,10 @@ public partial class DimensionMeaningTests
 {
     public static TheoryData<string> Profiles => [.. SheetMaker.Profiles];
 
+    public static TheoryData<string> WithFoundry => [.. SheetMaker.Profiles, .. SheetMaker.Foundry];
+
     [Theory]
-    [MemberData(nameof(Profiles))]
+    [MemberData(nameof(WithFoundry))]
     public void Points_MeasuredOnPaper_GiveTheValue(string profile)
     {
         PlotSheet sheet = SheetMaker.Draw(profile, SheetMaker.Options("A3"));
@@ -26,7 +28,7 @@ public partial class DimensionMeaningTests
 
     /// <summary>An arrow touches ink of its own view: what is pointed at is drawn.</summary>
     [Theory]
-    [MemberData(nameof(Profiles))]
+    [MemberData(nameof(WithFoundry))]
     public void Points_OfRadiiAndDiameters_LieOnDrawnArcsOfThatRadius(string profile)
     {
         PlotSheet sheet = SheetMaker.Draw(profile, SheetMaker.Options("A3"));

@@ -4,8 +4,11 @@ using LeverDraw.Diagnostics;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Drafting.Sheets;
 using LeverDraw.Geometry;
+using LeverDraw.Parts;
 using LeverDraw.Parts.AdjustingLever;
+using LeverDraw.Parts.AdjustingLever.Foundry;
 using LeverDraw.Parts.PivotPin;
+using LeverDraw.Profiles;
 using LeverDraw.Tests.Support;
 
 namespace LeverDraw.Tests.Drafting.Sheets;
@@ -32,6 +35,19 @@ public class RandomSheetsTests
     [Fact]
     public void Pin_RandomOnA4InBothUnits_IsLegibleWhereDrawn() =>
         AllLegible(Count / 5, RandomPins.Draw, v => PinPart.Build(v).Ok, v => SheetMaker.TryDrawPin(v, SheetMaker.Options("A4", ShownUnits.MillimetresAndInches)), "A4", mustDraw: false);
+
+    /// <summary>An eighth as many of the foundry's sheets: each with its own outline, table and marks.</summary>
+    [Theory]
+    [InlineData("casting")]
+    [InlineData("pattern")]
+    public void Foundry_Random_DrawsALegibleSheet(string sheet) => AllLegible(
+        Count / 8,
+        RandomLevers.Draw,
+        v => LeverPart.Build(v) is { Ok: true } lever && FoundryRoad.Casting(lever.Value, Cast(v)).Ok,
+        v => PartKinds.Lever.Build(Cast(v)).Value!.Find(sheet)!.Content(SheetMaker.Options("A3")).Then(content => SheetComposer.Compose(content, SheetMaker.Options("A3"))));
+
+    private static Profile Cast(ValueBag values) => SheetMaker.Around("lever", values.Copy()
+        .With(CastingFields.Process, "green-sand").With(CastingFields.ToleranceGrade, "7").With(CastingFields.AllowanceGrade, CastingFields.Filing));
 
     private static void AllLegible(int count, Func<Dice, ValueBag> draw, Func<ValueBag, bool> isSound, Func<ValueBag, Checked<PlotSheet>> compose, string paper = "A3", bool mustDraw = true)
     {

@@ -12,7 +12,7 @@ public class SvgLegibilityTests
     /// <summary>Beside half the letters' pen, millimetres; the file rounds to 0.0001.</summary>
     private const double Least = 0.049;
 
-    public static TheoryData<string> Profiles => [.. SheetMaker.Profiles];
+    public static TheoryData<string> Profiles => [.. SheetMaker.Profiles, .. SheetMaker.Foundry];
 
     [Theory]
     [MemberData(nameof(Profiles))]

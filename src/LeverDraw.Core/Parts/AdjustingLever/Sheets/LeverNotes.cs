@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using LeverDraw.Drafting.Annotations;
 using LeverDraw.Drafting.Dimensions;
+using LeverDraw.Parts.AdjustingLever.Foundry;
 using LeverDraw.Profiles;
 using LeverDraw.Standards;
 using LeverDraw.Tolerancing;
@@ -69,8 +70,13 @@ internal static class LeverNotes
         if (profile.Values.Get(CommonFields.Finish) is { Length: > 0 } finish)
             yield return "FINISH: " + finish.ToUpperInvariant() + ".";
         double height = lever.SideProfile.Box.Height, width = lever.ForkProfile.Box.Width;
-        yield return "REST AS CAST " + AsCastNote.Of(profile.Values.Get(CommonFields.Material), profile.Values.Get(CommonFields.Process), Length.FromMillimetres(Math.Max(height, width)), text) + ".";
+        yield return "REST AS CAST " + AsCast(profile, Length.FromMillimetres(Math.Max(height, width)), text) + ".";
     }
+
+    /// <summary>As the casting's own sheet has it, where the profile settles the grade.</summary>
+    private static string AsCast(Profile profile, Length greatest, DimensionText text) => FoundryPlanning.StatedTolerance(profile.Values) is { } agreed
+        ? AsCastNote.Of(agreed, greatest, text, "AS AGREED WITH THE FOUNDRY")
+        : AsCastNote.Of(profile.Values.Get(CommonFields.Material), profile.Values.Get(CommonFields.Process), greatest, text);
 
     /// <summary>Where the shoulders begin, if no size says so, and down to where the head is faced; bosses end above them by themselves.</summary>
     private static string? Shoulders(Lever lever)

@@ -61,14 +61,15 @@ internal static class LeverPadDetail
         SizeValue thickness = lever.Sizes[LeverFields.PadThickness];
         yield return new LinearDimension(LeverFields.PadThickness.Name, thickness.Millimetres, text.Size(thickness, "2× "), side.CrownLeft, side.CrownRight, 0) { Sides = DimensionSides.Right };
         SizeValue length = lever.Sizes[LeverFields.PadLength];
-        double face = Math.Abs(side.ArmFaceRight.Start.X - side.PadCentre.X);
-        yield return new LinearDimension(LeverFields.PadLength.Name, length.Millimetres, text.Size(length), new Point2D(side.PadCentre.X + face, side.PadBottom), new Point2D(side.PadCentre.X + face, side.PadTop), LinearDimension.Upright);
+        double edge = Math.Abs(side.ArmFaceRight.Start.X - side.PadCentre.X);
+        yield return new LinearDimension(LeverFields.PadLength.Name, length.Millimetres, text.Size(length), new Point2D(side.PadCentre.X + edge, side.PadBottom), new Point2D(side.PadCentre.X + edge, side.PadTop), LinearDimension.Upright);
         if (lever.Forms.Arms == LeverFields.Tapered)
         {
-            // The arm comes down to the pad's own greatest thickness.
-            Vector2D half = new(thickness.Millimetres / 2, 0);
-            Point2D top = side.PadCentre with { Y = side.PadTop };
-            yield return new LinearDimension("arms.thickness_at_pad", thickness.Millimetres, text.Reference(thickness.Nominal), top - half, top + half, 0) { Sides = DimensionSides.Left, Slide = (0, 0) };
+            // The arm comes down to the finished pad's greatest thickness; a casting's pad is thicker by its stock.
+            LineEdge face = (LineEdge)side.ArmFaceRight;
+            double half = face.From.X + ((face.To.X - face.From.X) * (side.PadTop - face.From.Y) / (face.To.Y - face.From.Y));
+            Length there = Length.FromMillimetres(2 * half);
+            yield return new LinearDimension("arms.thickness_at_pad", there.Millimetres, text.Reference(there), new Point2D(-half, side.PadTop), new Point2D(half, side.PadTop), 0) { Sides = DimensionSides.Left, Slide = (0, 0) };
         }
 
         SizeValue crown = lever.Sizes[LeverFields.CrownRadius];
@@ -86,7 +87,18 @@ internal static class LeverPadDetail
         if (side.StepFilletRight is { } step)
         {
             SizeValue fillet = lever.Sizes[LeverFields.Fillet];
-            yield return new RadiusDimension(LeverFields.Fillet.Name, step.Radius, text.Size(fillet, "4× R"), ClearArcs.Of(step, side.StepFilletLeft));
+            // On a casting a wider one may take a flat crown to the arm, on a curved arm another on either side.
+            bool alike = side.StepFilletLeft is not { } other || Math.Abs(other.Radius - step.Radius) <= Coincidence.Distance;
+            yield return Step(step, alike ? side.StepFilletLeft : null, fillet, text);
+            if (!alike)
+                yield return Step(side.StepFilletLeft!, null, fillet, text);
         }
+    }
+
+    private static RadiusDimension Step(ArcEdge arc, ArcEdge? twin, SizeValue fillet, DimensionText text)
+    {
+        string sign = twin is null ? "2× R" : "4× R";
+        SizeValue size = Math.Abs(arc.Radius - fillet.Millimetres) <= Coincidence.Distance ? fillet : new SizeValue(Length.FromMillimetres(arc.Radius));
+        return new RadiusDimension(LeverFields.Fillet.Name, arc.Radius, text.Size(size, sign), twin is null ? ClearArcs.Of(arc) : ClearArcs.Of(arc, twin));
     }
 }

@@ -1,0 +1,71 @@
+using LeverDraw.Drafting.Layout;
+using LeverDraw.Drafting.Lettering;
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Geometry;
+
+namespace LeverDraw.Drafting.Annotations;
+
+/// <summary>Places for the mark of a mould's joint: near the feature first, further out where dimensions stand; arrows, halves' names and P.L. go together.</summary>
+internal static class MouldJointCandidates
+{
+    /// <summary>From the arrows' line to the words beside it, and from the chain line's end to P.L., paper millimetres.</summary>
+    private const double WordGap = 1.2;
+
+    public static PlaceSet For(MouldJoint joint, PlacingContext context)
+    {
+        DraftingStyle style = context.Style;
+        Vector2D outward = context.ToBlock.Apply(joint.Outward).Unit(), toward = context.ToBlock.Apply(joint.Toward).Unit();
+        Point2D at = context.ToBlock.Apply(joint.At);
+        double h = style.LetteringHeight, shaft = 2 * style.ArrowLength;
+        var all = new List<Candidate>();
+        for (double away = 4; away < 50; away += 2)
+        {
+            Point2D foot = at + (outward * away), end = foot + (outward * (style.ArrowLength + 2)), start = at + (outward * style.FeatureGap);
+            Point2D ahead = foot + (toward * shaft), behind = foot - (toward * shaft);
+            Word[] words =
+            [
+                Word.Beyond(joint.Ahead, ahead, toward, h),
+                Word.Beyond(joint.Behind, behind, -toward, h),
+                Word.Beyond(joint.Label.Lines[0], end, outward, h),
+            ];
+            bool named = joint.Ahead.Length + joint.Behind.Length > 0;
+            Stroke[] strokes = named ? [new(start, end, StrokeKind.Mark), new(foot, ahead, StrokeKind.Mark), new(foot, behind, StrokeKind.Mark)] : [new(start, end, StrokeKind.Mark)];
+            Stroke[] heads = named ? [Arrowhead.Back(ahead, toward, style), Arrowhead.Back(behind, -toward, style)] : [];
+            all.Add(new Candidate(
+                [.. words.Where(w => w.Text.Length > 0).Select(w => w.Box(style))],
+                strokes,
+                away * 0.3,
+                () => new AnnotationInk(
+                [
+                    new PlotStroke(LineRole.Parting, new LineEdge(start, end), null, context.View),
+                    .. named ? (PlotItem[])
+                    [
+                        new PlotStroke(LineRole.Dimension, new LineEdge(foot, ahead), null, context.View),
+                        new PlotStroke(LineRole.Dimension, new LineEdge(foot, behind), null, context.View),
+                        Arrowhead.At(ahead, toward, style, null, context.View),
+                        Arrowhead.At(behind, -toward, style, null, context.View),
+                    ] : [],
+                    .. words.Where(w => w.Text.Length > 0).Select(w => w.Ink(context.View)),
+                ],
+                null),
+                heads));
+        }
+
+        return new ReadyPlaces(all);
+    }
+
+    /// <summary>A level word about its middle.</summary>
+    private readonly record struct Word(string Text, Point2D Middle, double Width, double Height)
+    {
+        /// <summary>Just beyond a point, the way a line points there.</summary>
+        public static Word Beyond(string text, Point2D point, Vector2D way, double height)
+        {
+            double width = StrokeLettering.WidthOf(text, height);
+            return new Word(text, point + new Vector2D(way.X * ((width / 2) + WordGap), way.Y * ((height / 2) + WordGap)), width, height);
+        }
+
+        public OrientedBox Box(DraftingStyle style) => new(Middle, (Width / 2) + style.Clearance, (Height / 2) + style.Clearance, 0);
+
+        public PlotText Ink(string view) => StrokeLettering.Compose(Text, Middle - new Vector2D(Width / 2, Height / 2), Height, 0, null, view);
+    }
+}

@@ -1,0 +1,74 @@
+using System.Globalization;
+using LeverDraw.Diagnostics;
+using LeverDraw.Profiles;
+using LeverDraw.Standards;
+using LeverDraw.Tolerancing.Allowances;
+using LeverDraw.Units;
+
+namespace LeverDraw.Parts.AdjustingLever.Foundry;
+
+/// <summary>Thin and abrupt sections, the hot spot in the head, and fillets.</summary>
+internal static class SectionFindings
+{
+    /// <summary>Modulus of a section by that of its neighbour above which it wants feeding (common practice, no source).</summary>
+    private const double MostModulusRatio = 1.2;
+
+    /// <summary>Fillets inside corners are flagged below this (trade notes).</summary>
+    private static readonly Length _leastFillet = Length.FromMillimetres(1);
+
+    public static IEnumerable<Diagnostic> Of(CastingLever casting, IFieldValues values)
+    {
+        Lever lever = casting.Shape;
+        Length arm = lever.Sizes[LeverFields.ArmThickness].Nominal, head = lever.Sizes[LeverFields.HeadDepth].Nominal;
+        foreach (Diagnostic thin in Thin(casting, values))
+            yield return thin;
+
+        double step = head / arm;
+        if (step > 1 + CastingDesignRules.MostSectionStep)
+        {
+            yield return DiagnosticCatalogue.AbruptSection.At(values.PositionOf(LeverFields.HeadDepth), LeverFields.HeadDepth.Name, "head", Ratio(step), "arms",
+                Ratio(CastingDesignRules.MostSectionStep * 100) + " %", Ratio(CastingDesignRules.SectionSlope));
+        }
+
+        double moduli = HeadModulus(lever) / ArmModulus(lever);
+        if (moduli > MostModulusRatio)
+            yield return DiagnosticCatalogue.HotSpot.At(values.PositionOf(LeverFields.HeadDepth), LeverFields.HeadDepth.Name, "head", Mm(head), Mm(arm), "arms", Ratio(moduli));
+
+        foreach (SizeField field in new[] { LeverFields.Fillet, LeverFields.FootFillet, LeverFields.HeadFillet })
+        {
+            if (lever.Sizes.Find(field) is { } fillet && fillet.Nominal < _leastFillet)
+                yield return DiagnosticCatalogue.SmallCastFillet.At(values.PositionOf(field), field.Name, "'" + field.Name + "'", Mm(fillet.Nominal), Mm(_leastFillet),
+                    "trade notes; one weak guide asks " + Mm(CastingDesignRules.LeastFillet));
+        }
+    }
+
+    /// <summary>Of the head as a cylinder along the pin, or a block.</summary>
+    public static Length HeadModulus(Lever lever) => lever.Forms.Head == LeverFields.Round
+        ? CastingModulus.Cylinder(lever.Sizes[LeverFields.HeadDepth].Nominal, lever.Hole.HalfLength * 2)
+        : CastingModulus.Block(lever.Sizes[LeverFields.HeadDepth].Nominal, lever.Sizes[LeverFields.HeadHeight].Nominal, lever.Hole.HalfLength * 2);
+
+    /// <summary>Of an arm as a long bar.</summary>
+    public static Length ArmModulus(Lever lever) => CastingModulus.Bar(lever.Sizes[LeverFields.ArmThickness].Nominal, lever.Sizes[LeverFields.ArmWidth].Nominal);
+
+    private static IEnumerable<Diagnostic> Thin(CastingLever casting, IFieldValues values)
+    {
+        if (casting.Plan.Process.LeastSection(casting.Plan.Metal) is not { } least)
+            yield break;
+        Lever lever = casting.Shape;
+        (string Name, SizeField Field, Length Size)[] sections =
+        [
+            ("arms' thickness", LeverFields.ArmThickness, lever.Sizes[LeverFields.ArmThickness].Nominal),
+            ("pads' thickness as cast", LeverFields.PadThickness, lever.Sizes[LeverFields.PadThickness].Nominal),
+            ("tongue's thickness as cast", LeverFields.TongueThickness, lever.Sizes[LeverFields.TongueThickness].Nominal),
+        ];
+        foreach ((string name, SizeField field, Length size) in sections)
+        {
+            if (size < least.From)
+                yield return DiagnosticCatalogue.ThinSection.At(values.PositionOf(field), field.Name, name, Mm(size), Mm(least.From), casting.Plan.Metal.Name, casting.Plan.Process.Name, least.Kind);
+        }
+    }
+
+    private static string Ratio(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
+
+    private static string Mm(Length length) => LeverFindings.Mm(length.Millimetres);
+}

@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using LeverDraw.Diagnostics;
+using LeverDraw.Drafting.Dimensions;
+using LeverDraw.Parts.AdjustingLever.Foundry;
+using LeverDraw.Profiles;
+using LeverDraw.Standards;
+using LeverDraw.Tolerancing.Allowances;
+
+namespace LeverDraw.Parts.AdjustingLever.FoundrySheets;
+
+/// <summary>The notes of the casting's sheet, for the foundry.</summary>
+internal static class CastingNotes
+{
+    public static ImmutableArray<string> Of(CastingLever casting, Profile profile, PartingCandidate parting, PatternDraft draft, DimensionText text)
+    {
+        FoundryPlan plan = casting.Plan;
+        return
+        [
+            "AS CAST, FETTLED: STOCK AND DRAFT IN, CONTRACTION NOT. DOUBLE-DOTTED: FINISHED FACE. (BRACKETS): FOLLOWS FROM OTHERS.",
+            FoundrySheetWords.Contraction(plan.Rates, plan.Metal) + ".",
+            "M: MACHINED, WITH STOCK PER FACE; REST AS CAST.",
+            CommonNotes.Blends(casting.Shape, text),
+            .. Tapered(casting),
+            CommonNotes.Draft(casting, draft),
+            .. plan.Process == MouldingProcess.Investment ? [] : new[] { CommonNotes.Joint(parting, casting) },
+            CommonNotes.Gate(casting.Shape),
+            CommonNotes.Hole(plan, text),
+            .. CommonNotes.Mark(casting.Shape, text),
+            Tolerance(profile.Values, plan),
+            "NUMBER THE IMPRESSIONS. KEEP 2 OR 3 CASTINGS UNMACHINED.",
+            Mass(casting, profile),
+            .. Findings(casting, profile.Values),
+            Safety(plan.Metal, plan.Process),
+        ];
+    }
+
+    /// <summary>What the title block says of sizes without their own.</summary>
+    public static string TitleTolerance(FoundryPlan plan) => "ISO 8062-3:2007 " + Grades(plan.Tolerance);
+
+    private static string Grades(CastingToleranceRule rule) =>
+        "DCTG " + Number(rule.Grade) + (rule.FinerWhenSmall ? " (TO 10 mm " + Number(rule.Grade - 3) + ", TO 16 " + Number(rule.Grade - 2) + ", TO 25 " + Number(rule.Grade - 1) + ")" : "");
+
+    private static IEnumerable<string> Tapered(CastingLever casting)
+    {
+        if (casting.Shape.Forms.Arms == LeverFields.Tapered)
+            yield return "ARMS TAPER STRAIGHT FROM THE LEVEL SHOWN TO THE THICKNESS SHOWN AT THE TOP OF THE PAD.";
+    }
+
+    private static string Tolerance(IFieldValues values, FoundryPlan plan)
+    {
+        bool agreed = values.Get(CastingFields.ToleranceGrade) != CastingFields.Usual;
+        string sure = agreed ? "AS AGREED WITH THE FOUNDRY" : "THE PROCESS'S FINEST" + plan.Process.Grades(plan.Metal)?.Certainty switch
+        {
+            Certainty.FromMemory => " (FROM MEMORY)",
+            Certainty.Thin => " (ONE SOURCE)",
+            _ => "",
+        } + ": AGREE IT WITH THE FOUNDRY";
+        return "TOLERANCES " + TitleTolerance(plan) + ", " + sure + "; WALLS ONE COARSER, RADII AS DRAWN.";
+    }
+
+    private static string Mass(CastingLever casting, Profile profile)
+    {
+        MassProperties mass = LeverMass.Of(casting.Shape);
+        string modulus = string.Create(CultureInfo.InvariantCulture, $"MODULUS: HEAD {SectionFindings.HeadModulus(casting.Shape).Millimetres:0.00}, ARMS {SectionFindings.ArmModulus(casting.Shape).Millimetres:0.00} mm: HOT SPOT IN THE HEAD, FEED IT.");
+        string material = MaterialOfText.FoundryWord(profile.Values.Get(CommonFields.Material)) == casting.Plan.Metal.Word ? profile.Values.Get(CommonFields.Material) : casting.Plan.Metal.Name;
+        return (MassNote.Of(mass.CubicCentimetres, material) is { } note ? note.TrimEnd('.') + ", NO GATES, NO DRAFT. " : "") + modulus;
+    }
+
+    /// <summary>The head's thickness and hot spot stand with the modulus, where the joint runs stands with the joint.</summary>
+    private static readonly ImmutableArray<string> _saidElsewhere = [DiagnosticCatalogue.AbruptSection.Code, DiagnosticCatalogue.HotSpot.Code, DiagnosticCatalogue.PartingThroughFit.Code, DiagnosticCatalogue.Undercut.Code];
+
+    /// <summary>What else <c>check</c> tells.</summary>
+    private static IEnumerable<string> Findings(CastingLever casting, IFieldValues values) =>
+        Castability.Of(casting, values).Where(d => d.Severity == Severity.Warning && !_saidElsewhere.Contains(d.Code)).Select(d => Upper(d.Field is { } field ? d.Message.Replace("fillet '" + field + "'", "'" + field + "'", StringComparison.Ordinal).Replace("'" + field + "'", field.Replace('.', ' ').Replace('_', ' '), StringComparison.Ordinal) : d.Message));
+
+    private static string Upper(string message) => string.Join(" mm", message.ToUpperInvariant().Split(" MM"));
+
+    private static string Safety(FoundryMetal metal, MouldingProcess process)
+    {
+        bool copper = metal.GradeGroup == "copper alloys";
+        return "SAFETY: DAMP UNDER METAL, IN TOOLS OR MOULD THROWS METAL: DRY, PREHEAT, COVER FACE, BODY, FEET. "
+            + (copper ? "ZINC FUME AND LEAD POISON: EXTRACTION, LOW-LEAD ALLOY, WASH. " : "")
+            + (process == MouldingProcess.GravityDie ? "" : "SILICA DUST: WET OR EXTRACTED, MASK. ")
+            + "LOCAL CODES AND TRAINED PEOPLE COME FIRST.";
+    }
+
+    private static string Number(int grade) => grade.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,16 @@
+using LeverDraw.Drafting.Sheets;
+
+namespace LeverDraw.Parts.AdjustingLever.FoundrySheets;
+
+/// <summary>What small paper makes the foundry's sheets leave to tables, words and other sheets.</summary>
+internal static class SheetRoom
+{
+    /// <summary>Between A4 and A3, square millimetres.</summary>
+    private const double SmallPaper = 90_000;
+
+    /// <summary>Room for neither legend, rule nor the tongue's own view.</summary>
+    public static bool IsSmall(SheetOptions options) => options.Paper is { } paper && paper.Width.Millimetres * paper.Height.Millimetres < SmallPaper;
+
+    /// <summary>Sizes in both units on small paper: tolerances stand in the table alone, and sizes that follow from others nowhere.</summary>
+    public static bool IsTight(SheetOptions options) => IsSmall(options) && options.Units is (ShownUnits.MillimetresAndInches or ShownUnits.InchesAndMillimetres);
+}

@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using LeverDraw.Drafting.Annotations;
+using LeverDraw.Drafting.Dimensions;
+using LeverDraw.Geometry;
+using LeverDraw.Parts.AdjustingLever.Foundry;
+using LeverDraw.Units;
+
+namespace LeverDraw.Parts.AdjustingLever.FoundrySheets;
+
+/// <summary>Letter M and the stock on each group of machined faces, and where to gate.</summary>
+internal static class StockMarks
+{
+    public const string Letter = "M";
+
+    public static IEnumerable<Annotation> OnHead(HeadSection section, Length stock, DimensionText text)
+    {
+        double middle = (section.Depth.From + section.Depth.To) / 2, reach = section.Depth.To - section.Depth.From;
+        int toward = section.Walls.FirstOrDefault(w => (middle - w.Joint.Millimetres) * w.Toward >= 0)?.Toward ?? 1;
+        bool boss = section.Shape.Boss is not null;
+        IEnumerable<double> levels = boss ? [0.15, -0.15] : [0.12, -0.12, 0.25, -0.25];
+        return Mark(CastingFields.HeadAllowance.Name, stock, text, [.. levels.SelectMany(s => (Point2D[])[At(1, s), At(-1, s)])]);
+
+        Point2D At(int side, double share) => (middle + (share * reach)) is var n ? new Point2D(side * section.HalfWidth(n, toward, boss), n) : default;
+    }
+
+    public static IEnumerable<Annotation> OnPads(SideFeatures side, Length stock, DimensionText text) =>
+        Mark(CastingFields.PadAllowance.Name, stock, text, [.. new[] { side.CrownArcLeft, side.CrownArcRight }.SelectMany(a => new[] { a.PointAt(0.5), a.PointAt(0.7), a.PointAt(0.3), a.PointAt(0.85) })]);
+
+    public static IEnumerable<Annotation> OnTongue(SideFeatures side, Length stock, DimensionText text)
+    {
+        Edge[] faces = [.. new[] { side.Find("nose"), side.Find("nose-end"), side.Find("flank-upper"), side.Find("nose-corner-lower") }.OfType<Edge>()];
+        return Mark(CastingFields.TongueAllowance.Name, stock, text, [.. faces.SelectMany(f => new[] { f.PointAt(0.35), f.PointAt(0.65) })]);
+    }
+
+    /// <summary>The head's back: the thickest metal, at the joint, away from every machined face.</summary>
+    public static Annotation Gate(SideFeatures side)
+    {
+        Edge[] back = [.. side.Edges.Where(e => e.Name.StartsWith("head-left", StringComparison.Ordinal)).Select(e => e.Edge)];
+        IEnumerable<Point2D> onArm = [side.ArmFaceLeft.PointAt(0.3), side.ArmFaceLeft.PointAt(0.5)];
+        return new LeaderNote("gate", 0, new Label(["GATE"]), [.. back.SelectMany(e => new[] { e.PointAt(0.5), e.PointAt(0.3), e.PointAt(0.7) }), .. onArm]);
+    }
+
+    private static IEnumerable<Annotation> Mark(string name, Length stock, DimensionText text, ImmutableArray<Point2D> targets)
+    {
+        if (stock > Length.Zero)
+            yield return new LeaderNote(name, stock.Millimetres, new Label([Letter + " " + text.Number(stock)]), targets);
+    }
+}

@@ -1,0 +1,83 @@
+using LeverDraw.Diagnostics;
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Drafting.Sheets;
+using LeverDraw.Drafting.TitleBlocks;
+using LeverDraw.Parts;
+using LeverDraw.Parts.AdjustingLever.Foundry;
+using LeverDraw.Profiles;
+using LeverDraw.Tests.Support;
+using LeverDraw.Tolerancing.Allowances;
+
+namespace LeverDraw.Tests.Parts.AdjustingLever.FoundrySheets;
+
+/// <summary>Every shipped lever in brass by investment and in grey iron by green sand, both sheets, on the papers people have: they draw, and one can read them.</summary>
+public class ShippedFoundrySheetsTests
+{
+    private static readonly (string Paper, ShownUnits Units, ProjectionMethod Projection)[] Ways =
+    [
+        ("A4", ShownUnits.Millimetres, ProjectionMethod.ThirdAngle), ("A4", ShownUnits.MillimetresAndInches, ProjectionMethod.ThirdAngle),
+        ("A3", ShownUnits.Millimetres, ProjectionMethod.FirstAngle), ("A3", ShownUnits.InchesAndMillimetres, ProjectionMethod.ThirdAngle),
+        ("letter", ShownUnits.Inches, ProjectionMethod.ThirdAngle), ("tabloid", ShownUnits.Inches, ProjectionMethod.ThirdAngle), ("A2", ShownUnits.Millimetres, ProjectionMethod.ThirdAngle),
+    ];
+
+    public static TheoryData<string, string, string, string> Sheets
+    {
+        get
+        {
+            TheoryData<string, string, string, string> all = [];
+            foreach (string name in ShippedProfiles.Names)
+            {
+                foreach (string sheet in (string[])["casting", "pattern"])
+                {
+                    all.Add(name, sheet, "brass", "investment");
+                    all.Add(name, sheet, "grey-iron", "green-sand");
+                }
+            }
+
+            return all;
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Sheets))]
+    public void Compose_EveryPaper_DrawsALegibleSheet(string name, string sheet, string metal, string process)
+    {
+        Profile profile = Chosen(name, metal, process);
+        var faults = new List<string>();
+        foreach ((string paper, ShownUnits units, ProjectionMethod projection) in Ways)
+        {
+            SheetOptions options = SheetMaker.Options(paper, units, projection);
+            Checked<PlotSheet> drawn = SheetComposer.Compose(SheetMaker.Content(profile, options, sheet), options);
+            string which = $"{name} {sheet} {metal} {paper} {units}: ";
+            if (drawn.Value is not { } plot)
+                faults.AddRange(drawn.Diagnostics.Select(d => which + d.Message));
+            else
+                faults.AddRange(Legibility.Faults(plot, SheetMaker.Frame(paper)).Concat(LeverDraw.Tests.Support.SheetRoom.Faults(plot, SheetMaker.Frame(paper))).Select(f => which + f));
+        }
+
+        Assert.True(faults.Count == 0, string.Join("\n", faults));
+    }
+
+    [Fact]
+    public void Master_OnA3_DrawsALegibleSheet()
+    {
+        Profile profile = SheetMaker.Profile("levers/middle");
+        profile = profile with { Values = new WithWord(profile.Values, CastingFields.PatternMetal, "aluminium") };
+        SheetOptions options = SheetMaker.Options("A3");
+        PlotSheet plot = SheetComposer.Compose(SheetMaker.Content(profile, options, "master"), options).Value!;
+        Assert.Empty(Legibility.Faults(plot, SheetMaker.Frame("A3")));
+        Assert.Contains(plot.Items.OfType<PlotText>(), t => t.Text == "TWO CONTRACTIONS INCLUDED 1 in 64 AND 1 in 76.8 - USE PLAIN RULE");
+    }
+
+    [Fact]
+    public void Master_WithoutAMetalForTheWorkingPattern_SaysSo()
+    {
+        Checked<BuiltPart> part = PartKinds.Lever.Build(SheetMaker.Profile("levers/middle"));
+        Diagnostic told = Assert.Single(part.Value!.Find("master")!.Content(new SheetOptions()).Diagnostics, d => d.Severity == Severity.Error);
+        Assert.Equal("LD430", told.Code);
+        Assert.False(part.Value.Find("master")!.IsUsual);
+    }
+
+    internal static Profile Chosen(string name, string metal, string process) =>
+        new FoundryChoice(FoundryMetal.Find(metal), MouldingProcess.Find(process), null, FoundryChoice.None.Trial).On(SheetMaker.Profile("levers/" + name));
+}
