@@ -50,7 +50,7 @@ internal static class DrawPlan
     }
 
     // Case is left out of account: what differs only in it is one file on other systems.
-    private static void Check(IEnumerable<DrawJob> jobs, HashSet<string> inputs, IFileSystem files, List<UsageFault> faults)
+    public static void Check(IEnumerable<DrawJob> jobs, HashSet<string> inputs, IFileSystem files, List<UsageFault> faults)
     {
         Dictionary<string, string> taken = new(StringComparer.OrdinalIgnoreCase);
         foreach (DrawJob job in jobs)
@@ -66,5 +66,5 @@ internal static class DrawPlan
         }
     }
 
-    private static string Join(string folder, string name) => folder == "." ? name : Path.Combine(folder, name);
+    public static string Join(string folder, string name) => folder == "." ? name : Path.Combine(folder, name);
 }

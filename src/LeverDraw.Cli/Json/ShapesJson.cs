@@ -2,6 +2,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
+using LeverDraw.Cli.Comparing;
 using LeverDraw.Diagnostics;
 
 namespace LeverDraw.Cli.Json;
@@ -9,6 +10,7 @@ namespace LeverDraw.Cli.Json;
 /// <summary>Made at build time, so that nothing is looked up by reflection.</summary>
 [JsonSerializable(typeof(CheckShape))]
 [JsonSerializable(typeof(DrawShape))]
+[JsonSerializable(typeof(CompareShape))]
 [JsonSerializable(typeof(CodeShape))]
 [JsonSerializable(typeof(IReadOnlyList<FieldShape>))]
 [JsonSerializable(typeof(LookupShape))]

@@ -18,6 +18,9 @@ public sealed record LeverComparison(
     ImmutableArray<ComparedRow> Sizes,
     ImmutableArray<ComparedRow> Figures)
 {
+    /// <summary>Areas and largest distances of both views as rows. A's distance is from B's outline, B's from A's.</summary>
+    public ImmutableArray<ComparedRow> Overlay => [.. Rows("side", Side), .. Rows("fork", Fork)];
+
     public static LeverComparison Of(LeverVariant a, LeverVariant b, Alignment alignment)
     {
         ArgumentNullException.ThrowIfNull(a);
@@ -32,5 +35,13 @@ public sealed record LeverComparison(
             ViewOverlay.Of(LeverViews.Fork(a.Lever), LeverViews.Fork(b.Lever), new Vector2D(0, shift.Y)),
             VariantTable.Differences([a, b]),
             VariantTable.Figures([a, b]));
+    }
+
+    private static IEnumerable<ComparedRow> Rows(string view, ViewOverlay seen)
+    {
+        ComparedFigure Area(double squareMillimetres) => new(squareMillimetres, "mm²", 2);
+        yield return new ComparedRow(view + ".area", null, null, "seen in the " + view + " view", [Area(seen.A.Area), Area(seen.B.Area)]);
+        yield return new ComparedRow(view + ".area_alone", null, null, "what only it has", [Area(seen.Areas.OnlyA.Area), Area(seen.Areas.OnlyB.Area)]);
+        yield return new ComparedRow(view + ".distance", null, null, "largest, square to the other's outline", [new ComparedSize(seen.AFromB.Distance), new ComparedSize(seen.BFromA.Distance)]);
     }
 }
