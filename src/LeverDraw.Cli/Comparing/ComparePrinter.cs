@@ -18,13 +18,13 @@ internal sealed class ComparePrinter(TextWriter to, LengthUnit unit, bool colour
         if (sizes.IsEmpty)
             to.WriteLine("No size differs.");
         else
-            Table("differs", input.Variants.Length, sizes);
+            Table("differs", input.Variants.Length, sizes, "matters for");
         to.WriteLine();
-        Table("whole lever", input.Variants.Length, figures);
+        Table("whole lever", input.Variants.Length, figures, "what it is");
         if (two is null)
             return;
         to.WriteLine();
-        Table("overlay", 2, two.Overlay);
+        Table("overlay", 2, two.Overlay, "what it is");
         to.WriteLine();
         Deviations(two);
         string within = (Math.Ceiling(Math.Max(two.Side.Areas.Error, two.Fork.Areas.Error) * 1000) / 1000).ToString("0.###", CultureInfo.InvariantCulture);
@@ -38,10 +38,10 @@ internal sealed class ComparePrinter(TextWriter to, LengthUnit unit, bool colour
         _ => "pivot's axis",
     };
 
-    private void Table(string head, int variants, ImmutableArray<ComparedRow> rows)
+    private void Table(string head, int variants, ImmutableArray<ComparedRow> rows, string why)
     {
         bool two = variants == 2;
-        string[] heads = [head, .. Enumerable.Range(0, variants).Select(CompareLetters.Of), "", .. two ? (string[])["Δ mm", "Δ in"] : [], "matters for"];
+        string[] heads = [head, .. Enumerable.Range(0, variants).Select(CompareLetters.Of), "", .. two ? (string[])["Δ mm", "Δ in"] : [], why];
         Lines([heads, .. rows.Select(r => (string[])
         [
             r.Name, .. ValueText.Of(r, unit), CompareLetters.Unit(r, unit),
@@ -65,7 +65,7 @@ internal sealed class ComparePrinter(TextWriter to, LengthUnit unit, bool colour
 
     private string Text(double millimetres) => Text(Length.FromMillimetres(millimetres));
 
-    private string Text(Length length) => LengthText.WithUnit(length, unit, unit == LengthUnit.Inch ? 4 : 2);
+    private string Text(Length length) => LengthText.WithUnit(length, unit, unit == LengthUnit.Inch ? 4 : 2).Replace('-', '−');
 
     /// <param name="numbers">Columns that stand to the right.</param>
     private void Lines(string[][] lines, params ReadOnlySpan<int> numbers)

@@ -10,14 +10,17 @@ namespace LeverDraw.Comparison;
 /// <param name="Values">One per variant, in their order; null where it does not apply.</param>
 public sealed record ComparedRow(string Name, string? Symbol, Matter? Matters, string Why, ImmutableArray<ComparedValue?> Values)
 {
+    /// <summary>Each value says how it stands to the other variant: their difference then means nothing.</summary>
+    public bool IsMutual { get; init; }
+
     /// <summary>The second variant's size less the first one's, where both have it; null for all that is no length, and for more than two.</summary>
-    public Length? Delta => Values is [ComparedSize a, ComparedSize b] ? b.Size.Nominal - a.Size.Nominal : null;
+    public Length? Delta => !IsMutual && Values is [ComparedSize a, ComparedSize b] ? b.Size.Nominal - a.Size.Nominal : null;
 
     /// <summary>As <see cref="Delta"/>, of angles.</summary>
     public Angle? AngleDelta => Values is [ComparedAngle a, ComparedAngle b] ? Angle.FromRadians(b.Angle.Radians - a.Angle.Radians) : null;
 
     /// <summary>As <see cref="Delta"/>, of figures, in their own unit.</summary>
-    public ComparedFigure? FigureDelta => Values is [ComparedFigure a, ComparedFigure b] ? a with { Value = b.Value - a.Value } : null;
+    public ComparedFigure? FigureDelta => !IsMutual && Values is [ComparedFigure a, ComparedFigure b] ? a with { Value = b.Value - a.Value } : null;
 
     public bool Differs => Values.Any(v => !ComparedValue.Same(v, Values[0]));
 

@@ -39,9 +39,10 @@ public sealed record LeverComparison(
 
     private static IEnumerable<ComparedRow> Rows(string view, ViewOverlay seen)
     {
+        ComparedSize Shown(Deviation d) => new(d.Shown);
         ComparedFigure Area(double squareMillimetres) => new(squareMillimetres, "mm²", 2);
         yield return new ComparedRow(view + ".area", null, null, "seen in the " + view + " view", [Area(seen.A.Area), Area(seen.B.Area)]);
-        yield return new ComparedRow(view + ".area_alone", null, null, "what only it has", [Area(seen.Areas.OnlyA.Area), Area(seen.Areas.OnlyB.Area)]);
-        yield return new ComparedRow(view + ".distance", null, null, "largest, square to the other's outline", [new ComparedSize(seen.AFromB.Distance), new ComparedSize(seen.BFromA.Distance)]);
+        yield return new ComparedRow(view + ".area_alone", null, null, "what only it has", [Area(seen.Areas.OnlyA.Area), Area(seen.Areas.OnlyB.Area)]) { IsMutual = true };
+        yield return new ComparedRow(view + ".largest_distance", null, null, "square to the other's outline", [Shown(seen.AFromB), Shown(seen.BFromA)]) { IsMutual = true };
     }
 }

@@ -9,7 +9,13 @@ namespace LeverDraw.Comparison;
 /// <param name="Nearest">The other outline's nearest point to it.</param>
 /// <param name="Distance">Within <see cref="LargestDistance.Error"/>.</param>
 /// <param name="Outside">True when the point stands out of the other outline, false when it lies within.</param>
-public sealed record Deviation(Point2D At, Point2D Nearest, Length Distance, bool Outside);
+public sealed record Deviation(Point2D At, Point2D Nearest, Length Distance, bool Outside)
+{
+    private const int ShownDecimals = 2;
+
+    /// <summary>To a hundredth of a millimetre, as it is shown: castings are not made to thousandths.</summary>
+    public Length Shown => Length.FromMillimetres(Math.Round(Distance.Millimetres, ShownDecimals, MidpointRounding.AwayFromZero));
+}
 
 /// <summary>Two variants in one view, the second moved onto the first.</summary>
 /// <param name="AFromB">Of A's outline from B's.</param>

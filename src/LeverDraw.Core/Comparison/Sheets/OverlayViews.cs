@@ -6,7 +6,6 @@ using LeverDraw.Drafting.Symbols;
 using LeverDraw.Drafting.Views;
 using LeverDraw.Geometry;
 using LeverDraw.Parts.AdjustingLever;
-using LeverDraw.Units;
 
 namespace LeverDraw.Comparison.Sheets;
 
@@ -18,8 +17,6 @@ internal static class OverlayViews
 
     /// <summary>Distances below half of what is lettered are none.</summary>
     private const double LeastShown = 0.005;
-
-    private const int ShownDecimals = 2;
 
     public static ViewSource Fork(LeverComparison c, DimensionText text)
     {
@@ -68,12 +65,11 @@ internal static class OverlayViews
 
     private static LeaderNote Note(string view, Deviation deviation, string letter, DimensionText text)
     {
-        Length rounded = Length.FromMillimetres(Math.Round(deviation.Distance.Millimetres, ShownDecimals, MidpointRounding.AwayFromZero));
         string other = letter == "A" ? "B" : "A";
         return new LeaderNote(
             view + ".distance." + letter,
             deviation.Distance.Millimetres,
-            Label.Of(text.Number(rounded), letter + (deviation.Outside ? " OUTSIDE " : " INSIDE ") + other),
+            Label.Of(text.Number(deviation.Shown), letter + (deviation.Outside ? " OUTSIDE " : " INSIDE ") + other),
             [deviation.At]);
     }
 }
