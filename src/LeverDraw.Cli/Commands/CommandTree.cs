@@ -18,6 +18,7 @@ internal static class CommandTree
             CheckCommand.Build(surroundings),
             DrawCommand.Build(surroundings, stop),
             RemouldCommand.Build(surroundings),
+            CompareCommand.Build(surroundings, stop),
             FieldsCommand.Build(surroundings),
             ExplainCommand.Build(surroundings),
             TablesCommand.Build(surroundings),

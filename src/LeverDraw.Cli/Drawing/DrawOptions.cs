@@ -17,7 +17,7 @@ namespace LeverDraw.Cli.Drawing;
 internal sealed class DrawOptions
 {
     private const string All = "all", Usual = "finished,pin", Auto = "auto";
-    private const int LeastDpi = 30, MostDpi = 1200, UsualDpi = 200;
+    internal const int LeastDpi = 30, MostDpi = 1200, UsualDpi = 200;
 
     private static readonly ImmutableArray<string> SheetNames = [.. PartKinds.All.SelectMany(k => k.SheetNames).Distinct()];
 

@@ -52,7 +52,7 @@ internal static class DrawPlan
     }
 
     // Case is left out of account: what differs only in it is one file on other systems.
-    private static void Check(IEnumerable<DrawJob> jobs, HashSet<string> inputs, IFileSystem files, List<UsageFault> faults)
+    public static void Check(IEnumerable<DrawJob> jobs, HashSet<string> inputs, IFileSystem files, List<UsageFault> faults)
     {
         Dictionary<string, string> taken = new(StringComparer.OrdinalIgnoreCase);
         foreach (DrawJob job in jobs)
@@ -68,5 +68,5 @@ internal static class DrawPlan
         }
     }
 
-    private static string Join(string folder, string name) => folder == "." ? name : Path.Combine(folder, name);
+    public static string Join(string folder, string name) => folder == "." ? name : Path.Combine(folder, name);
 }

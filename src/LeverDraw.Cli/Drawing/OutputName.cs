@@ -10,10 +10,14 @@ internal static class OutputName
 
     public static string Of(string profilePath, string sheet, string extension, SheetUnit unit, bool outlinesOnly)
     {
-        string name = Path.GetFileName(profilePath);
-        if (name.EndsWith(ProfileExtension, StringComparison.OrdinalIgnoreCase) && name.Length > ProfileExtension.Length)
-            name = name[..^ProfileExtension.Length];
         string more = extension == "dxf" ? (outlinesOnly ? "outline." : "") + (unit == SheetUnit.Inch ? "in." : "mm.") : "";
-        return name + "." + sheet + "." + more + extension;
+        return Stem(profilePath) + "." + sheet + "." + more + extension;
+    }
+
+    /// <summary>A profile's name without folder and ending.</summary>
+    public static string Stem(string profilePath)
+    {
+        string name = Path.GetFileName(profilePath);
+        return name.EndsWith(ProfileExtension, StringComparison.OrdinalIgnoreCase) && name.Length > ProfileExtension.Length ? name[..^ProfileExtension.Length] : name;
     }
 }

@@ -2,6 +2,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
+using LeverDraw.Cli.Comparing;
 using LeverDraw.Diagnostics;
 
 namespace LeverDraw.Cli.Json;
@@ -10,6 +11,7 @@ namespace LeverDraw.Cli.Json;
 [JsonSerializable(typeof(CheckShape))]
 [JsonSerializable(typeof(DrawShape))]
 [JsonSerializable(typeof(RemouldShape))]
+[JsonSerializable(typeof(CompareShape))]
 [JsonSerializable(typeof(CodeShape))]
 [JsonSerializable(typeof(IReadOnlyList<FieldShape>))]
 [JsonSerializable(typeof(LookupShape))]

@@ -35,7 +35,7 @@ internal static class SheetTitle
     }
 
     /// <summary>The name without the words that the title says already: <c>Adjusting lever, middle</c> is <c>Middle</c>.</summary>
-    private static string Variant(string name, string title)
+    public static string Variant(string name, string title)
     {
         string rest = name.StartsWith(title, StringComparison.OrdinalIgnoreCase) ? name[title.Length..].TrimStart(' ', ',', ':', '–', '-') : string.Empty;
         return rest.Length > 0 ? char.ToUpperInvariant(rest[0]) + rest[1..] : name;

@@ -1,10 +1,19 @@
 using System.Collections.Immutable;
+using LeverDraw.Drafting.Plotting;
 
 namespace LeverDraw.Drafting.Sheets;
 
 /// <summary>A table as meaning: a title over it (empty for none), heads, rows. Every string is final; <c>\n</c> starts a new line in its cell.</summary>
 /// <param name="Rows">Each as long as <paramref name="Columns"/>; an empty string leaves a cell blank.</param>
-public sealed record SheetTable(string Title, ImmutableArray<TableColumn> Columns, ImmutableArray<ImmutableArray<string>> Rows);
+public sealed record SheetTable(string Title, ImmutableArray<TableColumn> Columns, ImmutableArray<ImmutableArray<string>> Rows)
+{
+    /// <summary>What is drawn in the first column, a sample for each row: a legend. Empty for a table of words.</summary>
+    public ImmutableArray<TableSample> Samples { get; init; } = [];
+}
+
+/// <summary>A piece of line, or with an angle a patch hatched in the role's colour.</summary>
+/// <param name="HatchAngle">Radians.</param>
+public sealed record TableSample(LineRole Role, double? HatchAngle = null);
 
 /// <param name="Align">Where shorter entries stand: 0 left, 0.5 in the middle, 1 right (numbers of equal decimals).</param>
 public sealed record TableColumn(string Head, double Align = 0);

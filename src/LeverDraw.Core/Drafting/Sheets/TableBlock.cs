@@ -12,6 +12,9 @@ public static class TableBlock
     /// <summary>Free room left and right of an entry, and above and below it, in lettering heights: brackets hang 0.25 h and still clear the rule.</summary>
     private const double SidePad = 0.7, RowPad = 0.65;
 
+    /// <summary>Width of a sample, and the distance of its section lines, in lettering heights: long enough for two periods of a chain line.</summary>
+    private const double SampleWidth = 8, SampleHatch = 0.75;
+
     /// <summary>Line pitch inside a cell, and the title's height, in lettering heights.</summary>
     private const double Pitch = 1.55, TitleHeight = 1.2;
 
@@ -26,7 +29,9 @@ public static class TableBlock
         }
 
         ImmutableArray<ImmutableArray<string>> all = [[.. table.Columns.Select(c => c.Head)], .. table.Rows];
-        double[] xs = Borders(table.Columns.Length, i => all.Max(row => WidthOf(row[i], lettering)) + (2 * SidePad * lettering));
+        double[] xs = Borders(table.Columns.Length, i => (2 * SidePad * lettering) + (i == 0 && !table.Samples.IsEmpty
+            ? SampleWidth * lettering
+            : all.Max(row => WidthOf(row[i], lettering))));
         double[] ys = Borders(all.Length, i => HeightOf(all[i], lettering));
         double top = ys[^1];
         var items = ImmutableArray.CreateBuilder<PlotItem>();
@@ -43,6 +48,8 @@ public static class TableBlock
             }
         }
 
+        for (int r = 0; r < table.Samples.Length; r++)
+            items.AddRange(Sample(table.Samples[r], new Box2D(xs[0], top - ys[r + 2], xs[1], top - ys[r + 1]).Inflated(-SidePad * lettering / 2), lettering));
         double above = top, right = xs[^1];
         if (table.Title.Length > 0)
         {
@@ -67,6 +74,20 @@ public static class TableBlock
             double baseline = cell.Centre.Y + (block / 2) - lettering - (i * Pitch * lettering);
             yield return StrokeLettering.Compose(lines[i], new Point2D(cell.MinX + (SidePad * lettering) + (align * room), baseline), lettering);
         }
+    }
+
+    private static IEnumerable<PlotItem> Sample(TableSample sample, Box2D cell, double lettering)
+    {
+        if (sample.HatchAngle is not { } angle)
+        {
+            yield return new PlotStroke(sample.Role, new LineEdge(new Point2D(cell.MinX, cell.Centre.Y), new Point2D(cell.MaxX, cell.Centre.Y)));
+            yield break;
+        }
+
+        Point2D[] corners = [new(cell.MinX, cell.MinY), new(cell.MaxX, cell.MinY), new(cell.MaxX, cell.MaxY), new(cell.MinX, cell.MaxY)];
+        ImmutableArray<Contour> patch = [Contour.Of(corners.Select((c, i) => new LineEdge(c, corners[(i + 1) % corners.Length])))];
+        double spacing = SampleHatch * lettering;
+        yield return new PlotHatch(sample.Role, patch, angle, spacing, HatchLines.Across(patch, angle, spacing));
     }
 
     private static double WidthOf(string entry, double lettering) => entry.Split('\n').Max(line => line.Length == 0 ? 0 : StrokeLettering.WidthOf(line, lettering));

@@ -20,15 +20,11 @@ internal sealed class ViewInk
         _view = view.Id;
         _overshoot = style.Overshoot;
         foreach (HatchedRegion region in view.Hatching)
-            AddHatch([.. region.Loops.Select(loop => loop.Transformed(toBlock))], style.HatchSpacing);
+            AddHatch(region, [.. region.Loops.Select(loop => loop.Transformed(toBlock))], style.HatchSpacing);
         foreach (PlotOutline outline in view.Outlines)
-        {
-            Contour loop = outline.Contour.Transformed(toBlock);
-            _items.Add(new PlotLoop(LineRole.Outline, loop, null, _view));
-            foreach (Edge edge in loop.Edges)
-                AddStrokes(edge, StrokeKind.Feature);
-        }
-
+            AddLoop(LineRole.Outline, outline.Contour.Transformed(toBlock));
+        foreach (ViewLoop loop in view.Loops)
+            AddLoop(loop.Role, loop.Contour.Transformed(toBlock));
         foreach (ViewEdge edge in view.Edges)
             AddEdge(edge.Role, edge.Edge.Transformed(toBlock));
         Core = _strokes.Where(s => s.Kind == StrokeKind.Feature).Aggregate(Box2D.Empty, (box, s) => box.Union(s.Bounds));
@@ -43,6 +39,13 @@ internal sealed class ViewInk
     public Box2D Core { get; }
 
     public Box2D Bounds { get; }
+
+    private void AddLoop(LineRole role, Contour loop)
+    {
+        _items.Add(new PlotLoop(role, loop, null, _view));
+        foreach (Edge edge in loop.Edges)
+            AddStrokes(edge, StrokeKind.Feature);
+    }
 
     private void AddEdge(LineRole role, Edge edge)
     {
@@ -71,10 +74,10 @@ internal sealed class ViewInk
             _strokes.Add(new Stroke(arc.PointAt((double)i / pieces), arc.PointAt((i + 1.0) / pieces), kind));
     }
 
-    private void AddHatch(ImmutableArray<Contour> loops, double spacing)
+    private void AddHatch(HatchedRegion region, ImmutableArray<Contour> loops, double spacing)
     {
-        ImmutableArray<LineEdge> lines = HatchLines.Across(loops, Math.PI / 4, spacing);
-        _items.Add(new PlotHatch(LineRole.Hatch, loops, Math.PI / 4, spacing, lines, null, _view));
+        ImmutableArray<LineEdge> lines = HatchLines.Across(loops, region.Angle, spacing);
+        _items.Add(new PlotHatch(region.Role, loops, region.Angle, spacing, lines, null, _view));
         foreach (LineEdge line in lines)
             _strokes.Add(new Stroke(line.From, line.To, StrokeKind.Light));
     }

@@ -13,6 +13,9 @@ public sealed record ViewSource(string Id, string? Title)
     /// <summary>Closed visible outlines; they also go out at true size to writers that cut along them.</summary>
     public ImmutableArray<PlotOutline> Outlines { get; init; } = [];
 
+    /// <summary>Closed lines that are no outline to cut along, such as one variant laid over another.</summary>
+    public ImmutableArray<ViewLoop> Loops { get; init; } = [];
+
     /// <summary>Other lines with their roles. Centre lines are given from end to end of the feature: the overshoot is drafting's.</summary>
     public ImmutableArray<ViewEdge> Edges { get; init; } = [];
 
@@ -32,5 +35,15 @@ public sealed record ViewSource(string Id, string? Title)
 
 public sealed record ViewEdge(LineRole Role, Edge Edge);
 
-/// <summary>A cut face. Outer loop counter-clockwise, holes clockwise.</summary>
-public sealed record HatchedRegion(ImmutableArray<Contour> Loops);
+/// <summary>A closed line, drawn in one stroke so that its dashes run on through its corners.</summary>
+public sealed record ViewLoop(LineRole Role, Contour Contour);
+
+/// <summary>A cut face, or an area that is told apart. Outer loop counter-clockwise, holes clockwise.</summary>
+public sealed record HatchedRegion(ImmutableArray<Contour> Loops)
+{
+    /// <summary>Of the lines on the paper, radians.</summary>
+    public double Angle { get; init; } = Math.PI / 4;
+
+    /// <summary>Whose colour the lines take.</summary>
+    public LineRole Role { get; init; } = LineRole.Hatch;
+}

@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using LeverDraw.Profiles;
+
+namespace LeverDraw.Comparison.Sheets;
+
+/// <summary>What the overlay sheet's reader has to know: how the two lie on each other, what the numbers are, and what the sheet is not for.</summary>
+internal static class OverlayNotes
+{
+    public static ImmutableArray<string> Of(LeverComparison c, ImmutableArray<string> verdicts)
+    {
+        var all = ImmutableArray.CreateBuilder<string>();
+        all.Add(Laid(c));
+        all.AddRange(verdicts);
+        all.Add("OUTLINES AND SIZES ARE NOMINAL, AS FINISHED. Δ IS B LESS A; ITS LAST COLUMN SAYS WHAT IT CHANGES FIRST.");
+        all.Add("AT LEADERS: LARGEST DISTANCE SQUARE TO THE OTHER OUTLINE. AREAS WITHIN " + Within(c) + " mm².");
+        all.Add("ARMS: BOTH TOGETHER, BY SIMPLE BENDING; STRESS IN N/mm² PER NEWTON OF THE NUT'S PUSH. IT COMPARES AND PROMISES NO LOAD.");
+        all.Add("NUMBER AND REVISION ARE THOSE OF BOTH DRAWINGS, THE DATE IS THE LATER ONE. NOT FOR MAKING: WORK FROM EACH LEVER'S OWN SHEETS.");
+        if (c.A.Profile.Values.Get(CommonFields.Reproduction) || c.B.Profile.Values.Get(CommonFields.Reproduction))
+            all.Add("REPRODUCTION PARTS: SELL AND MARK THEM AS SUCH.");
+        all.Add("SAFETY: BEFORE DRIFTING A PIN OUT FIND ITS SMALL END AND SUPPORT THE LUG: OLD IRON CRACKS. EYE PROTECTION. NEVER SQUEEZE OR BEND A CAST LEVER. FOLLOW LOCAL RULES.");
+        return all.ToImmutable();
+    }
+
+    private static string Laid(LeverComparison c) => "B IS LAID ON A BY " + c.Alignment switch
+    {
+        Alignment.Pads => "THE MIDDLES OF THE PADS",
+        Alignment.Nose => "THE NOSE CENTRES",
+        _ => "THE PIVOT'S AXIS",
+    } + ": MOVED, NOT TURNED; ARMS ALONG ARMS, MID-PLANE ON MID-PLANE.";
+
+    /// <summary>Rounded up, so that it stays a bound.</summary>
+    private static string Within(LeverComparison c) =>
+        (Math.Ceiling(Math.Max(c.Side.Areas.Error, c.Fork.Areas.Error) * 100) / 100).ToString("0.##", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using LeverDraw.Drafting.Annotations;
+using LeverDraw.Drafting.Dimensions;
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Drafting.Symbols;
+using LeverDraw.Drafting.Views;
+using LeverDraw.Geometry;
+using LeverDraw.Parts.AdjustingLever;
+
+namespace LeverDraw.Comparison.Sheets;
+
+/// <summary>The two overlaid views. Nothing in them is an outline to cut along.</summary>
+internal static class OverlayViews
+{
+    /// <summary>Slivers thinner than this, millimetres, vanish between the two lines: hatching them would only blot.</summary>
+    private const double LeastHatched = 0.1;
+
+    /// <summary>Distances below half of what is lettered are none.</summary>
+    private const double LeastShown = 0.005;
+
+    public static ViewSource Fork(LeverComparison c, DimensionText text)
+    {
+        double up = Math.Max(c.A.Lever.Fork.TongueTop, c.B.Lever.Fork.TongueTop + c.Shift.Y), down = Math.Min(c.A.Lever.Fork.ArmEnd, c.B.Lever.Fork.ArmEnd + c.Shift.Y);
+        var centre = ImmutableArray.CreateBuilder<ViewEdge>();
+        centre.Add(new(LineRole.Centre, new LineEdge(new(0, down), new(0, up))));
+        centre.Add(PivotAxis(c.A.Lever, 0));
+        if (c.Shift.Y != 0)
+            centre.Add(PivotAxis(c.B.Lever, c.Shift.Y));
+        return View("fork", c.Fork, centre.ToImmutable(), text);
+    }
+
+    public static ViewSource Side(LeverComparison c, DimensionText text)
+    {
+        IEnumerable<LineEdge> lines = CentreMark.Through(Point2D.Origin, Reach(c.A.Lever));
+        if (c.Shift.Length > 0)
+            lines = lines.Concat(CentreMark.Through(Point2D.Origin + c.Shift, Reach(c.B.Lever)));
+        return View("side", c.Side, [.. lines.Select(l => new ViewEdge(LineRole.Centre, l))], text);
+    }
+
+    private static double Reach(Lever lever) => lever.Sizes[LeverFields.HeadDepth].Millimetres / 2;
+
+    private static ViewEdge PivotAxis(Lever lever, double level)
+    {
+        double half = lever.Hole.HalfLength.Millimetres;
+        return new(LineRole.Centre, new LineEdge(new(-half, level), new(half, level)));
+    }
+
+    private static ViewSource View(string id, ViewOverlay seen, ImmutableArray<ViewEdge> centre, DimensionText text)
+    {
+        Deviation[] shown = [.. ((Deviation[])[seen.AFromB, seen.BFromA]).Where(d => d.Distance.Millimetres >= LeastShown)];
+        return new ViewSource(id, null)
+        {
+            Loops = [.. Loops(seen.A, LineRole.OverlayA), .. Loops(seen.B, LineRole.OverlayB)],
+            Hatching = [.. Hatched(seen.Areas.OnlyA, LineRole.OverlayA, Math.PI / 4), .. Hatched(seen.Areas.OnlyB, LineRole.OverlayB, 3 * Math.PI / 4)],
+            Edges = [.. centre, .. shown.Select(d => new ViewEdge(LineRole.Dimension, new LineEdge(d.At, d.Nearest)))],
+            Annotations = [.. shown.Select(d => Note(id, d, d == seen.AFromB ? "A" : "B", text))],
+        };
+    }
+
+    private static IEnumerable<ViewLoop> Loops(Silhouette silhouette, LineRole role) =>
+        ((IEnumerable<Contour>)[silhouette.Outer, .. silhouette.Holes]).Select(c => new ViewLoop(role, c));
+
+    private static IEnumerable<HatchedRegion> Hatched(OverlayRegion region, LineRole role, double angle) =>
+        region.Pieces.Where(p => p.MeanWidth >= LeastHatched).Select(p => new HatchedRegion(p.Loops) { Role = role, Angle = angle });
+
+    private static LeaderNote Note(string view, Deviation deviation, string letter, DimensionText text)
+    {
+        string other = letter == "A" ? "B" : "A";
+        return new LeaderNote(
+            view + ".distance." + letter,
+            deviation.Distance.Millimetres,
+            Label.Of(text.Number(deviation.Shown), letter + (deviation.Outside ? " OUTSIDE " : " INSIDE ") + other),
+            [deviation.At]);
+    }
+}

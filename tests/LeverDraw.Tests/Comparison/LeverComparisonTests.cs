@@ -1,0 +1,120 @@
+using LeverDraw.Comparison;
+using LeverDraw.Geometry;
+using LeverDraw.Parts;
+using LeverDraw.Tests.Support;
+
+namespace LeverDraw.Tests.Comparison;
+
+public sealed class LeverComparisonTests
+{
+    [Theory]
+    [InlineData(Alignment.Pivot)]
+    [InlineData(Alignment.Pads)]
+    [InlineData(Alignment.Nose)]
+    public void Of_VariantWithItself_DiffersInNothing(Alignment alignment)
+    {
+        foreach (string name in ShippedProfiles.Names)
+        {
+            LeverComparison same = OverlayPairs.Compare(name, name, alignment);
+            Assert.Empty(same.Sizes);
+            Assert.DoesNotContain(same.Figures, f => f.Differs);
+            foreach (ViewOverlay view in (ViewOverlay[])[same.Side, same.Fork])
+            {
+                Assert.Equal((0, 0), (view.Areas.OnlyA.Area, view.Areas.OnlyB.Area));
+                Assert.Equal(0, view.AFromB.Distance.Millimetres + view.BFromA.Distance.Millimetres, 2 * LargestDistance.Error);
+            }
+        }
+    }
+
+    /// <summary>Arms of 21 and 16 (trade notes 6.1): the smaller lever's pads go 5 down to meet the larger one's. Noses at 11.3 and 8.8, both at 40°: 2.5 along the tongue.</summary>
+    [Fact]
+    public void Of_Aligned_MovesTheSecondOntoTheFirst()
+    {
+        Vector2D pads = OverlayPairs.Compare("early", "smallest", Alignment.Pads).Shift, nose = OverlayPairs.Compare("early", "smallest", Alignment.Nose).Shift;
+        Assert.Equal((0, -5), (Math.Round(pads.X, 9), Math.Round(pads.Y, 9)));
+        double sweep = 40 * Math.PI / 180;
+        Assert.Equal(2.5 * Math.Sin(sweep), nose.X, 9);
+        Assert.Equal(2.5 * Math.Cos(sweep), nose.Y, 9);
+        Assert.Equal(default, OverlayPairs.Compare("early", "smallest").Shift);
+    }
+
+    /// <summary>By hand from the table of eras: round heads of 9 and 7.2 about one pivot are 0.9 apart, and nothing of that pair lies farther.</summary>
+    [Fact]
+    public void Of_EarlyAndLate_HeadStandsOutByHalfTheDifferenceOfDepths()
+    {
+        ViewOverlay side = OverlayPairs.Compare("early", "late").Side;
+        Assert.Equal(0.9, side.AFromB.Distance.Millimetres, 1e-6);
+        Assert.True(side.AFromB.Outside);
+        Assert.Equal(0.9, side.BFromA.Distance.Millimetres, 1e-6);
+        Assert.False(side.BFromA.Outside);
+    }
+
+    /// <summary>Both arms' modulus 2·aw·ta²/6 by hand: 2·5.5·4.2²/6 = 32.34, 2·5.2·3.6²/6 = 22.464, 2·5·3²/6 = 15.</summary>
+    [Theory]
+    [InlineData("early", 32.34)]
+    [InlineData("middle", 22.464)]
+    [InlineData("late", 15)]
+    public void Strength_OfShipped_IsByHand(string name, double modulus) =>
+        Assert.Equal(modulus, ArmStrength.Of(OverlayPairs.Variant(name).Lever).Modulus, 9);
+
+    /// <summary>
+    /// Early arms are parallel, so below the crotch's arc, which ends at z = −(5 + 1 + 6.5) = −12.5, the stress is the lever arm by the modulus: at that level 8.5/32.34 = 0.2628.
+    /// Above it the arms widen toward each other, and at the top of the gap the lever arm is 15: never more than 15/32.34 = 0.4638 at their own width.
+    /// </summary>
+    [Fact]
+    public void Stress_OfEarly_LiesBetweenTheCrotchsEnds()
+    {
+        ArmStrength strength = ArmStrength.Of(OverlayPairs.Variant("early").Lever);
+        Assert.InRange(strength.StressPerNewton, 8.5 / 32.34, 0.4638);
+        Assert.InRange(strength.WeakestLevel.Millimetres, 6, 12.5);
+    }
+
+    /// <summary>By hand: round head 7.2 deep, 9.2 wide, hole 2.8 parallel: 9.2 · (7.2 − 2.8) = 40.48 were the chord at the axis just the head; blends only add.</summary>
+    [Fact]
+    public void HoleSection_OfLate_IsTheMetalBesideTheHole() =>
+        Assert.InRange(ArmStrength.Of(OverlayPairs.Variant("late").Lever).HoleSection, 40.48 - 1e-6, 50);
+
+    /// <summary>The trade notes' table of eras, its differences taken by hand.</summary>
+    [Theory]
+    [InlineData("early", "middle", "arms.thickness", -0.6)]
+    [InlineData("early", "middle", "head.depth", -0.8)]
+    [InlineData("early", "middle", "head.height", -0.5)]
+    [InlineData("early", "middle", "arms.width", -0.3)]
+    [InlineData("early", "middle", "pads.thickness", -0.25)]
+    [InlineData("early", "middle", "hole.diameter", -0.366)]
+    [InlineData("early", "middle", "tongue.thickness", -0.1)]
+    [InlineData("middle", "late", "arms.thickness", -0.6)]
+    [InlineData("middle", "late", "head.width", -0.3)]
+    [InlineData("middle", "late", "hole.diameter", -0.257)]
+    [InlineData("late", "smallest", "fork.gap", -2.6)]
+    [InlineData("late", "smallest", "arms.length", -5)]
+    [InlineData("late", "smallest", "tongue.length", -2.5)]
+    [InlineData("smallest", "late", "tongue.length", 2.5)]
+    public void Sizes_OfTheEras_DifferAsTheTableSays(string a, string b, string field, double delta) =>
+        Assert.Equal(delta, OverlayPairs.Compare(a, b).Sizes.Single(r => r.Name == field).Delta!.Value.Millimetres, 9);
+
+    [Fact]
+    public void Sizes_EqualInBoth_AreNotListed()
+    {
+        string[] listed = [.. OverlayPairs.Compare("early", "middle").Sizes.Select(r => r.Name)];
+        Assert.DoesNotContain("arms.length", listed);
+        Assert.DoesNotContain("fork.gap", listed);
+        // The bosses of the early lever are gone in the middle one: 9.5 + 2 · 0.5 against 9.5.
+        Assert.Contains("boss.sides", listed);
+        Assert.Contains("head.over_faces", listed);
+    }
+
+    /// <summary>Play of the eras with their pins, trade notes 6.1: 0.04, 0.08, 0.23, 0.14.</summary>
+    [Theory]
+    [InlineData("early", "middle", 0.04, 0.08)]
+    [InlineData("late", "smallest", 0.23, 0.14)]
+    public void Sizes_WithPins_TellThePlay(string a, string b, double first, double second)
+    {
+        BuiltPart[] pins = [.. ((string[])[a, b]).Select(n => PartKinds.Pin.Build(SheetMaker.Profile("pins/" + n)).Value!)];
+        LeverComparison both = LeverComparison.Of(OverlayPairs.Variant(a).WithPinOf(pins), OverlayPairs.Variant(b).WithPinOf(pins), Alignment.Pivot);
+        ComparedRow play = both.Sizes.Single(r => r.Name == "hole.play");
+        Assert.Equal(Matter.Fit, play.Matters);
+        Assert.Equal([first, second], play.Values.Select(v => Math.Round(((ComparedSize)v!).Size.Millimetres, 2)));
+        Assert.Contains(both.Sizes, r => r.Name == "pin.at_large_end");
+    }
+}
