@@ -24,7 +24,7 @@ internal static class CheckCommand
 
     private static int Run(Surroundings surroundings, IEnumerable<string> files, bool json)
     {
-        DrawingRoad road = new(surroundings.Files, PartKinds.All);
+        DrawingRoad road = new(surroundings.Files, ProfileKinds.All);
         (string File, Checked<BuiltPart> Part)[] read = [.. files.Select(f => (f, road.Part(f).Then(DimensioningFindings.Checked)))];
         bool ok = read.All(r => r.Part.Ok);
         if (json)

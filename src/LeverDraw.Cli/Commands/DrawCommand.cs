@@ -38,7 +38,7 @@ internal static class DrawCommand
     private static int Run(Surroundings surroundings, Command command, string[] paths, DrawChoices choices, bool json, CancellationToken stop)
     {
         List<Diagnostic> told = [];
-        DrawingRoad road = new(surroundings.Files, PartKinds.All);
+        DrawingRoad road = new(surroundings.Files, ProfileKinds.All);
         List<(string Path, BuiltPart Part)> parts = [];
         foreach (string path in paths)
         {

@@ -6,6 +6,7 @@ using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Drafting.Sheets;
 using LeverDraw.Drafting.TitleBlocks;
 using LeverDraw.Parts;
+using LeverDraw.Pipeline;
 using LeverDraw.Standards;
 using LeverDraw.Writers;
 using LeverDraw.Writers.Dxf;
@@ -19,7 +20,7 @@ internal sealed class DrawOptions
     private const string All = "all", Auto = "auto";
     private const int LeastDpi = 30, MostDpi = 1200, UsualDpi = 200;
 
-    private static readonly ImmutableArray<string> SheetNames = [.. PartKinds.All.SelectMany(k => k.SheetNames).Distinct()];
+    private static readonly ImmutableArray<string> SheetNames = [.. ProfileKinds.All.SelectMany(k => k.SheetNames).Distinct()];
 
     private readonly Option<string> sheet = Arguments.Word("--sheet", "Sheets to draw; a profile draws those its kind has", string.Join('|', SheetNames) + "|all", All);
     private readonly Option<string> format = Arguments.Word("--format", "Formats, with commas between", "svg,dxf,pdf,png", string.Join(',', DrawingWriters.All.Select(w => w.Format)));

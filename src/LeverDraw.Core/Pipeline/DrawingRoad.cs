@@ -9,14 +9,14 @@ namespace LeverDraw.Pipeline;
 
 /// <summary>The one road from a profile's text to ink on paper, for every host: text → fields → part → content → sheet. Every stage's findings are kept; a stage with errors is the last.</summary>
 /// <param name="source">Where profiles are read from.</param>
-/// <param name="kinds">The part kinds there are; for the tool itself, <c>PartKinds.All</c>.</param>
+/// <param name="kinds">The part kinds there are; for the tool itself, <see cref="ProfileKinds.All"/>.</param>
 public sealed class DrawingRoad(IProfileSource source, ImmutableArray<PartKind> kinds)
 {
     private readonly ImmutableArray<PartFields> fields = [.. kinds.Select(k => k.Fields)];
 
     /// <summary>The profile's part, checked in every size.</summary>
     public Checked<BuiltPart> Part(string path) =>
-        ProfileReader.Read(path, source, fields).Then(profile => kinds.First(k => k.Name == profile.Kind).Build(profile));
+        ProfileReader.Read(path, source, fields).Then(profile => kinds.First(k => k.Name == profile.Kind).Build(profile, source));
 
     /// <summary>A sheet ready for a writer.</summary>
     public static Checked<PlotSheet> Sheet(BuiltSheet sheet, SheetOptions options)
