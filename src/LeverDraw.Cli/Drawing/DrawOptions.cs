@@ -35,9 +35,15 @@ internal sealed class DrawOptions
     private readonly Option<string> dxfVersion = Arguments.Word("--dxf-version", "DXF release; auto: 2000, or 2010 where a text needs it", "2000|2010|auto", Auto);
     private readonly Option<string> dpi = Arguments.Word("--dpi", "PNG resolution, dots per inch, 30 to 1200", "N", UsualDpi.ToString(CultureInfo.InvariantCulture));
 
-    public void AddTo(Command command)
+    private bool choosesSheets;
+
+    /// <param name="sheets">Whether the user says which sheets; a command that draws only one does not ask.</param>
+    public void AddTo(Command command, bool sheets = true)
     {
-        foreach (Option option in (Option[])[sheet, format, folder, paper, units, projection, scale, style, tolerances, dxf, dxfVersion, dpi])
+        choosesSheets = sheets;
+        if (sheets)
+            command.Options.Add(sheet);
+        foreach (Option option in (Option[])[format, folder, paper, units, projection, scale, style, tolerances, dxf, dxfVersion, dpi])
             command.Options.Add(option);
     }
 
@@ -49,7 +55,7 @@ internal sealed class DrawOptions
         DxfOptions dxfOptions = new(
             words.One(dxfVersion, (Auto, DxfVersion.Automatic), ("2000", DxfVersion.R2000), ("2010", DxfVersion.R2010)),
             words.One(dxf, ("full", DxfContent.Full), ("outline", DxfContent.OutlinesOnly)));
-        ImmutableArray<string> sheets = words.Several(sheet, [.. SheetNames, All]);
+        ImmutableArray<string> sheets = choosesSheets ? words.Several(sheet, [.. SheetNames, All]) : [];
         ImmutableArray<string> formats = words.Several(format, [.. DrawingWriters.All.Select(w => w.Format), All]);
         DrawChoices choices = new(
             sheets.Contains(All) ? [] : sheets,

@@ -2,6 +2,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
+using LeverDraw.Cli.Mechanism;
 using LeverDraw.Diagnostics;
 
 namespace LeverDraw.Cli.Json;
@@ -11,6 +12,7 @@ namespace LeverDraw.Cli.Json;
 [JsonSerializable(typeof(DrawShape))]
 [JsonSerializable(typeof(CodeShape))]
 [JsonSerializable(typeof(IReadOnlyList<FieldShape>))]
+[JsonSerializable(typeof(BacklashShape))]
 [JsonSerializable(typeof(LookupShape))]
 [JsonSerializable(typeof(IReadOnlyList<LookupNameShape>))]
 internal sealed partial class ShapesJson : JsonSerializerContext

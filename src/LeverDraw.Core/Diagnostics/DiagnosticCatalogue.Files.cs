@@ -90,9 +90,14 @@ public static partial class DiagnosticCatalogue
         "Name a profile of kind {3}.",
         "lever = \"../pins/middle.toml\"", ["parts.lever", "../pins/middle.toml", "pin", "lever"]);
 
+    public static DiagnosticKind OtherKindGiven { get; } = new("LD118", Severity.Error, "profile of another kind given",
+        "This profile is of kind {0}; one of kind {1} is wanted here.",
+        "Give a profile of kind {1}.",
+        "backlash profiles/levers/middle.toml", ["lever", "setup"]);
+
     private static ImmutableArray<DiagnosticKind> Files() =>
     [
         FileMissing, FileIsDirectory, FileNotReadable, FileTooLarge, NotUtf8, NotText, NestedTooDeep, BadSyntax,
-        NeedsQuotes, CommaDecimal, ExtendsCycle, ExtendsTooLong, ExtendsOtherKind, ExtendsNotRelative, MoreFaults, PathNotRelative, OtherKindNamed,
+        NeedsQuotes, CommaDecimal, ExtendsCycle, ExtendsTooLong, ExtendsOtherKind, ExtendsNotRelative, MoreFaults, PathNotRelative, OtherKindNamed, OtherKindGiven,
     ];
 }

@@ -22,6 +22,8 @@ public sealed class Linkage
         Typical = new FourGaps(sizes.Typical(Gap.Thread), sizes.Typical(Gap.Groove), sizes.Typical(Gap.Pivot), sizes.Typical(Gap.Slot));
         _rigid = Rigid(contacts, sizes.Groove.Mid, sizes.Slot.Mid, Typical);
         (Motion, NutArm, IronArm) = MidTravel(contacts);
+        // Curved arms may hold their pads aside of the pivot.
+        NutMiddle = (contacts.PadFront(default)!.Value.Reach - contacts.PadBack(default)!.Value.Reach) / 2;
     }
 
     public Assembly Assembly { get; }
@@ -54,10 +56,13 @@ public sealed class Linkage
 
     internal RigidMechanism Solver => _rigid;
 
+    /// <summary>Where the nut stands at mid-travel, along the stud from the pin's axis, mm.</summary>
+    internal double NutMiddle { get; }
+
     public double Turns(Length alongStud) => alongStud / Lead;
 
     /// <summary>The nut's idle way by the exact solution at mid-travel; null when the lever binds or contact is lost.</summary>
-    public Length? ExactIdle() => _rigid.IdleAt(0) is { } idle ? Length.FromMillimetres(idle) : null;
+    public Length? ExactIdle() => _rigid.IdleAt(NutMiddle) is { } idle ? Length.FromMillimetres(idle) : null;
 
     /// <summary>The iron's way along the bed in one turn, at mid-travel: p·h_t/h_a.</summary>
     public Length TravelPerTurn => Lead * (IronArm / NutArm);

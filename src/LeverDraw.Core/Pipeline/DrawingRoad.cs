@@ -18,6 +18,15 @@ public sealed class DrawingRoad(IProfileSource source, ImmutableArray<PartKind> 
     public Checked<BuiltPart> Part(string path) =>
         ProfileReader.Read(path, source, fields).Then(profile => kinds.First(k => k.Name == profile.Kind).Build(profile, source));
 
+    /// <summary>A profile that must be of one kind.</summary>
+    public Checked<Profile> Read(string path, PartKind wanted)
+    {
+        ArgumentNullException.ThrowIfNull(wanted);
+        return ProfileReader.Read(path, source, fields).Then(profile => profile.Kind == wanted.Name
+            ? Checked<Profile>.Good(profile)
+            : Checked<Profile>.Bad([DiagnosticCatalogue.OtherKindGiven.At(SourcePosition.WholeFile(path), null, profile.Kind, wanted.Name)]));
+    }
+
     /// <summary>A sheet ready for a writer.</summary>
     public static Checked<PlotSheet> Sheet(BuiltSheet sheet, SheetOptions options)
     {
