@@ -13,6 +13,7 @@ namespace LeverDraw.Cli.Json;
 [JsonSerializable(typeof(CodeShape))]
 [JsonSerializable(typeof(IReadOnlyList<FieldShape>))]
 [JsonSerializable(typeof(BacklashShape))]
+[JsonSerializable(typeof(FitsShape))]
 [JsonSerializable(typeof(LookupShape))]
 [JsonSerializable(typeof(IReadOnlyList<LookupNameShape>))]
 internal sealed partial class ShapesJson : JsonSerializerContext

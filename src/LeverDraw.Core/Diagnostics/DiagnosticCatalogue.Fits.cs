@@ -45,6 +45,11 @@ public static partial class DiagnosticCatalogue
         "Take a thinner iron or a lever with a longer tongue: the nose soon wears away.",
         "an iron thicker than the plane was made for", ["0.3 mm", "2.1 mm", "0.5 mm"]);
 
+    public static DiagnosticKind PinNotGiven { get; } = new("LD413", Severity.Error, "lever's pin not among the files",
+        "The pin of '{0}' is not among the files: none has the drawing number {1}.",
+        "Give the pin's profile too, and name its 'sheet.number' in the lever's 'hole.pin'.",
+        "fits profiles/levers/middle.toml profiles/planes/middle.toml", ["Adjusting lever, middle", "'TC-P-02'"]);
+
     private static ImmutableArray<DiagnosticKind> Fits() =>
-        [UnknownZone, OutsideTable, ZoneForOtherSide, NoClearance, AllowanceTooLarge, TongueNotReached, PadsNotReached, ThinLand];
+        [UnknownZone, OutsideTable, ZoneForOtherSide, NoClearance, AllowanceTooLarge, TongueNotReached, PadsNotReached, ThinLand, PinNotGiven];
 }
