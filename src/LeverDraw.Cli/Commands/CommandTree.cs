@@ -17,7 +17,7 @@ internal static class CommandTree
         {
             CheckCommand.Build(surroundings),
             DrawCommand.Build(surroundings, stop),
-            FitsCommand.Build(surroundings),
+            FitsCommand.Build(surroundings, stop),
             BacklashCommand.Build(surroundings, stop),
             FieldsCommand.Build(surroundings),
             ExplainCommand.Build(surroundings),

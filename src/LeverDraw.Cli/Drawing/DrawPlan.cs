@@ -1,5 +1,6 @@
 using LeverDraw.Cli.Files;
 using LeverDraw.Parts;
+using LeverDraw.Profiles;
 
 namespace LeverDraw.Cli.Drawing;
 
@@ -32,6 +33,14 @@ internal static class DrawPlan
         return jobs;
     }
 
+    /// <summary>One sheet that is not a part's own, named after a profile.</summary>
+    public static IReadOnlyList<DrawJob> Make(Profile profile, BuiltSheet sheet, DrawChoices choices, IFileSystem files, List<UsageFault> faults)
+    {
+        DrawJob[] jobs = [JobOf(profile, sheet, choices)];
+        Check(jobs, [.. profile.Files.Select(files.Canonical)], files, faults);
+        return jobs;
+    }
+
     /// <summary>One sheet for all profiles of a kind, named after the first.</summary>
     private static IEnumerable<DrawJob> Tabled(IEnumerable<(string Path, BuiltPart Part)> parts, DrawChoices choices) =>
         parts.GroupBy(p => p.Part.Kind.Name, StringComparer.Ordinal).SelectMany(kind =>
@@ -42,11 +51,13 @@ internal static class DrawPlan
                 .Select(s => JobOf(path, first, TabledSheet.Of([.. kind.Select(p => p.Part)], s.Name), choices));
         });
 
-    private static DrawJob JobOf(string path, BuiltPart part, BuiltSheet sheet, DrawChoices choices)
+    private static DrawJob JobOf(string path, BuiltPart part, BuiltSheet sheet, DrawChoices choices) => JobOf(part.Profile with { Path = path }, sheet, choices);
+
+    private static DrawJob JobOf(Profile profile, BuiltSheet sheet, DrawChoices choices)
     {
-        var options = choices.SheetFor(part.Profile);
-        return new DrawJob(path, sheet, options, [.. choices.Writers.Select(w => new PlannedFile(
-            Join(choices.Folder, OutputName.Of(path, sheet.Name, w.Extension, DrawChoices.FileUnit(options.Units), choices.OutlinesOnly)), w))]);
+        var options = choices.SheetFor(profile);
+        return new DrawJob(profile.Path, sheet, options, [.. choices.Writers.Select(w => new PlannedFile(
+            Join(choices.Folder, OutputName.Of(profile.Path, sheet.Name, w.Extension, DrawChoices.FileUnit(options.Units), choices.OutlinesOnly)), w))]);
     }
 
     // Case is left out of account: what differs only in it is one file on other systems.

@@ -14,7 +14,11 @@ namespace LeverDraw.Cli.Mechanism;
 /// <summary>Levers, pins and planes from files in any order; each lever gets the pin whose drawing number it names.</summary>
 internal static class FitReading
 {
-    public sealed record Parts(ImmutableArray<FittedLever> Levers, ImmutableArray<HostPlane> Planes, ImmutableArray<Profile> Profiles);
+    /// <param name="Profiles">Of the levers, in their order.</param>
+    public sealed record Parts(ImmutableArray<FittedLever> Levers, ImmutableArray<HostPlane> Planes, ImmutableArray<Profile> Profiles)
+    {
+        public (FittedLever Lever, Profile Profile) First => (Levers[0], Profiles[0]);
+    }
 
     public static Checked<Parts> Read(IEnumerable<string> paths, IProfileSource source)
     {
@@ -22,14 +26,12 @@ internal static class FitReading
         List<(Profile Profile, Lever Lever)> levers = [];
         List<(string Number, Pin Pin)> pins = [];
         List<HostPlane> planes = [];
-        List<Profile> all = [];
         foreach (string path in paths)
         {
             Checked<Profile> read = ProfileReader.Read(path, source, [.. ProfileKinds.All.Select(k => k.Fields)]);
             told.AddRange(read.Diagnostics);
             if (!read.Ok)
                 continue;
-            all.Add(read.Value);
             string kind = read.Value.Kind;
             if (kind == PartKinds.Lever.Name)
                 Take(LeverPart.Build(read.Value.Values), l => levers.Add((read.Value, l)));
@@ -51,7 +53,7 @@ internal static class FitReading
                 told.Add(DiagnosticCatalogue.PinNotGiven.At(profile.Values.PositionOf(LeverFields.HolePin), LeverFields.HolePin.Name, profile.Name, wanted.Length > 0 ? "'" + wanted + "'" : "that its 'hole.pin' should name"));
         }
 
-        return Checked<Parts>.From(told, () => new Parts([.. fitted], [.. planes], [.. all]));
+        return Checked<Parts>.From(told, () => new Parts([.. fitted], [.. planes], [.. levers.Select(l => l.Profile)]));
 
         void Take<T>(Checked<T> part, Action<T> good)
             where T : class

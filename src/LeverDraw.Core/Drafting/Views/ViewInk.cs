@@ -20,7 +20,7 @@ internal sealed class ViewInk
         _view = view.Id;
         _overshoot = style.Overshoot;
         foreach (HatchedRegion region in view.Hatching)
-            AddHatch([.. region.Loops.Select(loop => loop.Transformed(toBlock))], style.HatchSpacing);
+            AddHatch([.. region.Loops.Select(loop => loop.Transformed(toBlock))], region.Angle, style.HatchSpacing * region.Spacing);
         foreach (PlotOutline outline in view.Outlines)
         {
             Contour loop = outline.Contour.Transformed(toBlock);
@@ -71,10 +71,10 @@ internal sealed class ViewInk
             _strokes.Add(new Stroke(arc.PointAt((double)i / pieces), arc.PointAt((i + 1.0) / pieces), kind));
     }
 
-    private void AddHatch(ImmutableArray<Contour> loops, double spacing)
+    private void AddHatch(ImmutableArray<Contour> loops, double angle, double spacing)
     {
-        ImmutableArray<LineEdge> lines = HatchLines.Across(loops, Math.PI / 4, spacing);
-        _items.Add(new PlotHatch(LineRole.Hatch, loops, Math.PI / 4, spacing, lines, null, _view));
+        ImmutableArray<LineEdge> lines = HatchLines.Across(loops, angle, spacing);
+        _items.Add(new PlotHatch(LineRole.Hatch, loops, angle, spacing, lines, null, _view));
         foreach (LineEdge line in lines)
             _strokes.Add(new Stroke(line.From, line.To, StrokeKind.Light));
     }

@@ -33,4 +33,11 @@ public sealed record ViewSource(string Id, string? Title)
 public sealed record ViewEdge(LineRole Role, Edge Edge);
 
 /// <summary>A cut face. Outer loop counter-clockwise, holes clockwise.</summary>
-public sealed record HatchedRegion(ImmutableArray<Contour> Loops);
+public sealed record HatchedRegion(ImmutableArray<Contour> Loops)
+{
+    /// <summary>Of the lines on paper, radians: neighbouring parts are hatched different ways (ISO 128-3).</summary>
+    public double Angle { get; init; } = Math.PI / 4;
+
+    /// <summary>Of the style's usual spacing.</summary>
+    public double Spacing { get; init; } = 1;
+}
