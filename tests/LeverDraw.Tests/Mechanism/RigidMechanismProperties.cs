@@ -28,13 +28,13 @@ public sealed class RigidMechanismProperties
     }
 
     /// <summary>
-    /// The tongue bears on the same edge of the slot however it is driven: its flanks slant by 2° or more, or it is widest between the slot's faces.
+    /// The tongue bears on the same edge of the slot however it is driven: its flanks slant by 4° or more, or it is widest between the slot's faces.
     /// A flank that stands along the face goes over from the lower edge to the upper with the least turn; the formula has one arm and cannot know: the report then means the exact number.
     /// </summary>
     private static bool BearingStays(Linkage linkage)
     {
         Vector2D bed = linkage.Contacts.Frame.Bed;
-        double slant = Math.Cos(2 * Math.PI / 180);
+        double slant = Math.Cos(4 * Math.PI / 180);
         return linkage.Assembly.Lever.Forms.Tongue == LeverFields.Bulb
             || (linkage.Assembly.Lever.Forms.Tongue != LeverFields.Parallel && linkage.Contacts.TongueFront(default)!.Value.Normal.Dot(bed) < slant && -linkage.Contacts.TongueBack(default)!.Value.Normal.Dot(bed) < slant);
     }

@@ -7,7 +7,7 @@ namespace LeverDraw.Tests.Samples;
 /// <summary>out-samples/ is what the shipped profiles make, byte for byte; pictures by their dots.</summary>
 public sealed class SampleTests
 {
-    public static TheoryData<string> Profiles => [.. SampleSet.Profiles];
+    public static TheoryData<string> Profiles => [.. SampleSet.Drawn];
 
     [Theory]
     [MemberData(nameof(Profiles))]
@@ -30,9 +30,16 @@ public sealed class SampleTests
     [Fact]
     public void Samples_AllComeFromAShippedProfile()
     {
-        string[] known = [.. SampleSet.Profiles.Select(p => Path.GetFileNameWithoutExtension(p) + (p.Contains("/pins/", StringComparison.Ordinal) ? ".pin." : ".finished."))];
+        string[] known = [.. SampleSet.Drawn.SelectMany(p => SheetsOf(p).Select(s => Path.GetFileNameWithoutExtension(p) + "." + s + "."))];
         Assert.DoesNotContain(SourceFiles.Under(SampleSet.Folder), s => !known.Any(k => Path.GetFileName(s).StartsWith(k, StringComparison.Ordinal)));
     }
+
+    private static string[] SheetsOf(string profile) => profile.Split('/')[1] switch
+    {
+        "pins" => ["pin"],
+        "setups" => ["mechanism", "travel"],
+        _ => ["finished"],
+    };
 
     private static void MustEqual(string name, byte[] shipped, byte[] made)
     {

@@ -62,8 +62,11 @@ internal static class PinFit
         Length half = assembly.Pin.Length.Nominal / 2 * Taper.InchPins.Rate;
         foreach (InchTaperPin size in InchTaperPins.All)
         {
-            if (size.LargeEnd - half > hole.Max)
-                return Ream(size.LargeEnd, assembly.Plane.Lugs, size.Number) is { } ream ? ream + ", and the lever's hole to suit" : null;
+            if (size.LargeEnd - half <= hole.Max)
+                continue;
+            if (WallLeft(assembly.Lever, size.LargeEnd) < size.LargeEnd * TaperPinFitting.LeastWallPerDiameter)
+                return null;
+            return Ream(size.LargeEnd, assembly.Plane.Lugs, size.Number) is { } ream ? ream + ", and the lever's hole to suit" : null;
         }
 
         return null;

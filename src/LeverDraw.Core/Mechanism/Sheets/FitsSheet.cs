@@ -63,6 +63,8 @@ public static class FitsSheet
 
         edges.AddRange(lever.ForkProfile.Edges.Select(e => new ViewEdge(LineRole.Edge, e)));
         double head = lever.Sizes[LeverFields.HeadWidth].Millimetres / 2;
+        if (lever.Boss is { } boss)
+            edges.AddRange(Bosses(head, head + boss.Height.Millimetres, boss.Diameter.Millimetres / 2));
         edges.Add(new(LineRole.Hidden, new LineEdge(new(-head, lever.Hole.AtMid.Millimetres / 2), new(head, lever.Hole.AtMid.Millimetres / 2))));
         edges.Add(new(LineRole.Hidden, new LineEdge(new(-head, -lever.Hole.AtMid.Millimetres / 2), new(head, -lever.Hole.AtMid.Millimetres / 2))));
         edges.Add(new(LineRole.Centre, new LineEdge(new(-outer, 0), new(outer, 0))));
@@ -78,6 +80,16 @@ public static class FitsSheet
                 new LeaderNote("lugs", 0, Label.Of("LUG OF THE FROG"), [new(outer - 1, top - 1.2), new(1 - outer, top - 1.2)]) { OnFace = true },
             ],
         };
+    }
+
+    private static IEnumerable<ViewEdge> Bosses(double head, double face, double radius)
+    {
+        foreach (int side in (int[])[1, -1])
+        {
+            Point2D[] corners = [new(side * head, radius), new(side * face, radius), new(side * face, -radius), new(side * head, -radius)];
+            for (int i = 0; i < 3; i++)
+                yield return new(LineRole.Edge, new LineEdge(corners[i], corners[i + 1]));
+        }
     }
 
     private static SheetTable Table(FitMatrix matrix) => new(

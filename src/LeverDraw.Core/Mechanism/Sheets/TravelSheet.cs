@@ -3,6 +3,7 @@ using System.Globalization;
 using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Drafting.Sheets;
+using LeverDraw.Drafting.TitleBlocks;
 using LeverDraw.Drafting.Views;
 using LeverDraw.Mechanism.Setups;
 using LeverDraw.Profiles;
@@ -27,10 +28,17 @@ public static class TravelSheet
         DrawnGaps gaps = DrawnGaps.Of(linkage.Typical);
         ViewSource middle = View("middle", null, linkage, default, gaps);
         middle = middle with { Annotations = [.. MechanismSheet.Names(new MechanismPicture(linkage, default, gaps))] };
-        return new SheetContent(Kind, PartState.Assembly, middle, [], [], [.. Ends(linkage, gaps, text)], Notes(linkage, text), MechanismSheet.Title(profile, "ADJUSTING MECHANISM", "ASSEMBLY, TRAVEL", options.Units))
+        return new SheetContent(Kind, PartState.Assembly, middle, [], [], [.. Ends(linkage, gaps, text)], Notes(linkage, text), Title(profile, options))
         {
             Tables = [Table(linkage, text)],
         };
+    }
+
+    /// <summary>Another document than the mechanism's: it must not share its number.</summary>
+    private static TitleBlock Title(Profile profile, SheetOptions options)
+    {
+        TitleBlock title = MechanismSheet.Title(profile, "ADJUSTING MECHANISM", "ASSEMBLY, TRAVEL", options.Units);
+        return title with { DrawingNumber = title.DrawingNumber.Length > 0 ? title.DrawingNumber + "-V" : "" };
     }
 
     private static IEnumerable<ViewSource> Ends(Linkage linkage, DrawnGaps gaps, DimensionText text)
@@ -70,7 +78,7 @@ public static class TravelSheet
 
     private static ImmutableArray<string> Notes(Linkage linkage, DimensionText text) =>
     [
-        "SOLVED EXACTLY FROM THE LEVER'S OWN OUTLINE, SIZES AT THE MIDDLE OF THEIR LIMITS; NUT DRIVING THE IRON DOWN.",
+        "DRAWN AT MID-TRAVEL AND AT BOTH ENDS. SOLVED EXACTLY FROM THE LEVER'S OWN OUTLINE, SIZES AT THE MIDDLE OF THEIR LIMITS; NUT DRIVING THE IRON DOWN.",
         "NUT FROM MIDDLE: MINUS IS AWAY FROM THE TOE, WHICH SENDS THE IRON DOWN. TRAVEL " + text.InSentence(linkage.Assembly.Plane.Nut.Travel.Nominal) + " IN ALL.",
         "GAPS DRAWN WIDE, IRONS AND NUT SHORTENED: DO NOT MEASURE THIS SHEET.",
         "SAFETY: THE IRON IS SHARP. TAKE IT OUT OF THE PLANE BEFORE YOU WORK ON LEVER, PIN OR NUT.",
