@@ -17,7 +17,9 @@ internal static class DrawPlan
             BuiltSheet[] sheets = [.. part.Sheets.Where(s => choices.Sheets.IsEmpty || choices.Sheets.Contains(s.Name))];
             if (sheets.Length == 0)
             {
-                faults.Add(new UsageFault(
+                faults.Add(part.Kind.SheetNames.IsEmpty
+                    ? new UsageFault($"'{path}' is of kind {part.Kind.Name}, which has no sheet of its own.", "Draw a setup that names it, or take 'fits --sheet'.")
+                    : new UsageFault(
                     $"'{path}' is of kind {part.Kind.Name} and has no sheet {string.Join(" or ", choices.Sheets)}.",
                     $"Its sheets: {string.Join(", ", part.Kind.SheetNames)}."));
             }

@@ -47,11 +47,11 @@ internal static class BacklashPrinter
         if (report.Now.Exact is null)
             yield return "The lever binds or loses contact at mid-travel: only the formula's number can be told.";
         else if (report.Now.Differ)
-            yield return "Where the two differ, the solved one is meant: the formula is for small gaps.";
+            yield return "Where the two differ, the exact one is meant: the formula is for small gaps.";
     }
 
     private static string Named(string name, LostTurns lost) =>
-        name.PadRight(15) + Turns(lost.Meant) + (lost.Exact is { } ? "  (solved exactly; by the formula " + Turns3(lost.Formula) + ", exactly " + Turns3(lost.Meant) + ")" : "  (by the formula)");
+        name.PadRight(15) + Turns(lost.Meant) + (lost.Exact is { } ? "  (exactly " + Turns3(lost.Meant) + ", by the formula " + Turns3(lost.Formula) + ")" : "  (by the formula)");
 
     private static IEnumerable<string> Mechanics(BacklashReport report)
     {

@@ -30,9 +30,9 @@ public sealed record FitContact(string Name, Length Typical, SizeLimits Worst, F
         if (clearance.Mid < Length.Zero)
             return new(name, clearance.Mid, clearance, FitState.Fails, tooLarge + " by " + Words.Mm(-clearance.Mid), rework(-clearance.Min));
         if (clearance.Min.Millimetres < -1e-9)
-            return new(name, clearance.Mid, clearance, FitState.Tight, name + " may bind: from " + Words.Mm(clearance.Min) + " to " + Words.Mm(clearance.Max), rework(-clearance.Min));
+            return new(name, clearance.Mid, clearance, FitState.Tight, name + ": may bind, from " + Words.Mm(clearance.Min) + " to " + Words.Mm(clearance.Max), rework(-clearance.Min));
         return loose is { } most && clearance.Mid > most
-            ? new(name, clearance.Mid, clearance, FitState.Loose, name + " has " + Words.Mm(clearance.Mid) + " of play", string.Empty)
+            ? new(name, clearance.Mid, clearance, FitState.Loose, name + ": " + Words.Mm(clearance.Mid) + " of play", string.Empty)
             : new(name, clearance.Mid, clearance, FitState.Good, string.Empty, string.Empty);
     }
 }
