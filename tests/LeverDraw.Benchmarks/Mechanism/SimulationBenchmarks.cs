@@ -5,7 +5,6 @@ namespace LeverDraw.Benchmarks.Mechanism;
 
 /// <summary>Ten million draws of nine sizes on one core. The bar is a few seconds.</summary>
 [MemoryDiagnoser]
-[SimpleJob(launchCount: 1, warmupCount: 1, iterationCount: 3)]
 public class SimulationBenchmarks
 {
     private const long Draws = 10_000_000;
