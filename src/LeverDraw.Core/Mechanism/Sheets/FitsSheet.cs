@@ -64,7 +64,7 @@ public static class FitsSheet
         edges.AddRange(lever.ForkProfile.Edges.Select(e => new ViewEdge(LineRole.Edge, e)));
         double head = lever.Sizes[LeverFields.HeadWidth].Millimetres / 2;
         if (lever.Boss is { } boss)
-            edges.AddRange(Bosses(head, head + boss.Height.Millimetres, boss.Diameter.Millimetres / 2));
+            edges.AddRange(Bosses(lever, head, head + boss.Height.Millimetres, boss.Diameter.Millimetres / 2));
         edges.Add(new(LineRole.Hidden, new LineEdge(new(-head, lever.Hole.AtMid.Millimetres / 2), new(head, lever.Hole.AtMid.Millimetres / 2))));
         edges.Add(new(LineRole.Hidden, new LineEdge(new(-head, -lever.Hole.AtMid.Millimetres / 2), new(head, -lever.Hole.AtMid.Millimetres / 2))));
         edges.Add(new(LineRole.Centre, new LineEdge(new(-outer, 0), new(outer, 0))));
@@ -82,12 +82,14 @@ public static class FitsSheet
         };
     }
 
-    private static IEnumerable<ViewEdge> Bosses(double head, double face, double radius)
+    /// <summary>As far as they stand clear of the shoulders.</summary>
+    private static IEnumerable<ViewEdge> Bosses(Lever lever, double head, double face, double radius)
     {
+        double foot = Math.Max(-radius, ShoulderHeight.At(lever.Fork, face));
         foreach (int side in (int[])[1, -1])
         {
-            Point2D[] corners = [new(side * head, radius), new(side * face, radius), new(side * face, -radius), new(side * head, -radius)];
-            for (int i = 0; i < 3; i++)
+            Point2D[] corners = [new(side * head, radius), new(side * face, radius), new(side * face, foot), new(side * head, foot)];
+            for (int i = 0; i < (foot > -radius ? 2 : 3); i++)
                 yield return new(LineRole.Edge, new LineEdge(corners[i], corners[i + 1]));
         }
     }
