@@ -37,7 +37,7 @@ internal static class CheckCommand
 
     private static int Run(Surroundings surroundings, IEnumerable<string> files, FoundryChoice choice, bool json)
     {
-        DrawingRoad road = new(surroundings.Files, PartKinds.All);
+        DrawingRoad road = new(surroundings.Files, ProfileKinds.All);
         (string File, Checked<BuiltPart> Part)[] read = [.. files.Select(f => (f, road.Part(f, choice.On).Then(DimensioningFindings.Checked).Then(TradeChecked)))];
         bool ok = read.All(r => r.Part.Ok);
         if (json)

@@ -19,6 +19,8 @@ internal static class CommandTree
             DrawCommand.Build(surroundings, stop),
             RemouldCommand.Build(surroundings),
             CompareCommand.Build(surroundings, stop),
+            FitsCommand.Build(surroundings, stop),
+            BacklashCommand.Build(surroundings, stop),
             FieldsCommand.Build(surroundings),
             ExplainCommand.Build(surroundings),
             TablesCommand.Build(surroundings),

@@ -45,7 +45,7 @@ internal static class DrawCommand
     private static int Run(Surroundings surroundings, Command command, string[] paths, DrawChoices choices, FoundryChoice choice, bool json, CancellationToken stop)
     {
         List<Diagnostic> told = [];
-        DrawingRoad road = new(surroundings.Files, PartKinds.All);
+        DrawingRoad road = new(surroundings.Files, ProfileKinds.All);
         List<(string Path, BuiltPart Part)> parts = [];
         foreach (string path in paths)
         {
@@ -63,23 +63,7 @@ internal static class DrawCommand
         if (faults.Count > 0)
             return UsageReport.Tell(surroundings, faults, command);
 
-        Progress progress = new(surroundings.Error, surroundings.ErrorIsTerminal, surroundings.Clock, jobs.Sum(j => j.Files.Count));
-        IReadOnlyList<RenderedFile>? rendered = null;
-        try
-        {
-            SheetRenderer renderer = new(progress, stop);
-            Checked<Sheets> sheets = renderer.Compose(jobs);
-            told.AddRange(sheets.Diagnostics);
-            if (sheets.Ok)
-                rendered = renderer.Render(jobs, sheets.Value, choices.DotsPerInch);
-        }
-        finally
-        {
-            progress.End();
-        }
-
-        if (rendered is not null)
-            new OutputBatch(surroundings.Files, stop).Write(choices.Folder, rendered);
+        IReadOnlyList<RenderedFile>? rendered = SheetOutput.Write(surroundings, jobs, choices, told, stop);
         return Report(surroundings, told, rendered, json);
     }
 
@@ -89,7 +73,7 @@ internal static class DrawCommand
         {
             DrawShape shape = new(
                 written is not null,
-                [.. (written ?? []).Select(f => new WrittenShape(f.Path, f.Profile, f.Sheet, f.Format, f.Bytes.Length))],
+                [.. (written ?? []).Select(SheetOutput.Shape)],
                 [.. told.Distinct().Select(ShapesJson.Of)]);
             ShapesJson.Print(surroundings.Out, shape, ShapesJson.Plain.DrawShape);
         }

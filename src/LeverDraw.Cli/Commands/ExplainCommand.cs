@@ -3,6 +3,7 @@ using LeverDraw.Cli.Json;
 using LeverDraw.Cli.Reporting;
 using LeverDraw.Diagnostics;
 using LeverDraw.Parts;
+using LeverDraw.Pipeline;
 using LeverDraw.Profiles;
 
 namespace LeverDraw.Cli.Commands;
@@ -34,7 +35,7 @@ internal static class ExplainCommand
             return ExitCode.Done;
         }
 
-        FieldShape[] fields = [.. PartKinds.All.SelectMany(k => k.Fields.WithCommon.Where(f => IsNamed(f, word)).Select(f => Shape(f, k)))];
+        FieldShape[] fields = [.. ProfileKinds.All.SelectMany(k => k.Fields.WithCommon.Where(f => IsNamed(f, word)).Select(f => Shape(f, k)))];
         if (fields.Length == 0)
             return UsageReport.Tell(surroundings, [Unknown(word)], command);
         if (json)
@@ -52,7 +53,7 @@ internal static class ExplainCommand
 
     private static UsageFault Unknown(string word)
     {
-        IEnumerable<string> fields = PartKinds.All.SelectMany(k => k.Fields.WithCommon).Select(f => f.Name).Distinct();
+        IEnumerable<string> fields = ProfileKinds.All.SelectMany(k => k.Fields.WithCommon).Select(f => f.Name).Distinct();
         string? near = NearestName.Of(word, DiagnosticCatalogue.All.Select(k => k.Code).Concat(fields));
         return new UsageFault(
             $"'{word}' is neither a diagnostic's code nor a field.",

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using LeverDraw.Cli.Reporting;
 using LeverDraw.Parts;
+using LeverDraw.Pipeline;
 using LeverDraw.Profiles;
 using LeverDraw.Units;
 
@@ -28,14 +29,14 @@ internal static class FieldsCommand
 
     private static int Run(Surroundings surroundings, Command command, string? name, string units, bool json, bool schema)
     {
-        PartKind[] kinds = [.. PartKinds.All.Where(k => name is null || k.Name == name)];
+        PartKind[] kinds = [.. ProfileKinds.All.Where(k => name is null || k.Name == name)];
         List<UsageFault> faults = [];
         if (kinds.Length == 0)
-            faults.Add(new UsageFault($"There is no part kind '{name}'.", Names.DidYouMean(name!, PartKinds.All.Select(k => k.Name))));
+            faults.Add(new UsageFault($"There is no part kind '{name}'.", Names.DidYouMean(name!, ProfileKinds.All.Select(k => k.Name))));
         if (units is not ("mm" or "in"))
             faults.Add(new UsageFault($"'{units}' is no value for --units.", "Take mm or in."));
         if (schema && name is null)
-            faults.Add(new UsageFault("--schema is of one part kind.", "Name one of: " + string.Join(", ", PartKinds.All.Select(k => k.Name)) + "."));
+            faults.Add(new UsageFault("--schema is of one part kind.", "Name one of: " + string.Join(", ", ProfileKinds.All.Select(k => k.Name)) + "."));
         if (schema && json)
             faults.Add(new UsageFault("--schema and --json ask for two things at once.", "Take one of them."));
         if (faults.Count > 0)

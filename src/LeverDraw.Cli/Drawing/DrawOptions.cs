@@ -6,6 +6,7 @@ using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Drafting.Sheets;
 using LeverDraw.Drafting.TitleBlocks;
 using LeverDraw.Parts;
+using LeverDraw.Pipeline;
 using LeverDraw.Standards;
 using LeverDraw.Writers;
 using LeverDraw.Writers.Dxf;
@@ -19,7 +20,7 @@ internal sealed class DrawOptions
     private const string All = "all", Usual = "finished,pin", Auto = "auto";
     internal const int LeastDpi = 30, MostDpi = 1200, UsualDpi = 200;
 
-    private static readonly ImmutableArray<string> SheetNames = [.. PartKinds.All.SelectMany(k => k.SheetNames).Distinct()];
+    private static readonly ImmutableArray<string> SheetNames = [.. ProfileKinds.All.SelectMany(k => k.SheetNames).Distinct()];
 
     private readonly Option<string> sheet = Arguments.Word("--sheet", "Sheets to draw, with commas between; a profile draws those its kind has; all: every one that its profile calls for", string.Join(',', SheetNames) + "|all", Usual);
     private readonly Option<string> format = Arguments.Word("--format", "Formats, with commas between", "svg,dxf,pdf,png", string.Join(',', DrawingWriters.All.Select(w => w.Format)));
@@ -34,9 +35,15 @@ internal sealed class DrawOptions
     private readonly Option<string> dxfVersion = Arguments.Word("--dxf-version", "DXF release; auto: 2000, or 2010 where a text needs it", "2000|2010|auto", Auto);
     private readonly Option<string> dpi = Arguments.Word("--dpi", "PNG resolution, dots per inch, 30 to 1200", "N", UsualDpi.ToString(CultureInfo.InvariantCulture));
 
-    public void AddTo(Command command)
+    private bool choosesSheets;
+
+    /// <param name="sheets">Whether the user says which sheets; a command that draws only one does not ask.</param>
+    public void AddTo(Command command, bool sheets = true)
     {
-        foreach (Option option in (Option[])[sheet, format, folder, paper, units, projection, scale, style, tolerances, dxf, dxfVersion, dpi])
+        choosesSheets = sheets;
+        if (sheets)
+            command.Options.Add(sheet);
+        foreach (Option option in (Option[])[format, folder, paper, units, projection, scale, style, tolerances, dxf, dxfVersion, dpi])
             command.Options.Add(option);
     }
 
@@ -48,7 +55,7 @@ internal sealed class DrawOptions
         DxfOptions dxfOptions = new(
             words.One(dxfVersion, (Auto, DxfVersion.Automatic), ("2000", DxfVersion.R2000), ("2010", DxfVersion.R2010)),
             words.One(dxf, ("full", DxfContent.Full), ("outline", DxfContent.OutlinesOnly)));
-        ImmutableArray<string> sheets = words.Several(sheet, [.. SheetNames, All]);
+        ImmutableArray<string> sheets = choosesSheets ? words.Several(sheet, [.. SheetNames, All]) : [];
         ImmutableArray<string> formats = words.Several(format, [.. DrawingWriters.All.Select(w => w.Format), All]);
         DrawChoices choices = new(
             sheets.Contains(All) ? [] : sheets,

@@ -1,5 +1,6 @@
 using LeverDraw.Cli.Files;
 using LeverDraw.Parts;
+using LeverDraw.Profiles;
 
 namespace LeverDraw.Cli.Drawing;
 
@@ -16,7 +17,9 @@ internal static class DrawPlan
             BuiltSheet[] sheets = [.. part.Sheets.Where(s => !choices.Tabled || s.Plot is null).Where(s => choices.Sheets.IsEmpty ? s.IsUsual : choices.Sheets.Contains(s.Name))];
             if (sheets.Length == 0)
             {
-                faults.Add(new UsageFault(
+                faults.Add(part.Kind.SheetNames.IsEmpty
+                    ? new UsageFault($"'{path}' is of kind {part.Kind.Name}, which has no sheet of its own.", "Draw a setup that names it, or take 'fits --sheet'.")
+                    : new UsageFault(
                     $"'{path}' is of kind {part.Kind.Name} and has no sheet {string.Join(" or ", choices.Sheets)}.",
                     $"Its sheets: {string.Join(", ", part.Kind.SheetNames)}."));
             }
@@ -29,6 +32,14 @@ internal static class DrawPlan
             jobs.AddRange(Tabled(parts, choices));
 
         Check(jobs, inputs, files, faults);
+        return jobs;
+    }
+
+    /// <summary>One sheet that is not a part's own, named after a profile.</summary>
+    public static IReadOnlyList<DrawJob> Make(Profile profile, BuiltSheet sheet, DrawChoices choices, IFileSystem files, List<UsageFault> faults)
+    {
+        DrawJob[] jobs = [JobOf(profile.Path, sheet, choices.SheetFor(profile), choices)];
+        Check(jobs, [.. profile.Files.Select(files.Canonical)], files, faults);
         return jobs;
     }
 

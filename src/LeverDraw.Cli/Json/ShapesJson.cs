@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
 using LeverDraw.Cli.Comparing;
+using LeverDraw.Cli.Mechanism;
 using LeverDraw.Diagnostics;
 
 namespace LeverDraw.Cli.Json;
@@ -14,6 +15,8 @@ namespace LeverDraw.Cli.Json;
 [JsonSerializable(typeof(CompareShape))]
 [JsonSerializable(typeof(CodeShape))]
 [JsonSerializable(typeof(IReadOnlyList<FieldShape>))]
+[JsonSerializable(typeof(BacklashShape))]
+[JsonSerializable(typeof(FitsShape))]
 [JsonSerializable(typeof(LookupShape))]
 [JsonSerializable(typeof(IReadOnlyList<LookupNameShape>))]
 internal sealed partial class ShapesJson : JsonSerializerContext

@@ -80,9 +80,24 @@ public static partial class DiagnosticCatalogue
         "Mend the ones shown first.",
         "a file that is no profile at all", ["312"]);
 
+    public static DiagnosticKind PathNotRelative { get; } = new("LD116", Severity.Error, "path is not relative",
+        "'{0}' is \"{1}\", which is not a path relative to this file.",
+        "Write it from this file's folder, with '/', such as \"../levers/middle.toml\".",
+        "lever = \"/home/profiles/middle.toml\"", ["parts.lever", "/home/profiles/middle.toml"]);
+
+    public static DiagnosticKind OtherKindNamed { get; } = new("LD117", Severity.Error, "file of another kind named",
+        "'{0}' names '{1}', which is of kind {2}, not {3}.",
+        "Name a profile of kind {3}.",
+        "lever = \"../pins/middle.toml\"", ["parts.lever", "../pins/middle.toml", "pin", "lever"]);
+
+    public static DiagnosticKind OtherKindGiven { get; } = new("LD118", Severity.Error, "profile of another kind given",
+        "This profile is of kind {0}; one of kind {1} is wanted here.",
+        "Give a profile of kind {1}.",
+        "backlash profiles/levers/middle.toml", ["lever", "setup"]);
+
     private static ImmutableArray<DiagnosticKind> Files() =>
     [
         FileMissing, FileIsDirectory, FileNotReadable, FileTooLarge, NotUtf8, NotText, NestedTooDeep, BadSyntax,
-        NeedsQuotes, CommaDecimal, ExtendsCycle, ExtendsTooLong, ExtendsOtherKind, ExtendsNotRelative, MoreFaults,
+        NeedsQuotes, CommaDecimal, ExtendsCycle, ExtendsTooLong, ExtendsOtherKind, ExtendsNotRelative, MoreFaults, PathNotRelative, OtherKindNamed, OtherKindGiven,
     ];
 }

@@ -18,6 +18,8 @@ internal sealed class MovedValues(IFieldValues inner, IReadOnlyDictionary<string
 
     public Length Get(RoughnessField field) => inner.Get(field);
 
+    public double? Find(NumberField field) => inner.Find(field);
+
     public string Get(ChoiceField field) => inner.Get(field);
 
     public string Get(TextField field) => inner.Get(field);

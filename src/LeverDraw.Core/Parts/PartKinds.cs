@@ -6,6 +6,7 @@ using LeverDraw.Parts.AdjustingLever;
 using LeverDraw.Parts.AdjustingLever.Foundry;
 using LeverDraw.Parts.AdjustingLever.FoundrySheets;
 using LeverDraw.Parts.AdjustingLever.Sheets;
+using LeverDraw.Parts.HostPlanes;
 using LeverDraw.Parts.PivotPin;
 using LeverDraw.Parts.PivotPin.Sheets;
 using LeverDraw.Profiles;
@@ -42,7 +43,12 @@ public static class PartKinds
             Parametric = (pin, profile) => PinParameters.Of(pin, profile, (other, same) => PinSheet.Content(other, same, new SheetOptions())),
         });
 
-    public static ImmutableArray<PartKind> All { get; } = [Lever, Pin];
+    /// <summary>No part to be made, and so without a sheet of its own: what levers are fitted to.</summary>
+    public static PartKind Plane { get; } = PartKind.Of<HostPlane>(
+        new PartFields("plane", HostPlaneFields.All) { Common = CommonFields.OfFile },
+        profile => HostPlanePart.Build(profile.Name, profile.Values));
+
+    public static ImmutableArray<PartKind> All { get; } = [Lever, Pin, Plane];
 
     /// <summary>What the profile reader needs to know of them.</summary>
     public static ImmutableArray<PartFields> Fields { get; } = [.. All.Select(k => k.Fields)];

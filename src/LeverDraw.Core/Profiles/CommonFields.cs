@@ -36,10 +36,13 @@ public static class CommonFields
 
     public static TextField Finish { get; } = new("material.finish", null, "Finish of the surfaces.", 60, "");
 
-    public static ImmutableArray<FieldSpec> All { get; } =
-    [
-        Kind, Name, Units, Extends, Title, Number, Revision, Date, Author, Approved, Owner, Reproduction, Material, Process, Finish,
-    ];
+    /// <summary>Of every file, be it of a part or not.</summary>
+    public static ImmutableArray<FieldSpec> OfFile { get; } = [Kind, Name, Units, Extends, Title, Number, Revision, Date, Author, Approved, Owner];
+
+    /// <summary>Of every part that is to be made.</summary>
+    public static ImmutableArray<FieldSpec> OfPart { get; } = [Reproduction, Material, Process, Finish];
+
+    public static ImmutableArray<FieldSpec> All { get; } = [.. OfFile, .. OfPart];
 
     /// <summary>Fields that belong to one file and are not taken from the profile it extends: two drawings must not share a number or an approval by accident.</summary>
     public static ImmutableArray<FieldSpec> NeverInherited { get; } = [Name, Extends, Title, Number, Revision, Date, Approved];

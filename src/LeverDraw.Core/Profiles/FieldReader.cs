@@ -16,6 +16,7 @@ internal sealed class FieldReader(LengthUnit unit, FileFaults faults)
         (AngleField angle, RawNumber number) => InRange(angle, number.Span, number.Value),
         (AngleField angle, RawText text) => ReadAngle(angle, text),
         (RoughnessField rough, RawNumber number) => ReadRoughness(rough, number),
+        (NumberField plain, RawNumber number) => ReadNumber(plain, number),
         (TaperField taper, RawText text) => ReadTaper(taper, text),
         (ChoiceField choice, RawText text) => ReadChoice(choice, text),
         (TextField { IsDate: true } date, RawText text) => ReadDate(date, text.Span, text.Value),
@@ -70,6 +71,21 @@ internal sealed class FieldReader(LengthUnit unit, FileFaults faults)
             return Length.FromMillimetres(number.Value / 1000);
         faults.AddWithHint(DiagnosticCatalogue.OutOfRange, number.Span, field.Name, "Ra is in micrometres; 0 leaves the sign away.",
             field.Name, number.Value, 0, field.MaxMicrometres, "µm");
+        return null;
+    }
+
+    private object? ReadNumber(NumberField field, RawNumber number)
+    {
+        if (!double.IsFinite(number.Value))
+        {
+            faults.Add(DiagnosticCatalogue.NotFinite, number.Span, field.Name, field.Name);
+            return null;
+        }
+
+        if (number.Value >= field.Min && number.Value <= field.Max)
+            return number.Value;
+        faults.AddWithHint(DiagnosticCatalogue.OutOfRange, number.Span, field.Name, "It is a plain number; check the decimal point.",
+            field.Name, number.Value, field.Min, field.Max, "plain numbers");
         return null;
     }
 

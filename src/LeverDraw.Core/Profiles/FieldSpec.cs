@@ -44,6 +44,13 @@ public sealed record RoughnessField(string Name, string? Symbol, string Help, do
     public override bool IsOptional => true;
 }
 
+/// <summary>A plain number without a unit, such as a price; absent unless given. Range ends are allowed values.</summary>
+public sealed record NumberField(string Name, string? Symbol, string Help, double Min, double Max)
+    : FieldSpec(Name, Symbol, Help)
+{
+    public override bool IsOptional => true;
+}
+
 /// <summary>A taper on diameter: <c>"1:48"</c> or <c>"parallel"</c>.</summary>
 public sealed record TaperField(string Name, string? Symbol, string Help, Taper? Default = null)
     : FieldSpec(Name, Symbol, Help)

@@ -18,6 +18,9 @@ public interface IFieldValues
     /// <summary>Ra; zero when the surface is left unsaid.</summary>
     Length Get(RoughnessField field);
 
+    /// <summary>The number, or null when absent.</summary>
+    double? Find(NumberField field);
+
     Taper Get(TaperField field);
 
     string Get(ChoiceField field);

@@ -68,6 +68,10 @@ public static class FieldsJson
                 json.WriteNumber("maxMicrometres", rough.MaxMicrometres);
                 json.WriteNumber("default", rough.Default);
                 break;
+            case NumberField number:
+                json.WriteNumber("min", number.Min);
+                json.WriteNumber("max", number.Max);
+                break;
             case TaperField { Default: { } taper }:
                 json.WriteString("default", TaperText.Format(taper));
                 break;
@@ -108,6 +112,7 @@ public static class FieldsJson
         SizeField => "size",
         AngleField => "angle",
         RoughnessField => "roughness",
+        NumberField => "number",
         TaperField => "taper",
         ChoiceField => "choice",
         TextField { IsDate: true } => "date",

@@ -63,6 +63,10 @@ public static class JsonSchema
                 json.WriteNumber("minimum", 0);
                 json.WriteNumber("maximum", rough.MaxMicrometres);
                 break;
+            case NumberField number:
+                json.WriteString("type", "number");
+                WriteRange(json, number.Min, number.Max);
+                break;
             case ChoiceField choice:
                 FieldsJson.WriteWords(json, "enum", choice.Choices);
                 break;

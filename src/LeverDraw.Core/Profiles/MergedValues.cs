@@ -27,6 +27,8 @@ internal sealed class MergedValues(
 
     public Length Get(RoughnessField field) => Stated(field) is { } value ? (Length)value.Value : Length.FromMillimetres(field.Default / 1000);
 
+    public double? Find(NumberField field) => Applies(field) && Stated(field) is { } value ? (double)value.Value : null;
+
     public Taper Get(TaperField field) => Stated(field) is { } value ? (Taper)value.Value : field.Default ?? throw Absent(field);
 
     public string Get(ChoiceField field) => Stated(field) is { } value ? (string)value.Value : field.Default ?? throw Absent(field);

@@ -56,12 +56,12 @@ internal sealed record ProfileChain(ImmutableArray<ChainLink> Links, ImmutableAr
             if (extends.Value is not RawText { Value: var relative } || string.IsNullOrWhiteSpace(relative) || relative.Length > CommonFields.Extends.MaxLength)
                 return Result(isWhole: false);
             blamedAt = extends.Value.Span;
-            if (!IsRelative(relative))
+            if (!ProfilePath.IsRelative(relative))
             {
                 blamed.Add(DiagnosticCatalogue.ExtendsNotRelative, blamedAt, CommonFields.Extends.Name, FieldReader.Shown(relative));
                 return Result(isWhole: false);
             }
-            path = Beside(path, relative);
+            path = ProfilePath.Beside(path, relative);
         }
 
         ProfileChain Result(bool isWhole) => new(links.ToImmutable(), all.ToImmutable(), isWhole);
@@ -85,18 +85,5 @@ internal sealed record ProfileChain(ImmutableArray<ChainLink> Links, ImmutableAr
                 blamed.Add(DiagnosticCatalogue.FileMissing, at, field, path);
                 break;
         }
-    }
-
-    private static bool IsRelative(string path) =>
-        path[0] is not ('/' or '\\' or '~') && !path.Contains(':', StringComparison.Ordinal) && !path.Any(char.IsControl);
-
-    // By text alone: Core knows no file system, and '/' works on every one.
-    private static string Beside(string file, string relative)
-    {
-        relative = relative.Replace('\\', '/');
-        while (relative.StartsWith("./", StringComparison.Ordinal))
-            relative = relative[2..];
-        int slash = file.LastIndexOfAny(['/', '\\']);
-        return slash < 0 ? relative : file[..(slash + 1)] + relative;
     }
 }

@@ -52,6 +52,7 @@ internal static class DxfLayers
         PartState.Casting => "OUTLINE_CASTING",
         PartState.Pattern => "OUTLINE_PATTERN",
         PartState.Pin => "OUTLINE_PIN",
+        PartState.Assembly => "OUTLINE_ASSEMBLY",
         _ => throw new ArgumentOutOfRangeException(nameof(state)),
     };
 

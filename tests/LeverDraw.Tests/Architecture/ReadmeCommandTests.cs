@@ -19,9 +19,7 @@ public sealed partial class ReadmeCommandTests
     [MemberData(nameof(Commands))]
     public void Command_Run_Succeeds(string line)
     {
-        MemoryFiles files = new();
-        foreach (string path in SampleSet.Profiles)
-            files.With(path, RepositoryFile.Read(path));
+        MemoryFiles files = Shipped();
         CliRun run = CliRun.Of(files, CommandWords.Split(line));
         Assert.True(run.Exit == ExitCode.Done, run.Error);
     }
@@ -38,7 +36,7 @@ public sealed partial class ReadmeCommandTests
     [Fact]
     public void Options_NamedInTheReadme_Exist()
     {
-        string help = string.Concat(new[] { "check", "draw", "remould", "fields", "explain", "tables" }.Select(c => CliRun.Of(new MemoryFiles(), c, "--help").Out)
+        string help = string.Concat(new[] { "check", "draw", "remould", "compare", "fits", "backlash", "fields", "explain", "tables" }.Select(c => CliRun.Of(new MemoryFiles(), c, "--help").Out)
             .Concat(AllLookups.InOrder.Select(l => CliRun.Of(new MemoryFiles(), "tables", l.Name, "--help").Out)));
         string[] unknown = [.. Option().Matches(RepositoryFile.Read("README.md")).Select(m => m.Groups[1].Value).Distinct()
             .Where(o => o is not ("--project" or "--json") && !help.Contains(o + " ", StringComparison.Ordinal))];
@@ -49,7 +47,15 @@ public sealed partial class ReadmeCommandTests
     [Theory]
     [MemberData(nameof(Shown))]
     public void Output_ShownInTheReadme_IsTheRealOne(string line, string shown) =>
-        Assert.Equal(shown, CliRun.Of(new MemoryFiles(), CommandWords.Split(line)).Out);
+        Assert.Equal(shown, CliRun.Of(Shipped(), CommandWords.Split(line)).Out);
+
+    private static MemoryFiles Shipped()
+    {
+        MemoryFiles files = new();
+        foreach (string path in SampleSet.All)
+            files.With(path, RepositoryFile.Read(path));
+        return files;
+    }
 
     public static TheoryData<string, string> Shown
     {
@@ -68,7 +74,7 @@ public sealed partial class ReadmeCommandTests
         string readme = RepositoryFile.Read("README.md");
         int from = readme.IndexOf("```toml\n", StringComparison.Ordinal) + "```toml\n".Length;
         MemoryFiles files = new MemoryFiles().With("profiles/levers/mine.toml", readme[from..readme.IndexOf("```", from, StringComparison.Ordinal)]);
-        foreach (string path in SampleSet.Profiles)
+        foreach (string path in SampleSet.All)
             files.With(path, RepositoryFile.Read(path));
         CliRun run = CliRun.Of(files, "draw", "profiles/levers/mine.toml", "--format", "svg");
         Assert.True(run.Exit == ExitCode.Done, run.Error);

@@ -2,6 +2,7 @@ using System.Text.Json;
 using LeverDraw.Cli;
 using LeverDraw.Diagnostics;
 using LeverDraw.Parts;
+using LeverDraw.Pipeline;
 
 namespace LeverDraw.Tests.Cli;
 
@@ -11,7 +12,7 @@ public sealed class FieldsAndExplainTests
 
     public static TheoryData<string> Codes => [.. DiagnosticCatalogue.All.Select(k => k.Code)];
 
-    public static TheoryData<string> Kinds => [.. PartKinds.All.Select(k => k.Name)];
+    public static TheoryData<string> Kinds => [.. ProfileKinds.All.Select(k => k.Name)];
 
     [Theory]
     [MemberData(nameof(Codes))]
@@ -50,7 +51,7 @@ public sealed class FieldsAndExplainTests
     {
         CliRun run = CliRun.Of(NoFiles, "explain", "sheet.owner");
         Assert.Single(run.Out.Split('\n'), l => l == "sheet.owner");
-        Assert.Contains("Part kinds: " + string.Join(", ", PartKinds.All.Select(k => k.Name)), run.Out, StringComparison.Ordinal);
+        Assert.Contains("Part kinds: " + string.Join(", ", ProfileKinds.All.Select(k => k.Name)), run.Out, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -59,7 +60,7 @@ public sealed class FieldsAndExplainTests
     {
         CliRun run = CliRun.Of(NoFiles, "fields", kind);
         string[] first = [.. run.Out.Split('\n').Select(l => l.Split(' ')[0])];
-        Assert.All(PartKinds.All.Single(k => k.Name == kind).Fields.WithCommon, f => Assert.Contains(f.Name, first));
+        Assert.All(ProfileKinds.All.Single(k => k.Name == kind).Fields.WithCommon, f => Assert.Contains(f.Name, first));
         using JsonDocument json = JsonDocument.Parse(CliRun.Of(NoFiles, "fields", kind, "--json").Out);
         Assert.Equal(kind, json.RootElement.GetProperty("kind").GetString());
         using JsonDocument schema = JsonDocument.Parse(CliRun.Of(NoFiles, "fields", kind, "--schema").Out);
@@ -70,6 +71,6 @@ public sealed class FieldsAndExplainTests
     public void Fields_NoKindAsJson_IsAListOfAll()
     {
         using JsonDocument json = JsonDocument.Parse(CliRun.Of(NoFiles, "fields", "--json").Out);
-        Assert.Equal(PartKinds.All.Length, json.RootElement.GetArrayLength());
+        Assert.Equal(ProfileKinds.All.Length, json.RootElement.GetArrayLength());
     }
 }

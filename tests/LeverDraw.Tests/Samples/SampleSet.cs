@@ -16,20 +16,30 @@ internal static class SampleSet
     /// <summary>With <c>LEVERDRAW_ACCEPT=1</c> the samples are written anew instead of compared.</summary>
     public static bool Accept => Environment.GetEnvironmentVariable("LEVERDRAW_ACCEPT") == "1";
 
-    /// <summary>The profiles that can be drawn, relative to the root.</summary>
+    /// <summary>The profiles of parts, relative to the root.</summary>
     public static IReadOnlyList<string> Profiles { get; } =
         [.. SourceFiles.Under("profiles/levers", ".toml"), .. SourceFiles.Under("profiles/pins", ".toml")];
 
     /// <summary>The part itself of every profile; of one lever the foundry's sheets too.</summary>
-    public static string SheetsOf(string profile) =>
-        profile.Contains("/pins/", StringComparison.Ordinal) ? "pin" : profile.EndsWith("/middle.toml", StringComparison.Ordinal) ? "finished,casting,pattern" : "finished";
+    public static string SheetsOf(string profile) => profile.Split('/')[1] switch
+    {
+        "pins" => "pin",
+        "setups" => "mechanism,travel",
+        _ => profile.EndsWith("/middle.toml", StringComparison.Ordinal) ? "finished,casting,pattern" : "finished",
+    };
+
+    /// <summary>Those whose sheets are kept as samples.</summary>
+    public static IReadOnlyList<string> Drawn { get; } = [.. Profiles, "profiles/setups/rattling.toml", "profiles/setups/rare.toml"];
+
+    /// <summary>Every shipped profile, those that have no sheet of their own included.</summary>
+    public static IReadOnlyList<string> All { get; } = [.. SourceFiles.Under("profiles", ".toml")];
 
     /// <summary>Draws a profile in memory.</summary>
     /// <returns>File names without folder, and contents.</returns>
     public static IReadOnlyDictionary<string, byte[]> Draw(string profile, params string[] options)
     {
         MemoryFiles files = new();
-        foreach (string path in Profiles)
+        foreach (string path in All)
             files.With(path, File.ReadAllBytes(Path.Combine(RepositoryFile.Root, path)));
         CliRun run = CliRun.Of(files, ["draw", profile, "--out", "drawn", .. options]);
         Assert.True(run.Exit == ExitCode.Done, run.Error);

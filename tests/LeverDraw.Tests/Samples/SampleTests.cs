@@ -7,7 +7,7 @@ namespace LeverDraw.Tests.Samples;
 /// <summary>out-samples/ is what the shipped profiles make, byte for byte; pictures by their dots.</summary>
 public sealed class SampleTests
 {
-    public static TheoryData<string> Profiles => [.. SampleSet.Profiles];
+    public static TheoryData<string> Profiles => [.. SampleSet.Drawn];
 
     [Theory]
     [MemberData(nameof(Profiles))]
@@ -30,7 +30,7 @@ public sealed class SampleTests
     [Fact]
     public void Samples_AllComeFromAShippedProfile()
     {
-        string[] known = [.. SampleSet.Profiles.SelectMany(p => SampleSet.SheetsOf(p).Split(',').Select(s => Path.GetFileNameWithoutExtension(p) + "." + s + "."))];
+        string[] known = [.. SampleSet.Drawn.SelectMany(p => SampleSet.SheetsOf(p).Split(',').Select(s => Path.GetFileNameWithoutExtension(p) + "." + s + "."))];
         Assert.DoesNotContain(SourceFiles.Under(SampleSet.Folder), s => !known.Any(k => Path.GetFileName(s).StartsWith(k, StringComparison.Ordinal)));
     }
 

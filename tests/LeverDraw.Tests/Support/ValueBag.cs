@@ -19,6 +19,8 @@ internal sealed class ValueBag : IFieldValues
 
     public ValueBag With(RoughnessField field, double micrometres) => Put(field, Length.FromMillimetres(micrometres / 1000));
 
+    public ValueBag With(NumberField field, double number) => Put(field, number);
+
     public ValueBag With(TaperField field, Taper taper) => Put(field, taper);
 
     public ValueBag With(ChoiceField field, string word) => Put(field, field.Choices.Contains(word) ? word : throw new ArgumentException(word));
@@ -53,6 +55,8 @@ internal sealed class ValueBag : IFieldValues
     public Angle Get(AngleField field) => _set.TryGetValue(field.Name, out object? v) ? (Angle)v : Angle.FromDegrees(field.Default!.Value);
 
     public Length Get(RoughnessField field) => _set.TryGetValue(field.Name, out object? v) ? (Length)v : Length.FromMillimetres(field.Default / 1000);
+
+    public double? Find(NumberField field) => _set.TryGetValue(field.Name, out object? v) ? (double)v : null;
 
     public Taper Get(TaperField field) => _set.TryGetValue(field.Name, out object? v) ? (Taper)v : field.Default!.Value;
 

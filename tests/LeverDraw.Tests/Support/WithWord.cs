@@ -7,6 +7,8 @@ namespace LeverDraw.Tests.Support;
 /// <summary>A profile's values with one choice changed.</summary>
 internal sealed class WithWord(IFieldValues inner, ChoiceField changed, string word) : IFieldValues
 {
+    public double? Find(NumberField field) => inner.Find(field);
+
     public SizeValue? Find(SizeField field) => inner.Find(field);
 
     public SizeValue Get(SizeField field) => inner.Get(field);

@@ -10,6 +10,9 @@ public enum PartState
     Casting,
     Pattern,
     Pin,
+
+    /// <summary>Several parts together: nothing to be made from.</summary>
+    Assembly,
 }
 
 /// <summary>Unit of the numbers in a DXF file and first unit of the lettering.</summary>

@@ -20,7 +20,7 @@ internal sealed class ViewInk
         _view = view.Id;
         _overshoot = style.Overshoot;
         foreach (HatchedRegion region in view.Hatching)
-            AddHatch(region, [.. region.Loops.Select(loop => loop.Transformed(toBlock))], style.HatchSpacing);
+            AddHatch(region, [.. region.Loops.Select(loop => loop.Transformed(toBlock))], style.HatchSpacing * region.Spacing);
         foreach (PlotOutline outline in view.Outlines)
             AddLoop(LineRole.Outline, outline.Contour.Transformed(toBlock));
         foreach (ViewLoop loop in view.Loops)

@@ -41,8 +41,11 @@ public sealed record ViewLoop(LineRole Role, Contour Contour);
 /// <summary>A cut face, or an area that is told apart. Outer loop counter-clockwise, holes clockwise.</summary>
 public sealed record HatchedRegion(ImmutableArray<Contour> Loops)
 {
-    /// <summary>Of the lines on the paper, radians.</summary>
+    /// <summary>Of the lines on paper, radians: neighbouring parts are hatched different ways (ISO 128-3).</summary>
     public double Angle { get; init; } = Math.PI / 4;
+
+    /// <summary>Of the style's usual spacing.</summary>
+    public double Spacing { get; init; } = 1;
 
     /// <summary>Whose colour the lines take.</summary>
     public LineRole Role { get; init; } = LineRole.Hatch;

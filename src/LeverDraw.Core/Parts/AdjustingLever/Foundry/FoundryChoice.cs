@@ -28,6 +28,8 @@ public sealed record FoundryChoice(FoundryMetal? Metal, MouldingProcess? Process
     {
         public SizeValue? Find(SizeField field) => choice.Trial.TryGetValue(field, out Length size) ? new SizeValue(size) : inner.Find(field);
 
+        public double? Find(NumberField field) => inner.Find(field);
+
         public SizeValue Get(SizeField field) => Find(field) ?? inner.Get(field);
 
         public Angle Get(AngleField field) => inner.Get(field);

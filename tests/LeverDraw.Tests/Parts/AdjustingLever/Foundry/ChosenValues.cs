@@ -8,6 +8,8 @@ namespace LeverDraw.Tests.Parts.AdjustingLever.Foundry;
 /// <summary>A profile's values with another metal and process.</summary>
 internal sealed class ChosenValues(IFieldValues inner, string metal, string process) : IFieldValues
 {
+    public double? Find(NumberField field) => inner.Find(field);
+
     public SizeValue? Find(SizeField field) => inner.Find(field);
 
     public SizeValue Get(SizeField field) => inner.Get(field);

@@ -1,0 +1,143 @@
+using System.Globalization;
+using LeverDraw.Cli.Reporting;
+using LeverDraw.Mechanism;
+using LeverDraw.Mechanism.Statistics;
+using LeverDraw.Parts.AdjustingLever;
+using LeverDraw.Units;
+
+namespace LeverDraw.Cli.Mechanism;
+
+/// <summary>A backlash report as text.</summary>
+internal static class BacklashPrinter
+{
+    private const int ShownCures = 8;
+
+    public static void Print(TextWriter to, BacklashReport report, bool colour)
+    {
+        Linkage linkage = report.Linkage;
+        to.WriteLine(report.Setup.Name);
+        to.WriteLine($"  {report.Setup.Lever.Name}; {report.Setup.Pin.Name}; {report.Setup.Plane.Name}");
+        to.WriteLine();
+        to.WriteLine("Lost turns of the nut");
+        foreach (string line in Headlines(report))
+            to.WriteLine("  " + line);
+        to.WriteLine();
+        new TerminalTable(
+            ["gap", ">typical mm", ">least", ">most", ">turns", ">share", ">0.1 mm more costs"],
+            [.. report.Shares.Select(s => (IReadOnlyList<string>)[s.Gap.Words(), Mm(s.Typical), Mm(s.Worst.Min), Mm(s.Worst.Max), Turns(s.Turns), Percent(s.Share), Turns(s.PerTenth)])]).Write(to, colour);
+        foreach (GapShare binding in report.Shares.Where(s => s.Worst.Min < Length.Zero))
+            to.WriteLine($"  The {binding.Gap.Words()} may bind: file or ream to suit.");
+        to.WriteLine();
+        foreach (string line in Mechanics(report))
+            to.WriteLine("  " + line);
+        to.WriteLine();
+        PrintTolerances(to, report, colour);
+        PrintTravel(to, report, colour);
+        if (!report.Cures.IsEmpty)
+            PrintCures(to, report, colour);
+    }
+
+    private static IEnumerable<string> Headlines(BacklashReport report)
+    {
+        yield return Named("as found", report.Now);
+        if (report.AllNew is { } fresh)
+            yield return Named("all parts new", fresh);
+        if (report.Target is { } target)
+            yield return "wanted".PadRight(15) + Turns(target);
+        if (report.Now.Exact is null)
+            yield return "The lever binds or loses contact at mid-travel: only the formula's number can be told.";
+        else if (report.Now.Differ)
+            yield return "Where the two differ, the exact one is meant: the formula is for small gaps.";
+    }
+
+    private static string Named(string name, LostTurns lost) =>
+        name.PadRight(15) + Turns(lost.Meant) + (lost.Exact is { } ? "  (exactly " + Turns3(lost.Meant) + ", by the formula " + Turns3(lost.Formula) + ")" : "  (by the formula)");
+
+    private static IEnumerable<string> Mechanics(BacklashReport report)
+    {
+        Linkage linkage = report.Linkage;
+        Bearing bearing = linkage.Bearing;
+        yield return $"Arms: nut {Mm(linkage.NutArm)} mm, iron {Mm(linkage.IronArm)} mm, ratio {Number(linkage.Motion.Slot)}; the pin's play counts {Number(linkage.Motion.Pivot)} times.";
+        yield return $"One turn moves the iron {Mm(linkage.TravelPerTurn)} mm along the bed, {Mm(linkage.DepthPerTurn)} mm in depth.";
+        yield return $"Tongue: stands {Mm(bearing.StandOut)} mm over the iron, {Mm(bearing.Thickness)} mm thick where it bears, {Mm(bearing.Land)} mm of full thickness left" + (bearing.IsThin ? " (too little: 0.5 mm are wanted)." : ".");
+        double off = report.Setup.Lever.Part.Side.Tongue.Along.Angle - ((Math.PI / 2) - linkage.StudAngle.Radians);
+        if (Math.Abs(off) > Math.PI / 360)
+            yield return $"The sweep differs by {Angle.FromRadians(-off).Degrees.ToString("0.0", CultureInfo.InvariantCulture)}° from the angle between stud and bed: the travel is lopsided.";
+        yield return $"Side play: the fork's tips swing {Mm(report.SidePlay)} mm across.";
+    }
+
+    private static void PrintTolerances(TextWriter to, BacklashReport report, bool colour)
+    {
+        (double least, double most) = report.InTurns(report.Tolerances.WorstCase);
+        (double low, double high) = report.InTurns(report.Tolerances.RootSumSquare);
+        SimulationResult s = report.Simulation;
+        to.WriteLine("What the limits allow, turns");
+        to.WriteLine($"  worst case            {Turns(least)} to {Turns(most)}");
+        to.WriteLine($"  root sum square       {Turns(low)} to {Turns(high)}");
+        to.WriteLine($"  19 of 20 drawn        {Turns(s.LowEnd.Value)} to {Turns(s.HighEnd.Value)}  ({s.Draws.ToString("N0", CultureInfo.InvariantCulture)} draws, seed {s.Seed.ToString(CultureInfo.InvariantCulture)}, {(s.Spread == SizeSpread.Normal ? "normal, limits at 3 standard deviations" : "even between the limits")})");
+        to.WriteLine($"  mean of the draws     {s.Mean.Value.ToString("0.0000", CultureInfo.InvariantCulture)} (95 % sure: {s.Mean.Low.ToString("0.0000", CultureInfo.InvariantCulture)} to {s.Mean.High.ToString("0.0000", CultureInfo.InvariantCulture)})");
+        if (s.Over is { } over)
+            to.WriteLine($"  more than wanted      {Share(over)}");
+        if (s.Binding.Value > 0)
+            to.WriteLine($"  binding               {Share(s.Binding)}");
+        Contributor[] varying = [.. report.Tolerances.Contributors.Where(c => c.Varies).OrderByDescending(c => c.Variance)];
+        if (varying.Length == 0)
+            return;
+        new TerminalTable(
+            ["size", ">least mm", ">most mm", ">turns per 0.1 mm", ">of the variance"],
+            [.. varying.Select(c => (IReadOnlyList<string>)[c.Name, Mm(c.Limits.Min), Mm(c.Limits.Max), Signed(report.Linkage.Turns(Length.FromMillimetres(0.1) * c.Factor)), Percent(c.Variance)])]).Write(to, colour);
+        to.WriteLine();
+    }
+
+    private static void PrintTravel(TextWriter to, BacklashReport report, bool colour)
+    {
+        to.WriteLine("Over the nut's travel, solved exactly");
+        new TerminalTable(
+            [">nut from mid mm", ">lever turned", ">turns lost", ">iron mm per turn", ">depth mm per turn"],
+            [.. report.Travel.Select(t => (IReadOnlyList<string>)[
+                Signed3(t.Nut.Millimetres),
+                t.Turn is { } turn ? (turn.Degrees + 0.0).ToString("0.0", CultureInfo.InvariantCulture) + "°" : "",
+                t.IdleTurns is { } idle ? (t.Binds ? "binds" : Turns(idle)) : t.Turn is null ? "no contact" : "leaves the slot",
+                t.PerTurn is { } per ? Mm(per) : "",
+                t.DepthPerTurn is { } depth ? Mm(depth) : ""])]).Write(to, colour);
+    }
+
+    private static void PrintCures(TextWriter to, BacklashReport report, bool colour)
+    {
+        to.WriteLine();
+        string money = report.Setup.Money.Length > 0 ? " " + report.Setup.Money : "";
+        if (report.Target is { } target)
+        {
+            to.WriteLine(report.Cheapest is { } cheapest
+                ? $"Cheapest way to {Turns(target)} turns or less: {Parts(cheapest)}{(cheapest.Parts.IsEmpty ? "" : ", " + Number(cheapest.Price) + money)}: from {Turns(report.Now.Meant)} to {Turns(cheapest.Turns!.Value)}."
+                : $"No set of the priced parts comes down to {Turns(target)} turns.");
+        }
+
+        to.WriteLine("What may be replaced");
+        // Sets that cost more and help no more than another are left out.
+        Cure[] worth = [.. report.Cures.Where(c => c.Turns is { } t && !report.Cures.Any(o => o.Turns is { } u && ((o.Price < c.Price && u <= t) || (o.Price == c.Price && u < t))))];
+        new TerminalTable(
+            ["new", ">price" + money, ">turns lost", ">gained"],
+            [.. worth.Take(ShownCures).Select(c => (IReadOnlyList<string>)[Parts(c), Number(c.Price), Turns(c.Turns!.Value), Turns(report.Now.Meant - c.Turns!.Value)])]).Write(to, colour);
+        to.WriteLine("  A pin without a new lever is one of the next size, the hole reamed to suit. Drive and drill pins with care: the lugs are brittle iron.");
+    }
+
+    public static string Parts(Cure cure) => cure.Parts.IsEmpty ? "nothing" : string.Join(", ", cure.Parts.Select(p => p.Word()));
+
+    private static string Share(Estimate share) =>
+        $"{(share.Value * 100).ToString("0.00", CultureInfo.InvariantCulture)} % of the draws ({(share.Low * 100).ToString("0.00", CultureInfo.InvariantCulture)} to {(share.High * 100).ToString("0.00", CultureInfo.InvariantCulture)})";
+
+    private static string Mm(Length length) => (Math.Round(length.Millimetres, 3) + 0.0).ToString("0.000", CultureInfo.InvariantCulture);
+
+    private static string Turns(double turns) => turns.ToString("0.00", CultureInfo.InvariantCulture);
+
+    private static string Turns3(double turns) => turns.ToString("0.000", CultureInfo.InvariantCulture);
+
+    private static string Signed(double turns) => turns.ToString("+0.000;-0.000;0.000", CultureInfo.InvariantCulture);
+
+    private static string Signed3(double mm) => mm.ToString("+0.00;-0.00;0.00", CultureInfo.InvariantCulture);
+
+    private static string Number(double number) => number.ToString("0.##", CultureInfo.InvariantCulture);
+
+    private static string Percent(double share) => (share * 100).ToString("0", CultureInfo.InvariantCulture) + " %";
+}

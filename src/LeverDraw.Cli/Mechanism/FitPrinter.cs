@@ -1,0 +1,65 @@
+using System.Globalization;
+using LeverDraw.Cli.Reporting;
+using LeverDraw.Mechanism.Fitting;
+using LeverDraw.Units;
+
+namespace LeverDraw.Cli.Mechanism;
+
+/// <summary>Fits as text: the table of all, then each pair that is not simply good in words.</summary>
+internal static class FitPrinter
+{
+    public static void Print(TextWriter to, FitMatrix matrix, bool details, bool colour)
+    {
+        new TerminalTable(
+            ["", .. matrix.Levers],
+            [.. matrix.Planes.Select(plane => (IReadOnlyList<string>)[plane, .. matrix.Levers.Select(lever => Cell(matrix.Of(lever, plane)))])]).Write(to, colour);
+        to.WriteLine("  Numbers: turns of the nut lost, sizes at the middle of their limits.");
+        foreach (LeverFit fit in matrix.Fits.Where(f => details || f.Reasons.Length > 0))
+        {
+            to.WriteLine();
+            to.WriteLine($"{fit.Lever} in {fit.Plane}: {fit.Word}.");
+            foreach (string reason in fit.Reasons)
+                to.WriteLine("  - " + reason + ".");
+            foreach (string line in Advice(matrix, fit))
+                to.WriteLine("  " + line);
+            if (details)
+                PrintContacts(to, fit, colour);
+        }
+    }
+
+    private static string Cell(LeverFit fit) => fit.Verdict switch
+    {
+        FitVerdict.GoesIn => "goes in" + Lost(fit),
+        FitVerdict.WithPlay => "with play" + Lost(fit),
+        _ => fit.Rework is null ? "no" : "no, unless reworked",
+    };
+
+    private static string Lost(LeverFit fit) => fit.Turns is { } turns ? ", " + turns.ToString("0.00", CultureInfo.InvariantCulture) : "";
+
+    private static IEnumerable<string> Advice(FitMatrix matrix, LeverFit fit)
+    {
+        if (fit.Verdict != FitVerdict.DoesNotGo)
+            yield break;
+        if (fit.Rework is { } rework)
+            yield return rework.IsEmpty ? "" : "To make it go: " + string.Join("; ", rework) + ".";
+        else
+            yield return "No rework makes it go.";
+        if (matrix.Alternative(fit) is { } other)
+            yield return $"Nearest that goes: {other.Lever} ({other.Word}{Lost(other)} turns lost).";
+    }
+
+    private static void PrintContacts(TextWriter to, LeverFit fit, bool colour) =>
+        new TerminalTable(
+            ["contact", ">typical mm", ">least", ">most", "state"],
+            [.. fit.Contacts.Select(c => (IReadOnlyList<string>)[c.Name, Mm(c.Typical), Mm(c.Worst.Min), Mm(c.Worst.Max), State(c)])]).Write(to, colour);
+
+    public static string State(FitContact contact) => contact.State switch
+    {
+        FitState.Good => "good",
+        FitState.Loose => "loose",
+        FitState.Tight => "tight",
+        _ => "fails",
+    };
+
+    private static string Mm(Length length) => (Math.Round(length.Millimetres, 3) + 0.0).ToString("0.000", CultureInfo.InvariantCulture);
+}

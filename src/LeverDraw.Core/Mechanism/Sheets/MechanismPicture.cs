@@ -1,0 +1,179 @@
+using System.Collections.Immutable;
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Drafting.Views;
+using LeverDraw.Geometry;
+using LeverDraw.Parts.AdjustingLever;
+
+namespace LeverDraw.Mechanism.Sheets;
+
+/// <summary>Lever, pin, nut, iron and cap iron cut through, the nut driving the iron down, every gap open on the idle side. In the (n, z) of the plane, millimetres.</summary>
+internal sealed class MechanismPicture
+{
+    /// <summary>Lengths that only the picture has: of the irons beside the slot, how far the iron's long slot is drawn from the tongue, of flange, knob and stud.</summary>
+    private const double Iron = 9, IronSlot = 2.2, Flange = 2, Knob = 6, KnobHalf = 5, StudHalf = 2, StudOut = 3, Wave = 1.6;
+
+    private readonly Linkage _linkage;
+    private readonly LeverPose _pose;
+    private readonly DrawnGaps _gaps;
+    private readonly SlotFrame _frame;
+    private readonly ImmutableArray<ViewEdge>.Builder _edges = ImmutableArray.CreateBuilder<ViewEdge>();
+    private readonly ImmutableArray<HatchedRegion>.Builder _hatching = ImmutableArray.CreateBuilder<HatchedRegion>();
+
+    public MechanismPicture(Linkage linkage, LeverPose pose, DrawnGaps gaps)
+    {
+        _linkage = linkage;
+        _pose = pose with { Offset = default };
+        _gaps = gaps;
+        _frame = linkage.Contacts.Frame;
+        PadFront = linkage.Contacts.PadFront(_pose)!.Value;
+        PadBack = linkage.Contacts.PadBack(_pose)!.Value;
+        TongueFront = linkage.Contacts.TongueFront(_pose)!.Value;
+        TongueBack = linkage.Contacts.TongueBack(_pose)!.Value;
+        Lever();
+        Irons();
+        Nut();
+    }
+
+    public BandExtent PadFront { get; }
+
+    public BandExtent PadBack { get; }
+
+    public BandExtent TongueFront { get; }
+
+    public BandExtent TongueBack { get; }
+
+    public ImmutableArray<ViewEdge> Edges => _edges.ToImmutable();
+
+    public ImmutableArray<HatchedRegion> Hatching => _hatching.ToImmutable();
+
+    /// <summary>The view turned so that the sole is level.</summary>
+    public Transform2D Orientation => Transform2D.Turn(_frame.Angle - _linkage.Assembly.Plane.BedAngle.Radians);
+
+    /// <summary>Middle of each gap as drawn; the pin's lies on the side that is open.</summary>
+    public Point2D MiddleOf(Gap gap) => gap switch
+    {
+        Gap.Groove => new Point2D(-PadBack.Reach - (_gaps.Groove / 2), PadBack.Point.Y),
+        Gap.Slot => AtBed(-TongueBack.Reach - (_gaps.Slot / 2), (_frame.SlotBottom + _frame.SlotTop) / 2),
+        Gap.Pivot => Point2D.Origin - (Net * (HoleRadius - (_gaps.Pivot / 2))),
+        _ => new Point2D(BackFlange - Flange - Knob, -_frame.StudDistance + StudHalf),
+    };
+
+    /// <summary>Places that the parts' names may point to.</summary>
+    public ImmutableArray<(string Name, Point2D At)> Names =>
+    [
+        ("IRON", AtBed(TongueFront.Reach + Iron - 3, (_linkage.Assembly.Plane.PivotDepth.Millimetres + _frame.IronTop) / 2)),
+        ("CAP IRON", AtBed(-TongueBack.Reach - _gaps.Slot - Iron + 3, (_frame.IronTop + _frame.SlotTop) / 2)),
+        ("NUT", new Point2D(BackFlange - Flange - (Knob / 2), -_frame.StudDistance - (KnobHalf * 0.6))),
+    ];
+
+    /// <summary>Centre of the pin: the hole's far side is pressed on it.</summary>
+    public Point2D PinCentre => Point2D.Origin - (Net * (-_gaps.Pivot / 2));
+
+    public Point2D AtBed(double along, double height) => Point2D.Origin + (_frame.Bed * along) + (_frame.Up * height);
+
+    private double HoleRadius => _linkage.Sizes.Hole.Mid.Millimetres / 2;
+
+    private double BackFlange => -PadBack.Reach - _gaps.Groove;
+
+    /// <summary>The way the hole is pushed while the nut drives the iron down: against the pin's side away from it.</summary>
+    private Vector2D Net
+    {
+        get
+        {
+            double k = _linkage.Motion.Slot;
+            return (-PadFront.Normal - (TongueFront.Normal * k)).Unit();
+        }
+    }
+
+    private void Lever()
+    {
+        Lever lever = _linkage.Assembly.Lever;
+        Transform2D turn = Transform2D.Turn(_pose.Turn);
+        Contour outline = lever.SideProfile.Transformed(turn);
+        foreach (Edge edge in outline.Edges)
+            _edges.Add(new(LineRole.Edge, edge));
+        // The middle plane cuts head, web and tongue; the arms stand behind it.
+        Contour hole = Contour.Circle(Point2D.Origin, HoleRadius);
+        double crotch = lever.Fork.GapTop;
+        foreach (Contour cut in ContourClip.ByLine(lever.SideProfile, new Point2D(0, crotch), new Vector2D(1, 0)))
+            _hatching.Add(new HatchedRegion([cut.Transformed(turn), hole.Reversed()]));
+        foreach (Interval chord in ContourChords.HorizontalAt(lever.SideProfile, crotch))
+            _edges.Add(new(LineRole.Edge, new LineEdge(new(chord.From, crotch), new(chord.To, crotch)).Transformed(turn)));
+        _edges.Add(new(LineRole.Edge, ArcEdge.FullCircle(Point2D.Origin, HoleRadius)));
+        double pin = HoleRadius - (_gaps.Pivot / 2);
+        _edges.Add(new(LineRole.Edge, ArcEdge.FullCircle(PinCentre, pin)));
+        double cross = lever.Sizes[LeverFields.HeadDepth].Millimetres / 2;
+        _edges.Add(new(LineRole.Centre, new LineEdge(PinCentre - new Vector2D(cross, 0), PinCentre + new Vector2D(cross, 0))));
+        _edges.Add(new(LineRole.Centre, new LineEdge(PinCentre - new Vector2D(0, cross), PinCentre + new Vector2D(0, cross))));
+    }
+
+    private void Irons()
+    {
+        double bed = _linkage.Assembly.Plane.PivotDepth.Millimetres, top = _frame.IronTop, cap = _frame.SlotTop + (_frame.SlotBottom - _frame.IronTop), broken = _frame.SlotBottom - _frame.IronTop;
+        double front = TongueFront.Reach, back = -TongueBack.Reach - _gaps.Slot;
+        // The iron's slot clears the tongue at every height in it.
+        (double low, double high) = Span(bed, top);
+        Strip(low - IronSlot, -1, bed, top, 0, Math.PI / 4);
+        Strip(high + IronSlot, 1, bed, top, 0, Math.PI / 4);
+        Strip(back, -1, top, cap, broken, -Math.PI / 4);
+        Strip(front, 1, top, cap, broken, -Math.PI / 4);
+    }
+
+    /// <summary>How far the tongue reaches both ways between two heights.</summary>
+    private (double Low, double High) Span(double from, double to)
+    {
+        Edge[] outline = [.. _linkage.Assembly.Lever.SideProfile.Transformed(Transform2D.Turn(_pose.Turn)).Edges];
+        double high = BandExtent.Of(outline, _frame.Bed, from, to)?.Reach ?? TongueFront.Reach;
+        double low = -(BandExtent.Of(outline, -_frame.Bed, -to, -from)?.Reach ?? TongueBack.Reach);
+        return (low, high);
+    }
+
+    /// <summary>An iron's end at the slot, its edges broken, running out of the picture.</summary>
+    /// <param name="hatch">Of the section lines to the bed.</param>
+    private void Strip(double face, int way, double from, double to, double broken, double hatch)
+    {
+        double far = face + (way * Iron);
+        List<Point2D> corners = [AtBed(far, from)];
+        if (broken > 0)
+            corners.AddRange([AtBed(face + (way * broken), from), AtBed(face, from + broken), AtBed(face, to - broken), AtBed(face + (way * broken), to)]);
+        else
+            corners.AddRange([AtBed(face, from), AtBed(face, to)]);
+        corners.Add(AtBed(far, to));
+        List<Edge> loop = [];
+        for (int i = 0; i + 1 < corners.Count; i++)
+            loop.Add(new LineEdge(corners[i], corners[i + 1]));
+        foreach (Edge edge in loop)
+            _edges.Add(new(LineRole.Edge, edge));
+        ImmutableArray<Edge> end = Freehand(corners[^1], corners[0]);
+        foreach (Edge edge in end)
+            _edges.Add(new(LineRole.Dimension, edge));
+        loop.AddRange(end);
+        _hatching.Add(new HatchedRegion([Contour.Of(loop)]) { Angle = hatch - _linkage.Assembly.Plane.BedAngle.Radians, Spacing = 0.8 });
+    }
+
+    private void Nut()
+    {
+        double axis = -_frame.StudDistance, half = _linkage.Assembly.Lever.Sizes[LeverFields.PadLength].Millimetres * 0.3;
+        double front = PadFront.Reach, back = BackFlange, knob = back - Flange - Knob;
+        Loop([new(front, axis - half), new(front + Flange, axis - half), new(front + Flange, axis + half), new(front, axis + half)]);
+        Loop([new(back - Flange, axis - half), new(back, axis - half), new(back, axis + half), new(back - Flange, axis + half), new(back - Flange, axis + KnobHalf), new(knob, axis + KnobHalf), new(knob, axis - KnobHalf), new(back - Flange, axis - KnobHalf)]);
+        foreach ((double from, double to) in (ReadOnlySpan<(double, double)>)[(knob - StudOut, knob)])
+        {
+            _edges.Add(new(LineRole.Edge, new LineEdge(new(to, axis + StudHalf), new(from, axis + StudHalf))));
+            _edges.Add(new(LineRole.Edge, new LineEdge(new(from, axis + StudHalf), new(from, axis - StudHalf))));
+            _edges.Add(new(LineRole.Edge, new LineEdge(new(from, axis - StudHalf), new(to, axis - StudHalf))));
+        }
+
+        _edges.Add(new(LineRole.Centre, new LineEdge(new(knob - StudOut, axis), new(front + Flange + 4, axis))));
+    }
+
+    private void Loop(Point2D[] corners)
+    {
+        Edge[] edges = [.. corners.Select((c, i) => new LineEdge(c, corners[(i + 1) % corners.Length]))];
+        foreach (Edge edge in edges)
+            _edges.Add(new(LineRole.Edge, edge));
+        _hatching.Add(new HatchedRegion([Contour.Of(edges)]) { Angle = 3 * Math.PI / 4 });
+    }
+
+    private static ImmutableArray<Edge> Freehand(Point2D from, Point2D to) => [.. Drafting.Symbols.BreakLine.Freehand(from, to, Wave)];
+}

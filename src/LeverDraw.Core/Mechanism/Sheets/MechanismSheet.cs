@@ -1,0 +1,109 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using LeverDraw.Drafting.Annotations;
+using LeverDraw.Drafting.Dimensions;
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Drafting.Sheets;
+using LeverDraw.Drafting.TitleBlocks;
+using LeverDraw.Drafting.Views;
+using LeverDraw.Geometry;
+using LeverDraw.Mechanism.Setups;
+using LeverDraw.Profiles;
+using LeverDraw.Units;
+
+namespace LeverDraw.Mechanism.Sheets;
+
+/// <summary>The mechanism in section at mid-travel, each gap drawn open and lettered with its share of the lost turns.</summary>
+public static class MechanismSheet
+{
+    public const string Kind = "mechanism";
+
+    public static SheetContent Content(Setup setup, Profile profile, SheetOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(setup);
+        ArgumentNullException.ThrowIfNull(options);
+        var text = new DimensionText(options.Units, options.Tolerances);
+        Linkage linkage = setup.Linkage;
+        ImmutableArray<GapShare> shares = GapShare.Of(linkage);
+        DrawnGaps gaps = DrawnGaps.Of(linkage.Typical);
+        var picture = new MechanismPicture(linkage, default, gaps);
+        var main = new ViewSource("mechanism", null)
+        {
+            Edges = picture.Edges,
+            Hatching = picture.Hatching,
+            Orientation = picture.Orientation,
+            Annotations = [.. shares.Select(s => GapNote(picture, s, text)), .. Sizes(linkage, picture, text), .. Names(picture)],
+        };
+        return new SheetContent(Kind, PartState.Assembly, main, [], [], [ShareBar.Of(shares)], Notes(setup, gaps, text), Title(profile, "ADJUSTING MECHANISM", "ASSEMBLY, LOST MOTION", options.Units))
+        {
+            Tables = [Table(shares, text)],
+        };
+    }
+
+    /// <summary>A to D, from nut to iron.</summary>
+    internal static string Letter(Gap gap) => ((char)('A' + Gaps.All.IndexOf(gap))).ToString();
+
+    /// <summary>Of a sheet that shows parts together: there is no one material and no general tolerance.</summary>
+    internal static TitleBlock Title(Profile profile, string title, string documentType, ShownUnits units)
+    {
+        IFieldValues values = profile.Values;
+        string own = values.Get(CommonFields.Title);
+        return new TitleBlock(
+            values.Get(CommonFields.Owner), own.Length > 0 ? own : title, profile.Name, values.Get(CommonFields.Number), values.Get(CommonFields.Revision), values.Get(CommonFields.Date),
+            values.Get(CommonFields.Author), values.Get(CommonFields.Approved), documentType, "AS LISTED ON EACH PART", "", "",
+            units switch
+            {
+                ShownUnits.Millimetres => "mm",
+                ShownUnits.Inches => "in",
+                ShownUnits.MillimetresAndInches => "mm [in]",
+                _ => "in [mm]",
+            },
+            "1 of 1", false);
+    }
+
+    private static LeaderNote GapNote(MechanismPicture picture, GapShare share, DimensionText text) =>
+        new("gap." + Letter(share.Gap), share.Typical.Millimetres, Label.Of(Letter(share.Gap) + " " + share.Gap.Words().ToUpperInvariant(), text.Fine(share.Typical) + ": " + Words.Percent(share.Share)), [picture.MiddleOf(share.Gap)]);
+
+    internal static IEnumerable<Annotation> Names(MechanismPicture picture) =>
+        picture.Names.Select(n => new LeaderNote("part." + n.Name.ToLowerInvariant().Replace(' ', '_'), 0, Label.Of(n.Name), [n.At]) { OnFace = true });
+
+    private static IEnumerable<Annotation> Sizes(Linkage linkage, MechanismPicture picture, DimensionText text)
+    {
+        yield return new LinearDimension("mechanism.nut_arm", linkage.NutArm.Millimetres, text.Reference(linkage.NutArm), Point2D.Origin, picture.PadFront.Point, LinearDimension.Upright);
+        Bearing bearing = linkage.Bearing;
+        SlotFrame frame = linkage.Contacts.Frame;
+        Point2D corner = picture.AtBed(picture.TongueFront.Reach, frame.SlotBottom);
+        yield return new LinearDimension("mechanism.bearing_height", bearing.Height.Millimetres, text.Reference(bearing.Height), Point2D.Origin, corner, frame.Up.Angle);
+    }
+
+    private static SheetTable Table(ImmutableArray<GapShare> shares, DimensionText text)
+    {
+        ImmutableArray<string> typical = text.Column([.. shares.Select(s => s.Typical)], 4), least = text.Column([.. shares.Select(s => s.Worst.Min)], 4), most = text.Column([.. shares.Select(s => s.Worst.Max)], 4);
+        return new SheetTable(
+            "GAPS AND WHAT THEY COST",
+            [new(""), new("GAP"), new("TYPICAL", 1), new("LEAST", 1), new("MOST", 1), new("TURNS", 1), new("SHARE", 1), new("0.1 mm MORE\nCOSTS", 1)],
+            [.. shares.Select((s, i) => ImmutableArray.Create(Letter(s.Gap), s.Gap.Words().ToUpperInvariant(), typical[i], least[i], most[i], Words.Turns(s.Turns), Words.Percent(s.Share), Words.Turns(s.PerTenth)))]);
+    }
+
+    private static ImmutableArray<string> Notes(Setup setup, DrawnGaps gaps, DimensionText text)
+    {
+        Linkage linkage = setup.Linkage;
+        LostTurns now = LostTurns.Of("", linkage);
+        var notes = ImmutableArray.CreateBuilder<string>();
+        notes.Add($"{setup.Lever.Name}; {setup.Pin.Name}; {setup.Plane.Name}.".ToUpperInvariant());
+        notes.Add($"LOST TURNS OF THE NUT, SIZES AT THE MIDDLE OF THEIR LIMITS: {Words.Turns(now.Meant)}" + (now.Exact is null ? " BY THE FORMULA." : now.Differ ? $", SOLVED EXACTLY (BY THE FORMULA {Words.Turns(now.Formula)})." : "."));
+        if (Linkage.Of(setup.AllNew) is { } fresh && Math.Abs(LostTurns.Of("", fresh).Meant - now.Meant) >= LostTurns.Apart)
+            notes.Add($"WITH ALL PARTS NEW: {Words.Turns(LostTurns.Of("", fresh).Meant)}.");
+        notes.Add($"ONE TURN MOVES THE IRON {text.InSentence(Rounded(linkage.TravelPerTurn))} ALONG THE BED, {text.InSentence(Rounded(linkage.DepthPerTurn))} IN DEPTH. THREAD LEAD {text.InSentence(linkage.Lead)}, {(setup.Plane.Part.Nut.LeftHand ? "LEFT" : "RIGHT")} HAND.");
+        notes.Add("SEEN FROM THE USER'S RIGHT AT MID-TRAVEL, CUT IN THE MIDDLE, THE NUT CUT BESIDE THE STUD, NUT DRIVING THE IRON DOWN. "
+            + (gaps.Times > 1 ? $"GAPS DRAWN UP TO {gaps.Times.ToString("0", CultureInfo.InvariantCulture)} TIMES TOO WIDE" : "GAPS DRAWN AT LEAST WIDE ENOUGH TO SEE") + ", IRONS AND NUT SHORTENED: DO NOT MEASURE THIS SHEET.");
+        Length side = Rounded(SidePlay.Of(linkage));
+        notes.Add($"SIDE PLAY: THE FORK'S TIPS SWING {text.InSentence(side)} ACROSS.");
+        if (linkage.Bearing.IsThin)
+            notes.Add($"ONLY {text.InSentence(Rounded(linkage.Bearing.Land))} OF THE TONGUE'S FULL THICKNESS BEAR: TOO LITTLE.");
+        notes.Add("SAFETY: PINS SIT IN BRITTLE IRON. SUPPORT THE LUG, WEAR EYE PROTECTION, DRILL RATHER THAN HAMMER. FOLLOW LOCAL RULES.");
+        return notes.ToImmutable();
+    }
+
+    private static Length Rounded(Length length) => Length.FromMillimetres(Math.Round(length.Millimetres, 3));
+}

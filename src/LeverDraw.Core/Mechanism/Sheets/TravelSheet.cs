@@ -1,0 +1,86 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using LeverDraw.Drafting.Dimensions;
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Drafting.Sheets;
+using LeverDraw.Drafting.TitleBlocks;
+using LeverDraw.Drafting.Views;
+using LeverDraw.Mechanism.Setups;
+using LeverDraw.Profiles;
+using LeverDraw.Units;
+
+namespace LeverDraw.Mechanism.Sheets;
+
+/// <summary>The mechanism at both ends of the nut's travel and in the middle, and how it works all along.</summary>
+public static class TravelSheet
+{
+    public const string Kind = "travel";
+
+    /// <summary>Of half the travel: where the lever has left flange or slot, the picture is taken further in.</summary>
+    private static readonly double[] Shares = [1, 0.9, 0.8, 0.7, 0.6, 0.5];
+
+    public static SheetContent Content(Setup setup, Profile profile, SheetOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(setup);
+        ArgumentNullException.ThrowIfNull(options);
+        var text = new DimensionText(options.Units, options.Tolerances);
+        Linkage linkage = setup.Linkage;
+        DrawnGaps gaps = DrawnGaps.Of(linkage.Typical);
+        ViewSource middle = View("middle", null, linkage, default, gaps);
+        middle = middle with { Annotations = [.. MechanismSheet.Names(new MechanismPicture(linkage, default, gaps))] };
+        return new SheetContent(Kind, PartState.Assembly, middle, [], [], [.. Ends(linkage, gaps, text)], Notes(linkage, text), Title(profile, options))
+        {
+            Tables = [Table(linkage, text)],
+        };
+    }
+
+    /// <summary>Another document than the mechanism's: it must not share its number.</summary>
+    private static TitleBlock Title(Profile profile, SheetOptions options)
+    {
+        TitleBlock title = MechanismSheet.Title(profile, "ADJUSTING MECHANISM", "ASSEMBLY, TRAVEL", options.Units);
+        return title with { DrawingNumber = title.DrawingNumber.Length > 0 ? title.DrawingNumber + "-V" : "" };
+    }
+
+    private static IEnumerable<ViewSource> Ends(Linkage linkage, DrawnGaps gaps, DimensionText text)
+    {
+        double half = linkage.Assembly.Plane.Nut.Travel.Millimetres / 2;
+        foreach (int way in (int[])[-1, 1])
+        {
+            foreach (double share in Shares)
+            {
+                double nut = way * half * share;
+                if (linkage.Solver.WithNutAt(linkage.NutMiddle + nut, Drive.Advance) is not { } state)
+                    continue;
+                string title = "NUT " + text.InSentence(Length.FromMillimetres(Math.Round(Math.Abs(nut), 2))) + (way < 0 ? " BACK, IRON DOWN" : " FORWARD, IRON UP");
+                yield return View(way < 0 ? "down" : "up", title, linkage, state.Pose, gaps);
+                break;
+            }
+        }
+    }
+
+    private static ViewSource View(string id, string? title, Linkage linkage, LeverPose pose, DrawnGaps gaps)
+    {
+        var picture = new MechanismPicture(linkage, pose, gaps);
+        return new ViewSource(id, title) { Edges = picture.Edges, Hatching = picture.Hatching, Orientation = picture.Orientation };
+    }
+
+    private static SheetTable Table(Linkage linkage, DimensionText text)
+    {
+        ImmutableArray<TravelPoint> points = TravelPoint.Over(linkage, BacklashQuestion.TravelPoints);
+        ImmutableArray<string> nut = text.Column([.. points.Select(p => p.Nut)], 3, 2), per = text.Column([.. points.Select(p => p.PerTurn ?? Length.Zero)], 4), depth = text.Column([.. points.Select(p => p.DepthPerTurn ?? Length.Zero)], 4);
+        return new SheetTable(
+            "OVER THE NUT'S TRAVEL",
+            [new("NUT FROM\nMIDDLE", 1), new("LEVER\nTURNED", 1), new("TURNS\nLOST", 1), new("IRON IN\nONE TURN", 1), new("DEPTH IN\nONE TURN", 1)],
+            [.. points.Select((p, i) => ImmutableArray.Create(
+                nut[i], p.Turn is { } turn ? (turn.Degrees + 0.0).ToString("0.0", CultureInfo.InvariantCulture) + "°" : "–",
+                p.IdleTurns is { } idle ? (p.Binds ? "BINDS" : Words.Turns(idle)) : "–", p.PerTurn is null ? "–" : per[i], p.DepthPerTurn is null ? "–" : depth[i]))]);
+    }
+
+    private static ImmutableArray<string> Notes(Linkage linkage, DimensionText text) =>
+    [
+        "DRAWN AT MID-TRAVEL AND AT BOTH ENDS. SOLVED EXACTLY FROM THE LEVER'S OWN OUTLINE, SIZES AT THE MIDDLE OF THEIR LIMITS; NUT DRIVING THE IRON DOWN.",
+        "NUT FROM MIDDLE: MINUS IS AWAY FROM THE TOE, WHICH SENDS THE IRON DOWN. TRAVEL " + text.InSentence(linkage.Assembly.Plane.Nut.Travel.Nominal) + " IN ALL.",
+        "GAPS DRAWN WIDE, IRONS AND NUT SHORTENED: DO NOT MEASURE THIS SHEET.",
+        "SAFETY: THE IRON IS SHARP. TAKE IT OUT OF THE PLANE BEFORE YOU WORK ON LEVER, PIN OR NUT.",
+    ];
+}

@@ -1,0 +1,31 @@
+using System.Collections.Immutable;
+using LeverDraw.Units;
+
+namespace LeverDraw.Mechanism;
+
+/// <summary>How the mechanism works at one place of the nut's travel, by the exact solution.</summary>
+/// <param name="Nut">From mid-travel, along the stud; positive toward the toe, which draws the iron back.</param>
+/// <param name="Turn">Of the lever from its arms standing square to the stud.</param>
+/// <param name="IdleTurns">Null when the lever loses flange or slot there; negative when it binds.</param>
+/// <param name="PerTurn">Of the iron along the bed.</param>
+public sealed record TravelPoint(Length Nut, Angle? Turn, double? IdleTurns, Length? PerTurn, Length? DepthPerTurn)
+{
+    public bool Binds => IdleTurns < 0;
+
+    /// <param name="points">From one end of the nut's travel to the other.</param>
+    public static ImmutableArray<TravelPoint> Over(Linkage linkage, int points)
+    {
+        ArgumentNullException.ThrowIfNull(linkage);
+        double travel = linkage.Assembly.Plane.Nut.Travel.Millimetres, sine = Math.Sin(linkage.Assembly.Plane.BedAngle.Radians);
+        return [.. Enumerable.Range(0, points).Select(i => At((travel * i / (points - 1)) - (travel / 2)))];
+
+        TravelPoint At(double nut)
+        {
+            double? idle = linkage.Solver.IdleAt(linkage.NutMiddle + nut);
+            if (linkage.Solver.WithNutAt(linkage.NutMiddle + nut, Drive.Advance) is not { } state)
+                return new TravelPoint(Length.FromMillimetres(nut), null, null, null, null);
+            Length perTurn = linkage.Lead * state.Ratio;
+            return new TravelPoint(Length.FromMillimetres(nut), Angle.FromRadians(state.Pose.Turn), idle / linkage.Lead.Millimetres, perTurn, perTurn * sine);
+        }
+    }
+}

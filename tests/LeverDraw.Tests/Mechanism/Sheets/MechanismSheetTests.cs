@@ -1,0 +1,87 @@
+using LeverDraw.Diagnostics;
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Drafting.Sheets;
+using LeverDraw.Geometry;
+using LeverDraw.Mechanism;
+using LeverDraw.Mechanism.Fitting;
+using LeverDraw.Mechanism.Setups;
+using LeverDraw.Mechanism.Sheets;
+using LeverDraw.Parts;
+using LeverDraw.Parts.HostPlanes;
+using LeverDraw.Pipeline;
+using LeverDraw.Tests.Support;
+
+namespace LeverDraw.Tests.Mechanism.Sheets;
+
+/// <summary>The sheets of setups and of fits draw on the papers people have, and one can read them.</summary>
+public sealed class MechanismSheetTests
+{
+    private static readonly string[] Setups = ["rattling", "early", "middle", "late", "smallest", "rare", "thick-iron"];
+
+    public static TheoryData<string, string> SetupsAndPapers()
+    {
+        var data = new TheoryData<string, string>();
+        foreach (string setup in Setups)
+        {
+            foreach (string paper in (string[])["A4", "A3"])
+                data.Add(setup, paper);
+        }
+
+        return data;
+    }
+
+    [Theory]
+    [MemberData(nameof(SetupsAndPapers))]
+    public void Compose_Setup_IsLegible(string setup, string paper)
+    {
+        BuiltPart part = Part(setup);
+        Box2D frame = SheetMaker.Frame(paper);
+        foreach (ShownUnits units in (ShownUnits[])[ShownUnits.Millimetres, ShownUnits.Inches])
+        {
+            foreach (BuiltSheet sheet in part.Sheets)
+            {
+                Checked<PlotSheet> drawn = DrawingRoad.Sheet(sheet, SheetMaker.Options(paper, units));
+                Assert.True(drawn.Ok, string.Join("; ", drawn.Diagnostics.Select(d => d.Message)));
+                List<string> faults = Legibility.Faults(drawn.Value, frame);
+                Assert.True(faults.Count == 0, $"{setup} {sheet.Name} {paper} {units}: " + string.Join("\n", faults));
+            }
+        }
+    }
+
+    [Theory]
+    [InlineData("A4")]
+    [InlineData("A3")]
+    public void Compose_Fits_IsLegible(string paper)
+    {
+        string[] eras = ["early", "middle", "late", "smallest", "rare"];
+        FittedLever[] levers = [.. eras.Select(e => new FittedLever(SheetMaker.Profile("levers/" + e).Name, "", SheetMaker.Lever("levers/" + e), SheetMaker.Pin("pins/" + e)))];
+        HostPlane[] planes = [.. eras.Select(e => SheetMaker.Profile("planes/" + e)).Select(p => HostPlanePart.Build(p.Name, p.Values).Value!)];
+        FitMatrix matrix = FitMatrix.Of([.. levers], [.. planes]);
+        for (int i = 0; i < eras.Length; i++)
+        {
+            SheetOptions options = SheetMaker.Options(paper);
+            Checked<PlotSheet> drawn = SheetComposer.Compose(FitsSheet.Content(matrix, levers[i], planes[i], SheetMaker.Profile("levers/" + eras[i]), options), options);
+            Assert.True(drawn.Ok, string.Join("; ", drawn.Diagnostics.Select(d => d.Message)));
+            List<string> faults = Legibility.Faults(drawn.Value, SheetMaker.Frame(paper));
+            Assert.True(faults.Count == 0, eras[i] + ": " + string.Join("\n", faults));
+        }
+    }
+
+    [Fact]
+    public void Sheet_LettersEveryGapWithItsShare()
+    {
+        PlotSheet drawn = DrawingRoad.Sheet(Part("rattling").Sheets[0], SheetMaker.Options("A3")).Value!;
+        string all = string.Join('\n', drawn.Items.OfType<PlotText>().Select(t => t.Text));
+        Setup setup = DiskProfiles.Setup("rattling");
+        double whole = GapShare.Of(setup.Linkage).Sum(s => s.Turns);
+        foreach (GapShare share in GapShare.Of(setup.Linkage))
+        {
+            Assert.Contains(share.Gap.Words().ToUpperInvariant(), all, StringComparison.Ordinal);
+            Assert.Contains((share.Turns / whole * 100).ToString("0", System.Globalization.CultureInfo.InvariantCulture) + " %", all, StringComparison.Ordinal);
+        }
+
+        Assert.Equal(PartState.Assembly, drawn.State);
+    }
+
+    private static BuiltPart Part(string setup) => new DrawingRoad(new DiskProfiles(), ProfileKinds.All).Part("profiles/setups/" + setup + ".toml").Value!;
+}
