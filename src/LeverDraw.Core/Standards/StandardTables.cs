@@ -47,5 +47,6 @@ public static class StandardTables
         CastingDesignRules.Source,
         FinishAllowances.Source,
         OtherFinishAllowances.Source,
+        CaliperErrors.Source,
     ];
 }
