@@ -83,7 +83,7 @@ public static partial class DiagnosticCatalogue
     public static DiagnosticKind ReadingTable { get; } = new("LD716", Severity.Error, "entry of a reading not understood",
         "{0} is not part of a reading.",
         "A reading is \"3.6 mm\", or {{ value, worn, witness, instrument, altered, note }} of which value, worn or witness must be given.",
-        "[A]\n\"arms.thickness\" = {{ reading = \"3.6 mm\" }}", ["'reading'"]);
+        "[A]\n\"arms.thickness\" = { reading = \"3.6 mm\" }", ["'reading'"]);
 
     public static DiagnosticKind ReadingAlteredLeftOut { get; } = new("LD717", Severity.Note, "altered feature left out",
         "'{0}' of {1} is marked as altered and left out of every estimate.",
