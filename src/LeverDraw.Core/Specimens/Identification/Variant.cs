@@ -62,7 +62,6 @@ public sealed record Variant(string Part, string Name, string Path)
         var sizes = ImmutableDictionary.CreateBuilder<string, double>(StringComparer.Ordinal);
         var words = ImmutableDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
         sizes[PinFields.LargeEnd.Name] = pin.LargeEnd.Millimetres;
-        sizes[PinFields.SmallEnd.Name] = pin.SmallEnd.Millimetres;
         sizes[PinFields.Length.Name] = pin.Length.Millimetres;
         words[PinFields.Ends.Name] = pin.Ends;
         words[PinFields.Taper.Name] = pin.Taper.IsParallel ? "parallel" : "tapered";
@@ -74,8 +73,8 @@ public sealed record Variant(string Part, string Name, string Path)
     {
         foreach (DerivedSize derived in all.Select(m => m.Derived).OfType<DerivedSize>())
         {
-            if (derived.Fields.All(f => f is TaperField || sizes.ContainsKey(f.Name)))
-                sizes[derived.Name] = derived.From([.. derived.Fields.Select(f => f is TaperField ? taper : sizes[f.Name])]);
+            if (derived.Fields.All(f => f is TaperField || DerivedSizes.MayLack(f) || sizes.ContainsKey(f.Name)))
+                sizes[derived.Name] = derived.From([.. derived.Fields.Select(f => f is TaperField ? taper : sizes.GetValueOrDefault(f.Name))]);
         }
     }
 

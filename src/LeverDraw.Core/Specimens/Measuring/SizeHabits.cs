@@ -50,7 +50,6 @@ internal static class SizeHabits
     public static ImmutableArray<SizeHabit> Pin { get; } =
     [
         new(PinFields.LargeEnd, MadeBy.Ground, WearSide.Smaller, 0.04, "the part that sat in the lug"),
-        new(PinFields.SmallEnd, MadeBy.Ground, WearSide.Smaller, 0.04, "the part that sat in the lug"),
         new(PinFields.Length, MadeBy.Cut),
     ];
 
