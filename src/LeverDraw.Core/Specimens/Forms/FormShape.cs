@@ -1,5 +1,6 @@
 using System.Text;
 using LeverDraw.Parts;
+using LeverDraw.Parts.AdjustingLever;
 using LeverDraw.Profiles;
 
 namespace LeverDraw.Specimens.Forms;
@@ -29,11 +30,13 @@ internal static class FormShape
         pin = { series = "free", large_end = 3.175, taper = "1:48", length = 19 }
         """;
 
-    public static BuiltPart Of(PartKind kind)
-    {
-        string text = kind == PartKinds.Lever ? Lever : Pin;
-        return ProfileReader.Read("form", new One(text), PartKinds.Fields).Then(kind.Build).Value ?? throw new InvalidOperationException("The form's own shape must be sound.");
-    }
+    /// <summary>The lever's hole.</summary>
+    public static PivotHole Hole => LeverPart.Build(Read(Lever).Value!.Values).Value!.Hole;
+
+    public static BuiltPart Of(PartKind kind) =>
+        Read(kind == PartKinds.Lever ? Lever : Pin).Then(kind.Build).Value ?? throw new InvalidOperationException("The form's own shape must be sound.");
+
+    private static Diagnostics.Checked<Profile> Read(string text) => ProfileReader.Read("form", new One(text), PartKinds.Fields);
 
     private sealed class One(string text) : IProfileSource
     {

@@ -5,8 +5,11 @@ using LeverDraw.Drafting.Plotting;
 using LeverDraw.Drafting.Sheets;
 using LeverDraw.Drafting.TitleBlocks;
 using LeverDraw.Drafting.Views;
+using LeverDraw.Geometry;
 using LeverDraw.Parts;
+using LeverDraw.Parts.AdjustingLever;
 using LeverDraw.Specimens.Measuring;
+using LeverDraw.Units;
 
 namespace LeverDraw.Specimens.Forms;
 
@@ -16,7 +19,7 @@ public static class FormSheet
     public const string Kind = "form";
 
     /// <summary>Stands where the hand will write; its length makes the room.</summary>
-    private const string Blank = "..............";
+    private const string Blank = "....................";
 
     /// <summary>More rows than this are a second block beside the first.</summary>
     private const int MostRows = 16;
@@ -37,7 +40,7 @@ public static class FormSheet
         };
         return numbered with
         {
-            Others = [.. drawn.Others.Select(v => In(v, lines, shown)).Where(v => v.Annotations.Any(LabelledSizes.IsSize))],
+            Others = [.. drawn.Others.Select(v => In(v, lines, shown)).Select(v => WithHoleEnds(v, lines)).Where(v => v.Annotations.Any(LabelledSizes.IsSize))],
             Notes = Notes(kind),
             NotedSizes = [],
             Signs = null,
@@ -56,6 +59,24 @@ public static class FormSheet
         ],
     };
 
+    /// <summary>The hole's two ends, which no drawing states: its taper shows in them.</summary>
+    private static ViewSource WithHoleEnds(ViewSource view, ImmutableArray<FormLine> lines)
+    {
+        if (view.Id != "section")
+            return view;
+        PivotHole hole = FormShape.Hole;
+        return view with { Annotations = [.. view.Annotations, End("hole.larger_side", hole.AtRight, 1), End("hole.smaller_side", hole.AtLeft, -1)] };
+
+        Annotation End(string name, Length diameter, int side)
+        {
+            double r = diameter.Millimetres / 2, x = side * hole.HalfLength.Millimetres;
+            return new LinearDimension(name, diameter.Millimetres, Label.Of(NumberOf(name, lines)!), new Point2D(x, -r), new Point2D(x, r), LinearDimension.Upright)
+            {
+                Sides = side > 0 ? DimensionSides.Right : DimensionSides.Left,
+            };
+        }
+    }
+
     private static string? NumberOf(string name, ImmutableArray<FormLine> lines) =>
         lines.FirstOrDefault(l => l.Measurand.Name == name) is { Number: > 0 } line ? line.Number.ToString(CultureInfo.InvariantCulture) : null;
 
@@ -68,7 +89,7 @@ public static class FormSheet
     }
 
     private static ImmutableArray<string> Row(FormLine line) =>
-        [line.Number.ToString(CultureInfo.InvariantCulture), line.Measurand.Name, Blank, line.Measurand.Wear == WearSide.None ? "–" : Blank];
+        [line.Number.ToString(CultureInfo.InvariantCulture), line.Measurand.Name + "\n" + (line.Measurand.Witness.Length > 0 ? "unworn: " + line.Measurand.Witness.Split(',')[0] : " "), Blank, line.Measurand.Wear == WearSide.None ? "–" : Blank];
 
     private static SheetTable Seen(PartKind kind) => new(string.Empty, [new("SEEN"), new("RING ONE")],
         [.. FormLines.Seen(kind.Name).Select(m => ImmutableArray.Create(m.Name, m.Kind == ReadingKind.Taper ? "tapered / parallel" : m.Words.IsEmpty ? Blank : string.Join(" / ", m.Words)))]);

@@ -78,10 +78,13 @@ public static class Measurands
                     Field = field,
                     Words = field is ChoiceField choice ? choice.Choices : [],
                 };
-            foreach (DerivedSize size in derived.Where(d => d.Fields[^1] == field))
+            foreach (DerivedSize size in derived.Where(d => After(d) == field))
                 yield return new Measurand(size.Name, part, ReadingKind.Size, size.Help) { Habit = size.Like, Derived = size, Least = size.Least, Most = size.Most };
         }
     }
+
+    /// <summary>A derived size stands behind the last of the fields of its own table that it follows from.</summary>
+    private static FieldSpec After(DerivedSize derived) => derived.Fields.Last(f => f.Name.Split('.')[0] == derived.Name.Split('.')[0]);
 
     private static Measurand Sized(string part, FieldSpec field, SizeHabit habit) => field switch
     {
