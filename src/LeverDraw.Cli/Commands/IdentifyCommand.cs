@@ -43,7 +43,7 @@ internal static class IdentifyCommand
         {
             ShapesJson.Print(
                 surroundings.Out,
-                new IdentifyShape(found is not null, [.. (found?.Parts ?? []).Select(IdentifyPrinter.Shape)], [.. (found?.Mixed ?? []).Select(m => new MixedShape(m.Specimen, m.Lever.Name, m.Pin.Name, m.Belongs))], [.. told.Select(ShapesJson.Of)]),
+                new IdentifyShape(found is not null, [.. (found?.Parts ?? []).Select(IdentifyPrinter.Shape)], [.. (found?.Mixed ?? []).Select(m => new MixedShape(m.Specimen, m.Lever.Name, m.Pin.Name, m.Belongs, m.HoleFitsPin))], [.. told.Select(ShapesJson.Of)]),
                 ShapesJson.Plain.IdentifyShape);
         }
         else

@@ -7,6 +7,7 @@ using LeverDraw.Cli.Specimens;
 using LeverDraw.Diagnostics;
 using LeverDraw.Parts;
 using LeverDraw.Pipeline;
+using LeverDraw.Specimens.Measuring;
 using LeverDraw.Specimens.Readings;
 using LeverDraw.Specimens.Reconstruction;
 using LeverDraw.Units;
@@ -16,13 +17,17 @@ namespace LeverDraw.Cli.Commands;
 /// <summary><c>reconstruct READINGS --out NEW.toml</c>: a profile from worn survivors of one variant.</summary>
 internal static class ReconstructCommand
 {
-    private sealed record Choices(string Readings, PartKind Kind, string[] Specimens, string Out, string Name, string? Like, (string Field, Length Size)? Pattern, bool Json);
+    private sealed record Choices(string Readings, PartKind Kind, string[] Specimens, string Out, string Name, string? Like, (string Field, Length Size)? Pattern, bool Json)
+    {
+        public (string Specimen, string Feature)[] Without { get; init; } = [];
+    }
 
     public static Command Build(Surroundings surroundings, CancellationToken stop)
     {
         Argument<string> readings = new("READINGS") { Description = "Readings of survivors of one variant (.csv or .toml)" };
         Option<string> kind = Arguments.Word("--kind", "Part to reconstruct", "lever|pin", "lever");
         Option<string[]> specimens = new("--specimens") { Description = "Specimens to use; all when left out", HelpName = "NAME", AllowMultipleArgumentsPerToken = true };
+        Option<string[]> without = new("--without") { Description = "Features to leave out because they were altered", HelpName = "SPECIMEN:FEATURE", AllowMultipleArgumentsPerToken = true };
         Option<string> target = new("--out") { Description = "Profile to write", HelpName = "NEW.toml", Required = true };
         Option<string> name = Arguments.Word("--name", "The variant's name", "TEXT", "Reconstructed");
         Option<string?> like = new("--like") { Description = "Profile that gives what was not read", HelpName = "FILE" };
@@ -30,16 +35,21 @@ internal static class ReconstructCommand
         Option<bool> json = Arguments.Json();
         ExampleCommand command = new(
             "reconstruct", "Write a profile from worn survivors of one variant, each size with its 95 % interval",
-            "reconstruct profiles/readings/survivors.csv --specimens A B C --out reconstructed.toml")
+            "reconstruct profiles/readings/survivors.csv --without C:hole --out reconstructed.toml")
         {
-            readings, kind, specimens, target, name, like, pattern, json,
+            readings, kind, specimens, without, target, name, like, pattern, json,
         };
         command.SetAction(parse =>
         {
             List<UsageFault> faults = [];
             PartKind chosen = new OptionWords(parse, faults).One(kind, [.. PartKinds.All.Select(k => (k.Name, k))]);
             (string, Length)? known = Pattern(parse.GetValue(pattern), faults);
-            Choices choices = new(parse.GetRequiredValue(readings), chosen, parse.GetValue(specimens) ?? [], parse.GetRequiredValue(target), parse.GetValue(name)!, parse.GetValue(like), known, parse.GetValue(json));
+            Choices choices = new(parse.GetRequiredValue(readings), chosen, parse.GetValue(specimens) ?? [], parse.GetRequiredValue(target), parse.GetValue(name)!, parse.GetValue(like), known, parse.GetValue(json))
+            {
+                Without = [.. (parse.GetValue(without) ?? []).Select(w => w.Split(':', 2)).Select(p => (p[0], p.Length > 1 ? p[1] : string.Empty))],
+            };
+            if (choices.Without.Any(w => !Measurands.All.Any(m => m.Feature == w.Feature)))
+                faults.Add(new UsageFault("--without names no feature.", "Write a specimen and a feature, such as C:hole. The features: " + string.Join(", ", Measurands.All.Select(m => m.Feature).Distinct()) + "."));
             Check(choices, surroundings, faults);
             return faults.Count > 0 ? UsageReport.Tell(surroundings, faults, command) : Run(surroundings, choices, stop);
         });
@@ -75,7 +85,7 @@ internal static class ReconstructCommand
         Reconstruction? found = null;
         if (readings.Ok)
         {
-            Checked<Reconstruction> result = Reconstruct.Run(readings.Value, choices.Kind, [.. choices.Specimens]);
+            Checked<Reconstruction> result = Reconstruct.Run(readings.Value, choices.Kind, [.. choices.Specimens], [.. choices.Without]);
             told.AddRange(choices.Like is null ? result.Diagnostics : result.Diagnostics.Where(d => d.Code != DiagnosticCatalogue.FieldNotRead.Code));
             found = result.Value;
         }

@@ -15,7 +15,7 @@ internal sealed record StrangeShape(string Feature, double Share, string? Fits);
 
 internal sealed record FurtherShape(string Field, double Bits);
 
-internal sealed record MixedShape(string Specimen, string Lever, string Pin, string BelongsPin);
+internal sealed record MixedShape(string Specimen, string Lever, string Pin, string BelongsPin, bool HoleFitsPin);
 
 /// <summary>What <c>reconstruct --json</c> prints; millimetres, degrees for angles.</summary>
 internal sealed record ReconstructShape(

@@ -18,13 +18,13 @@ internal static class IdentifyPrinter
         {
             to.WriteLine($"{part.Specimen}, {part.Part}: {Verdict(part)}");
             foreach (StrangeFeature strange in part.Strange)
-                to.WriteLine($"  altered or exchanged: {strange.Feature}" + (strange.Fits is { } fits ? $", which fits '{fits.Name}'" : ", which fits no variant there is"));
+                to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  altered or exchanged ({strange.AlteredShare * 100:0} %): {strange.Feature}") + (strange.Fits is { } fits ? $", which fits '{fits.Name}'" : ", which fits no variant there is"));
             if (part.Further.Length > 0)
                 to.WriteLine("  would tell more: " + string.Join(", ", part.Further.Take(MostFurther).Select(f => string.Create(CultureInfo.InvariantCulture, $"{f.Measurand.Name} ({f.Bits:0.00} bit)"))));
         }
 
         foreach (MixedParts mixed in found.Mixed)
-            to.WriteLine($"{mixed.Specimen}: mixed parts: lever '{mixed.Lever.Name}' belongs with pin {mixed.Belongs}, this pin is '{mixed.Pin.Name}'");
+            to.WriteLine($"{mixed.Specimen}: mixed parts: lever '{mixed.Lever.Name}' belongs with pin {mixed.Belongs}, this pin is '{mixed.Pin.Name}'" + (mixed.HoleFitsPin ? "; its hole was drilled out for it" : string.Empty));
     }
 
     private static string Verdict(PartFinding part)

@@ -50,7 +50,8 @@ public sealed record PartFinding(
 
 /// <summary>A specimen's lever and pin, each identified, are of different variants.</summary>
 /// <param name="Belongs">Drawing number of the pin that the lever's profile names.</param>
-public sealed record MixedParts(string Specimen, Variant Lever, Variant Pin, string Belongs);
+/// <param name="HoleFitsPin">The lever's hole is likelier one made for the other pin than its own, worn.</param>
+public sealed record MixedParts(string Specimen, Variant Lever, Variant Pin, string Belongs, bool HoleFitsPin);
 
 /// <summary>All findings of a file of readings.</summary>
 public sealed record Identification(ImmutableArray<PartFinding> Parts, ImmutableArray<MixedParts> Mixed);

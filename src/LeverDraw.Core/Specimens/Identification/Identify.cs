@@ -13,7 +13,7 @@ public static class Identify
     internal const double Sure = 0.95;
 
     /// <summary>The probability from which a feature is called altered.</summary>
-    private const double StrangeFrom = 0.9;
+    private const double StrangeFrom = 0.5;
 
     /// <param name="variants">Shipped and the user's own, of all kinds.</param>
     /// <param name="searched">Where they were looked for, for the message when there are none.</param>
@@ -34,7 +34,7 @@ public static class Identify
                     .Select(part => (Part: part, Evidence: Evidence.Of(readings, s, part))).Where(e => !e.Evidence.IsEmpty)
                     .Select(e => Part(s, e.Part, e.Evidence, [.. variants.Where(v => v.Part == e.Part)]))),
             ];
-            return new Identification(parts, [.. readings.Specimens.SelectMany(s => Mixed(s, parts))]);
+            return new Identification(parts, [.. readings.Specimens.SelectMany(s => Mixed(s, parts, readings, variants))]);
         });
     }
 
@@ -55,18 +55,23 @@ public static class Identify
     {
         foreach (IGrouping<string, Evidence> feature in evidence.GroupBy(e => e.Measurand.Feature))
         {
-            double share = Ranking.AlteredShare(feature, best);
+            double share = Ranking.AlteredShare(feature, best, variants);
             if (share < StrangeFrom)
                 continue;
-            Variant? fits = variants.Where(v => v != best && Ranking.AlteredShare(feature, v) < 0.5).MaxBy(v => feature.Sum(e => Likelihood.Log(e, v)));
+            Variant? fits = variants.Where(v => v != best && Ranking.AlteredShare(feature, v, variants) < 0.5).MaxBy(v => feature.Sum(e => Likelihood.Log(e, v)));
             yield return new StrangeFeature(feature.Key, share, fits);
         }
     }
 
-    private static IEnumerable<MixedParts> Mixed(string specimen, ImmutableArray<PartFinding> parts)
+    private static IEnumerable<MixedParts> Mixed(string specimen, ImmutableArray<PartFinding> parts, ReadingSet readings, ImmutableArray<Variant> variants)
     {
         PartFinding? lever = parts.FirstOrDefault(p => p.Specimen == specimen && p.Part == PartKinds.Lever.Name), pin = parts.FirstOrDefault(p => p.Specimen == specimen && p.Part == PartKinds.Pin.Name);
         if (lever is { Verdict: Verdict.Identified } && pin is { Verdict: Verdict.Identified } && lever.Best.PinNumber.Length > 0 && lever.Best.PinNumber != pin.Best.Number)
-            yield return new MixedParts(specimen, lever.Best, pin.Best, lever.Best.PinNumber);
+        {
+            Evidence[] hole = [.. Evidence.Of(readings, specimen, lever.Part).Where(e => e.Measurand.Feature == "hole")];
+            Variant? donor = variants.FirstOrDefault(v => v.Part == lever.Part && v.PinNumber == pin.Best.Number);
+            bool drilled = hole.Length > 0 && donor is not null && hole.Sum(e => Likelihood.Log(e, donor)) > hole.Sum(e => Likelihood.Log(e, lever.Best));
+            yield return new MixedParts(specimen, lever.Best, pin.Best, lever.Best.PinNumber, drilled);
+        }
     }
 }

@@ -11,7 +11,7 @@ namespace LeverDraw.Specimens.Measuring;
 internal sealed record SizeHabit(FieldSpec Field, MadeBy Made, WearSide Wear = WearSide.None, double UsualWear = 0, string Witness = "");
 
 /// <summary>The one table of what can be measured on a survivor, how each size was made and which way wear moves it.</summary>
-/// <remarks>Directions, witnesses and processes: the trade notes' list of sizes and their table of wear. Mean wear of pads and tongue: the notes' simulation, 0.20 mm; of hole and pin their worked example, 0.08 and 0.04 mm; of the rest our own.</remarks>
+/// <remarks>Directions, witnesses and processes: the trade notes' list of sizes and their table of wear. Mean wear of pads and tongue: the notes' simulation, 0.20 mm; of the hole their worked example, 0.06 mm, and of the pin the rest of its pivot wear, 0.04 mm; of the rest our own.</remarks>
 internal static class SizeHabits
 {
     public static ImmutableArray<SizeHabit> Lever { get; } =
@@ -20,7 +20,7 @@ internal static class SizeHabits
         new(LeverFields.HeadDepth, MadeBy.Cast),
         new(LeverFields.HeadHeight, MadeBy.Cast),
         new(LeverFields.HeadCornerRadius, MadeBy.CastRadius),
-        new(LeverFields.HoleDiameter, MadeBy.Reamed, WearSide.Larger, 0.08, "across the load, near the mouth"),
+        new(LeverFields.HoleDiameter, MadeBy.Reamed, WearSide.Larger, 0.06, "across the load, near the mouth"),
         new(LeverFields.ArmThickness, MadeBy.Cast),
         new(LeverFields.ArmWidth, MadeBy.Cast),
         new(LeverFields.ArmLength, MadeBy.Cast),

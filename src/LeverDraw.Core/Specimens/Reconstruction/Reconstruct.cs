@@ -28,9 +28,10 @@ public sealed record Reconstruction(
 public static class Reconstruct
 {
     /// <param name="specimens">Those of one variant; empty for all.</param>
-    public static Checked<Reconstruction> Run(ReadingSet readings, PartKind kind, ImmutableArray<string> specimens)
+    /// <param name="without">Features known to be altered on a specimen, such as <c>hole</c> of C.</param>
+    public static Checked<Reconstruction> Run(ReadingSet readings, PartKind kind, ImmutableArray<string> specimens, ImmutableArray<(string Specimen, string Feature)> without)
     {
-        ReadingSet own = readings with { All = [.. readings.All.Where(r => r.Measurand.Part == kind.Name && (specimens.IsEmpty || specimens.Contains(r.Specimen)))] };
+        ReadingSet own = readings with { All = [.. readings.All.Where(r => r.Measurand.Part == kind.Name && (specimens.IsEmpty || specimens.Contains(r.Specimen)) && !without.Contains((r.Specimen, r.Measurand.Feature)))] };
         if (!own.All.Any(r => r.Counts && r.Word is null))
             return Checked<Reconstruction>.Bad([DiagnosticCatalogue.NothingToReconstruct.At(SourcePosition.WholeFile(readings.Path), null, kind.Name)]);
         ImmutableArray<Measurand> all = [.. Measurands.All.Where(m => m.Part == kind.Name)];

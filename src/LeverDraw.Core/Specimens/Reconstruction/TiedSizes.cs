@@ -58,11 +58,15 @@ internal static class TiedSizes
             return null;
         TieResidual[] residuals = [.. read.Select(n => new TieResidual(n, estimates[n].Value, Model(n, fit.Values), estimates[n].Value - Model(n, fit.Values), (estimates[n].Value - Model(n, fit.Values)) / estimates[n].Deviation))];
         int specimens = read.Max(n => estimates[n].Specimens), count = read.Sum(n => estimates[n].Readings);
+        // Readings that disagree are uncertain by more than they say, at least by so much that they would agree (Birge's ratio).
+        double stretch = read.Length > unknowns.Length ? Math.Max(1, Math.Sqrt(fit.SquareSum / (read.Length - unknowns.Length))) : 1;
         for (int i = 0; i < unknowns.Length; i++)
         {
-            double reach = 1.96 * fit.Deviations[i];
+            double reach = 1.96 * stretch * fit.Deviations[i];
+            if (estimates.ContainsKey(unknowns[i]) && read.Length == unknowns.Length)
+                continue;
             estimates[unknowns[i]] = estimates.TryGetValue(unknowns[i], out SizeEstimate? own)
-                ? own with { Value = fit.Values[i], From = Math.Max(own.From, fit.Values[i] - reach), To = Math.Min(own.To, fit.Values[i] + reach), IsAdjusted = read.Length > unknowns.Length }
+                ? own with { Value = fit.Values[i], From = fit.Values[i] - reach, To = fit.Values[i] + reach, IsAdjusted = true }
                 : new SizeEstimate(all.First(m => m.Name == unknowns[i]), fit.Values[i], fit.Values[i] - reach, fit.Values[i] + reach, EstimateRule.Tied, specimens, count);
         }
 
