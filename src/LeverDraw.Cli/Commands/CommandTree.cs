@@ -24,6 +24,9 @@ internal static class CommandTree
             FieldsCommand.Build(surroundings),
             ExplainCommand.Build(surroundings),
             TablesCommand.Build(surroundings),
+            ReadingsCommand.Build(surroundings, stop),
+            IdentifyCommand.Build(surroundings),
+            ReconstructCommand.Build(surroundings, stop),
         };
         root.Directives.Clear();
         foreach (VersionOption usual in root.Options.OfType<VersionOption>().ToList())

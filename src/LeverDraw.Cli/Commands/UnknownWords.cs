@@ -20,7 +20,7 @@ internal static class UnknownWords
             if (word is ['-', _, ..] && !afterDashes.Contains(word))
                 faults.Add(UnknownOption(word, command));
             else if (command.Subcommands.Count > 0)
-                faults.Add(new UsageFault($"'{command.Name}' holds no look-up '{word}'.", Names.DidYouMean(word, command.Subcommands.Select(c => c.Name))));
+                faults.Add(new UsageFault(command.Name == "tables" ? $"'{command.Name}' holds no look-up '{word}'." : $"'{command.Name}' has no '{word}'.", Names.DidYouMean(word, command.Subcommands.Select(c => c.Name))));
             else if (parse.UnmatchedTokens.Contains(word))
                 faults.Add(new UsageFault($"'{command.Name}' has no use for '{word}'.", "Take it away."));
         }

@@ -35,6 +35,10 @@ internal sealed class DiskFiles : IFileSystem
 
     public bool FolderExists(string path) => Directory.Exists(path);
 
+    public IReadOnlyList<string> FilesUnder(string folder, string extension) => Directory.Exists(folder)
+        ? [.. Directory.EnumerateFiles(folder, "*" + extension, SearchOption.AllDirectories).Select(f => f.Replace('\\', '/')).Order(StringComparer.Ordinal)]
+        : [];
+
     public IReadOnlyList<string> MakeFolder(string path)
     {
         List<string> made = [];

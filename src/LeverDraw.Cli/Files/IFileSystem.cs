@@ -12,6 +12,9 @@ internal interface IFileSystem : IProfileSource
 
     bool FolderExists(string path);
 
+    /// <summary>The files with this ending in a folder and all below it, in order of name; none when there is no such folder.</summary>
+    IReadOnlyList<string> FilesUnder(string folder, string extension);
+
     /// <summary>Makes the folder and those above it that are missing.</summary>
     /// <returns>The folders made, the deepest first.</returns>
     IReadOnlyList<string> MakeFolder(string path);

@@ -19,6 +19,9 @@ namespace LeverDraw.Cli.Json;
 [JsonSerializable(typeof(FitsShape))]
 [JsonSerializable(typeof(LookupShape))]
 [JsonSerializable(typeof(IReadOnlyList<LookupNameShape>))]
+[JsonSerializable(typeof(IdentifyShape))]
+[JsonSerializable(typeof(ReconstructShape))]
+[JsonSerializable(typeof(IReadOnlyList<MeasurandShape>))]
 internal sealed partial class ShapesJson : JsonSerializerContext
 {
     /// <summary>With letters and quotes as they are: this is for programs and eyes, not for a web page.</summary>

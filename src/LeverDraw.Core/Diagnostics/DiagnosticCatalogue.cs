@@ -2,12 +2,12 @@ using System.Collections.Immutable;
 
 namespace LeverDraw.Diagnostics;
 
-/// <summary>Every message the tool gives about its input, by code: 1xx files and syntax, 2xx fields, 3xx geometry, 4xx fits and allowances, 5xx drafting, 6xx look-ups. A code once given is never reused.</summary>
+/// <summary>Every message the tool gives about its input, by code: 1xx files and syntax, 2xx fields, 3xx geometry, 4xx fits and allowances, 5xx drafting, 6xx look-ups, 7xx worn survivors. A code once given is never reused.</summary>
 public static partial class DiagnosticCatalogue
 {
     // A constructor, because initialisers of several files run in no fixed order.
     static DiagnosticCatalogue() =>
-        All = [.. Files(), .. Fields(), .. Geometry(), .. Fits(), .. Foundry(), .. Drafting(), .. Lookups()];
+        All = [.. Files(), .. Fields(), .. Geometry(), .. Fits(), .. Foundry(), .. Drafting(), .. Lookups(), .. Specimens()];
 
     /// <summary>In order of code.</summary>
     public static ImmutableArray<DiagnosticKind> All { get; }

@@ -32,6 +32,7 @@ public static class DiagnosticPage
         '3' => "LD3xx: geometry",
         '4' => "LD4xx: fits and allowances",
         '5' => "LD5xx: drafting",
-        _ => "LD6xx: look-ups in the tables",
+        '6' => "LD6xx: look-ups in the tables",
+        _ => "LD7xx: worn survivors",
     };
 }

@@ -48,5 +48,6 @@ public static class StandardTables
         CastingDesignRules.Source,
         FinishAllowances.Source,
         OtherFinishAllowances.Source,
+        CaliperErrors.Source,
     ];
 }

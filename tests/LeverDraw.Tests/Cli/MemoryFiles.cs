@@ -54,6 +54,9 @@ internal sealed class MemoryFiles : IFileSystem
 
     public bool FolderExists(string path) => folders.Contains(Plain(path).TrimEnd('/'));
 
+    public IReadOnlyList<string> FilesUnder(string folder, string extension) =>
+        [.. files.Keys.Where(f => f.StartsWith(Plain(folder) + "/", StringComparison.Ordinal) && f.EndsWith(extension, StringComparison.Ordinal)).Order(StringComparer.Ordinal)];
+
     public IReadOnlyList<string> MakeFolder(string path)
     {
         Refuse();

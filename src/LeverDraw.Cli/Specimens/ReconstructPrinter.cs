@@ -1,0 +1,40 @@
+using System.Globalization;
+using LeverDraw.Cli.Json;
+using LeverDraw.Specimens.Reconstruction;
+
+namespace LeverDraw.Cli.Specimens;
+
+/// <summary>What <c>reconstruct</c> found, as a table and as JSON.</summary>
+internal static class ReconstructPrinter
+{
+    public static void Text(Reconstruction found, ShownContraction? contraction, TextWriter to)
+    {
+        string[][] rows = [.. found.Sizes.Select(s => (string[])[
+            s.Estimate.Measurand.Name,
+            ProfileWriting.Number(s.Estimate, s.Estimate.Value),
+            ProfileWriting.Number(s.Estimate, s.Estimate.From) + " to " + ProfileWriting.Number(s.Estimate, s.Estimate.To),
+            ProfileWriting.Rule(s.Estimate),
+            s.Estimate.Measurand.Kind == LeverDraw.Specimens.Measuring.ReadingKind.Size ? ProfileWriting.Sensible(s) : "degrees"])];
+        string[] heads = ["size", "value", "95 % interval", "rule", "sensible sizes in it"];
+        int[] widths = [.. heads.Select((h, i) => rows.Select(r => r[i].Length).Append(h.Length).Max())];
+        foreach (string[] row in rows.Prepend(heads))
+            to.WriteLine(string.Join("  ", row.Select((cell, i) => cell.PadRight(widths[i]))).TrimEnd());
+        foreach (SeenForm form in found.Forms)
+            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{form.Measurand.Name}: {form.Word} ({form.Agreeing} of {form.Specimens})"));
+        foreach (TieGroup tie in found.Ties.Where(t => t.Freedom > 0))
+        {
+            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"tied sizes {(tie.Agrees ? "agree" : "DISAGREE")}: chi-square {tie.ChiSquare:0.0}, limit {tie.Limit:0.0}"));
+            foreach (TieResidual r in tie.Residuals)
+                to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {r.Name}: {r.Estimated:0.000} to {r.Adjusted:0.000}, residual {r.Residual:+0.000;-0.000;0} ({r.Weighed:+0.0;-0.0;0} deviations)"));
+        }
+
+        if (contraction is { } shown)
+            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"contraction by {shown.Name}: {shown.Rate * 100:0.00} %, 95 %: {shown.From * 100:0.00} to {shown.To * 100:0.00} %"));
+    }
+
+    public static SizeShape Shape(ReconstructedSize size) => new(
+        size.Estimate.Measurand.Name, size.Estimate.Value, size.Estimate.From, size.Estimate.To, ProfileWriting.Rule(size.Estimate), size.Estimate.Specimens, size.Estimate.Readings, [.. size.Sensible.Select(s => s.Name)]);
+
+    public static TieShape Shape(TieGroup tie) => new(
+        tie.Agrees, tie.ChiSquare, tie.Freedom, [.. tie.Residuals.Select(r => new ResidualShape(r.Name, r.Estimated, r.Adjusted, r.Residual, r.Weighed))]);
+}

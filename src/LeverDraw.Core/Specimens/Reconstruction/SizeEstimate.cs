@@ -1,0 +1,37 @@
+using LeverDraw.Specimens.Measuring;
+
+namespace LeverDraw.Specimens.Reconstruction;
+
+/// <summary>By which rule an estimate was made.</summary>
+public enum EstimateRule
+{
+    /// <summary>Median of readings at unworn places.</summary>
+    Witness,
+
+    /// <summary>Median: the size does not wear.</summary>
+    Median,
+
+    /// <summary>The least worn of at most five.</summary>
+    Extreme,
+
+    /// <summary>The second least worn of six or more.</summary>
+    SecondExtreme,
+
+    /// <summary>Not read itself: it follows from sizes that were.</summary>
+    Tied,
+}
+
+/// <summary>What survivors say of one size: bare millimetres or degrees, as its measurand has it.</summary>
+/// <param name="Value">By the rule; never a mean of worn sizes.</param>
+/// <param name="From">Lower end of the 95 % interval.</param>
+/// <param name="To">Upper end; farther off where the unworn size may be larger.</param>
+/// <param name="Specimens">How many specimens it rests on.</param>
+/// <param name="Readings">How many readings they had.</param>
+public sealed record SizeEstimate(Measurand Measurand, double Value, double From, double To, EstimateRule Rule, int Specimens, int Readings)
+{
+    /// <summary>Changed so that tied sizes agree.</summary>
+    public bool IsAdjusted { get; init; }
+
+    /// <summary>A standard uncertainty that gives an interval as wide.</summary>
+    public double Deviation => (To - From) / (2 * 1.96);
+}

@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using LeverDraw.Specimens.Measuring;
+using LeverDraw.Specimens.Readings;
+using LeverDraw.Specimens.Statistics;
+
+namespace LeverDraw.Specimens.Reconstruction;
+
+/// <summary>From the values of several survivors to one size with its 95 % interval, by the rules of docs/adr/0010-survivors.md.</summary>
+internal static class SizeEstimator
+{
+    /// <summary>Up to here the least worn value is taken, above it the second (trade notes).</summary>
+    private const int MostForExtreme = 5;
+
+    /// <summary>How many degrees of freedom the process spread counts for beside the specimens' own: known to about 16 % (own).</summary>
+    private const int ProcessFreedom = 20;
+
+    private const double Probability = 0.95;
+
+    /// <param name="values">At least one; one per specimen.</param>
+    public static SizeEstimate Of(Measurand measurand, ImmutableArray<SpecimenValue> values)
+    {
+        SpecimenValue[] unworn = [.. values.Where(v => !v.IsWorn)];
+        SpecimenValue[] used = unworn.Length > 0 ? unworn : [.. values];
+        return unworn.Length > 0 ? Median(measurand, used) : LeastWorn(measurand, used);
+    }
+
+    private static SizeEstimate Median(Measurand measurand, SpecimenValue[] used)
+    {
+        double[] sorted = [.. used.Select(v => v.Value).Order()];
+        int n = sorted.Length;
+        double value = (sorted[(n - 1) / 2] + sorted[n / 2]) / 2;
+        double made = measurand.Spread(value);
+        double own = used.Average(v => v.Own * v.Own), common = used.Max(v => v.Common);
+        double mean = sorted.Average(), seen = sorted.Sum(v => (v - mean) * (v - mean));
+        double freedom = ProcessFreedom + n - 1;
+        double pooled = Math.Sqrt(((ProcessFreedom * ((made * made) + own)) + seen) / freedom);
+        double random = MedianSpread.Of(n) * pooled;
+        double combined = Math.Sqrt((random * random) + (common * common));
+        // Welch–Satterthwaite; the instrument's limits are taken as known.
+        double effective = freedom * Math.Pow(combined / random, 4);
+        double reach = Quantiles.StudentTwoSided(effective, Probability) * combined;
+        return new SizeEstimate(measurand, value, value - reach, value + reach, measurand.Wear == WearSide.None ? EstimateRule.Median : EstimateRule.Witness, n, used.Sum(v => v.Readings));
+    }
+
+    private static SizeEstimate LeastWorn(Measurand measurand, SpecimenValue[] used)
+    {
+        int sign = measurand.Wear == WearSide.Larger ? -1 : 1;
+        double[] sorted = [.. used.Select(v => sign * v.Value).OrderDescending()];
+        bool first = sorted.Length <= MostForExtreme;
+        double value = sorted[first ? 0 : 1];
+        double made = measurand.Spread(Math.Abs(value));
+        double deviation = Math.Sqrt((made * made) + used.Average(v => v.Own * v.Own));
+        WornPosterior sizes = new(sorted, deviation, measurand.UsualWear, used.Max(v => v.Common));
+        double tail = (1 - Probability) / 2;
+        // The interval is that of all readings together; it is never let end short of the value it stands beside.
+        double from = Math.Min(sizes.Quantile(tail), value), to = Math.Max(sizes.Quantile(1 - tail), value);
+        return new SizeEstimate(
+            measurand, sign * value, sign > 0 ? from : -to, sign > 0 ? to : -from, first ? EstimateRule.Extreme : EstimateRule.SecondExtreme, used.Length, used.Sum(v => v.Readings));
+    }
+}
