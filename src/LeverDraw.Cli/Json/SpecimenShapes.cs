@@ -19,10 +19,10 @@ internal sealed record MixedShape(string Specimen, string Lever, string Pin, str
 
 /// <summary>What <c>reconstruct --json</c> prints; millimetres, degrees for angles.</summary>
 internal sealed record ReconstructShape(
-    bool Ok, string? Written, bool PassesCheck, IReadOnlyList<string> Specimens, IReadOnlyList<SizeShape> Sizes, IReadOnlyList<FormShape> Forms, IReadOnlyList<TieShape> Ties, ContractionShape? Contraction,
+    bool Ok, string? Written, bool PassesCheck, IReadOnlyList<string> Specimens, IReadOnlyList<SurvivorSizeShape> Sizes, IReadOnlyList<FormShape> Forms, IReadOnlyList<TieShape> Ties, ContractionShape? Contraction,
     IReadOnlyList<DiagnosticShape> Diagnostics);
 
-internal sealed record SizeShape(string Field, double Value, double From, double To, string Rule, int Specimens, int Readings, IReadOnlyList<string> Sensible);
+internal sealed record SurvivorSizeShape(string Field, double Value, double From, double To, string Rule, int Specimens, int Readings, IReadOnlyList<string> Sensible);
 
 internal sealed record FormShape(string Field, string Word, int Agreeing, int Specimens);
 

@@ -32,7 +32,7 @@ internal static class ReconstructPrinter
             to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"contraction by {shown.Name}: {shown.Rate * 100:0.00} %, 95 %: {shown.From * 100:0.00} to {shown.To * 100:0.00} %"));
     }
 
-    public static SizeShape Shape(ReconstructedSize size) => new(
+    public static SurvivorSizeShape Shape(ReconstructedSize size) => new(
         size.Estimate.Measurand.Name, size.Estimate.Value, size.Estimate.From, size.Estimate.To, ProfileWriting.Rule(size.Estimate), size.Estimate.Specimens, size.Estimate.Readings, [.. size.Sensible.Select(s => s.Name)]);
 
     public static TieShape Shape(TieGroup tie) => new(

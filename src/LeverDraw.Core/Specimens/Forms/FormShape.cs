@@ -34,7 +34,7 @@ internal static class FormShape
     public static PivotHole Hole => LeverPart.Build(Read(Lever).Value!.Values).Value!.Hole;
 
     public static BuiltPart Of(PartKind kind) =>
-        Read(kind == PartKinds.Lever ? Lever : Pin).Then(kind.Build).Value ?? throw new InvalidOperationException("The form's own shape must be sound.");
+        Read(kind == PartKinds.Lever ? Lever : Pin).Then(profile => kind.Build(profile)).Value ?? throw new InvalidOperationException("The form's own shape must be sound.");
 
     private static Diagnostics.Checked<Profile> Read(string text) => ProfileReader.Read("form", new One(text), PartKinds.Fields);
 
