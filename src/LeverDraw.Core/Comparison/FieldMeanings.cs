@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using LeverDraw.Parts.AdjustingLever;
+using LeverDraw.Parts.AdjustingLever.Foundry;
 using LeverDraw.Parts.PivotPin;
 using LeverDraw.Profiles;
 
@@ -101,6 +102,9 @@ public static class FieldMeanings
         (LeverFields.PadSymmetry, Matter.Fit, Nut),
         (LeverFields.PadPosition, Matter.Fit, Nut),
         (LeverFields.TonguePosition, Matter.Fit, Slot),
+
+        // Of the casting, not of the finished part.
+        .. CastingFields.All.Where(f => f != LeverFields.Draft).Select(f => ((FieldSpec)f, Matter.Look, Mould)),
 
         (PinFields.Series, Matter.Fit, "which holes it goes with"),
         (PinFields.Number, Matter.Fit, "its thickness"),

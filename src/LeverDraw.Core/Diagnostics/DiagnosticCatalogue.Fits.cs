@@ -30,26 +30,6 @@ public static partial class DiagnosticCatalogue
         "Take filing stock only, or leave the face as cast.",
         "1.5 mm of stock on a pad 3 mm thick", ["1.5 mm", "3 mm"]);
 
-    public static DiagnosticKind TongueNotReached { get; } = new("LD410", Severity.Error, "tongue does not reach the slot",
-        "The tongue of '{0}' never reaches the faces of the cap iron's slot in '{1}': it cannot move the iron.",
-        "Take a thinner iron, a cap iron with less broken edges, or a lever with a longer tongue; check the depth of the pivot below the bed.",
-        "an iron so thick that the nose ends inside it", ["Adjusting lever, smallest size", "Bench plane, middle"]);
-
-    public static DiagnosticKind PadsNotReached { get; } = new("LD411", Severity.Error, "pads do not reach the nut",
-        "The pads of '{0}' do not cover the level of the stud's axis in '{1}'.",
-        "Take the lever that belongs to this plane, or check 'stud.distance' and 'arms.length'.",
-        "the smallest lever in a large plane", ["Adjusting lever, smallest size", "Bench plane, middle"]);
-
-    public static DiagnosticKind ThinLand { get; } = new("LD412", Severity.Warning, "tongue hardly bears",
-        "Only {0} of the tongue's full thickness stand in the cap iron's slot, of {1} over the iron; {2} are wanted.",
-        "Take a thinner iron or a lever with a longer tongue: the nose soon wears away.",
-        "an iron thicker than the plane was made for", ["0.3 mm", "2.1 mm", "0.5 mm"]);
-
-    public static DiagnosticKind PinNotGiven { get; } = new("LD413", Severity.Error, "lever's pin not among the files",
-        "The pin of '{0}' is not among the files: none has the drawing number {1}.",
-        "Give the pin's profile too, and name its 'sheet.number' in the lever's 'hole.pin'.",
-        "fits profiles/levers/middle.toml profiles/planes/middle.toml", ["Adjusting lever, middle", "'TC-P-02'"]);
-
     private static ImmutableArray<DiagnosticKind> Fits() =>
-        [UnknownZone, OutsideTable, ZoneForOtherSide, NoClearance, AllowanceTooLarge, TongueNotReached, PadsNotReached, ThinLand, PinNotGiven];
+        [UnknownZone, OutsideTable, ZoneForOtherSide, NoClearance, AllowanceTooLarge];
 }

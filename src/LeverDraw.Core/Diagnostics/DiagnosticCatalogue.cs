@@ -7,7 +7,7 @@ public static partial class DiagnosticCatalogue
 {
     // A constructor, because initialisers of several files run in no fixed order.
     static DiagnosticCatalogue() =>
-        All = [.. Files(), .. Fields(), .. Geometry(), .. Fits(), .. Foundry(), .. Drafting(), .. Lookups(), .. Specimens()];
+        All = [.. Files(), .. Fields(), .. Geometry(), .. Fits(), .. Foundry(), .. Mechanism(), .. Drafting(), .. Lookups(), .. Specimens()];
 
     /// <summary>In order of code.</summary>
     public static ImmutableArray<DiagnosticKind> All { get; }

@@ -95,7 +95,7 @@ public sealed class MechanismCommandsTests
     {
         CliRun run = CliRun.Of(Files(), "fits", "profiles/levers/middle.toml", "profiles/planes/middle.toml");
         Assert.Equal(ExitCode.InputFaults, run.Exit);
-        Assert.Contains("LD413", run.Error, StringComparison.Ordinal);
+        Assert.Contains("LD443", run.Error, StringComparison.Ordinal);
         Assert.Contains("TC-P-02", run.Error, StringComparison.Ordinal);
     }
 

@@ -16,7 +16,7 @@ public sealed class LabelBox
     private const double SymbolGap = 0.5;
 
     /// <summary>More room between two lines with stacked deviations, in heights: they would read as one stack of four.</summary>
-    private const double StackGap = 0.2;
+    private const double StackGap = 0.1;
 
     private readonly double _pitch;
     private readonly double _height;

@@ -25,9 +25,9 @@ public sealed class SetupReadingTests
     [InlineData("lever = \"../levers/middle.toml\"", "lever = \"/levers/middle.toml\"", "LD116")]
     [InlineData("lever = \"../levers/middle.toml\"", "lever = \"../pins/middle.toml\"", "LD117")]
     [InlineData("lever = \"../levers/middle.toml\"", "lever = \"../levers/midle.toml\"", "LD101")]
-    [InlineData("lever = \"../levers/middle.toml\"", "lever = \"../levers/smallest.toml\"", "LD411")]
-    [InlineData("[price]", "iron = 5.9\n[price]", "LD410")]
-    [InlineData("[price]", "iron = 3.2\n[price]", "LD412")]
+    [InlineData("lever = \"../levers/middle.toml\"", "lever = \"../levers/smallest.toml\"", "LD441")]
+    [InlineData("[price]", "iron = 5.9\n[price]", "LD440")]
+    [InlineData("[price]", "iron = 3.2\n[price]", "LD442")]
     [InlineData("turns = 1", "turns = \"one\"", "LD207")]
     [InlineData("turns = 1", "turns = 100", "LD212")]
     public void Check_FaultySetup_IsToldAtItsLine(string good, string bad, string code)

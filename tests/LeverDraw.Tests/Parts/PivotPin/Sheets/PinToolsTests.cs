@@ -38,12 +38,12 @@ public class PinToolsTests
 
     // 3.175 − 9.525/48 = 2.97656, +0.0254 = 3.00196: rounded inwards. In inches .1171875 to .1181875.
     [Theory]
-    [InlineData(ShownUnits.Millimetres, "⌀2.977 / 3.001")]
-    [InlineData(ShownUnits.Inches, "⌀.1172 / .1181")]
-    public void Notes_TaperPin_SayHowItIsChecked(ShownUnits units, string limits)
+    [InlineData(ShownUnits.Millimetres, "9.525 mm", "⌀2.977 / 3.001")]
+    [InlineData(ShownUnits.Inches, ".375 in", "⌀.1172 / .1181")]
+    public void Notes_TaperPin_SayHowItIsChecked(ShownUnits units, string plane, string limits)
     {
         ImmutableArray<string> notes = SheetMaker.Content("pins/middle", SheetMaker.Options("A4", units)).Notes;
-        Assert.Contains("CHECK THE LARGE END'S DIAMETER AT THE GAUGE PLANE, SAME TOLERANCE: " + limits + ".", notes);
+        Assert.Contains("CHECK AT THE GAUGE PLANE, " + plane + " FROM THE LARGE END: " + limits + ".", notes);
         Assert.Contains("CHECK THE TAPER: BLUE TO A RING GAUGE OR THE REAMER, BEARING AT LEAST 75 %.", notes);
         Assert.Contains("Ra IN MICROMETRES.", notes);
     }
