@@ -41,10 +41,10 @@ public class LeverContentTests
     [InlineData("levers/late", "CLEARANCE ON THE PIN AT MID-PLANE 0.23.")]
     public void Notes_AnyHole_SayHowTheClearanceIsReached(string profile, string note) => Assert.Contains(note, Content(profile).Notes);
 
-    // ISO 8062-3:2007 total widths 2.0, 3.0, 4.6 and 7 mm of grades 10 to 13, halved; short-run clay-bonded sand is 13 to 15, finer by 3, 2, 1 up to 10, 16, 25 mm.
+    // The profile states grade 7 as agreed. ISO 8062-3:2007 total widths 0.74, 0.78, 0.82 and 0.90 mm, halved. Without one, the process's usual grades: MaterialNotesTests.
     [Fact]
-    public void Notes_SandCast_GiveTheAsCastToleranceBySize() =>
-        Assert.Contains("REST AS CAST TO ISO 8062-3:2007, ±1 UP TO 10, ±1.5 UP TO 16, ±2.3 UP TO 25, ±3.5 UP TO 40 (DCTG 10 TO 13), WALLS ONE GRADE COARSER, OR AS AGREED WITH THE FOUNDRY.", Content("levers/middle").Notes);
+    public void Notes_SandCast_GiveTheAgreedToleranceBySize() =>
+        Assert.Contains("REST AS CAST TO ISO 8062-3:2007, ±0.37 UP TO 10, ±0.39 UP TO 16, ±0.41 UP TO 25, ±0.45 UP TO 40 (DCTG 7), WALLS ONE GRADE COARSER, AS AGREED WITH THE FOUNDRY.", Content("levers/middle").Notes);
 
     [Fact]
     public void Notes_AnyLever_EndWithSafetyAndSayTheMassOnce()
