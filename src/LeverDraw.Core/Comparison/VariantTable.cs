@@ -23,7 +23,7 @@ public static class VariantTable
         return
         [
             Row("volume", "of the finished lever", "cm³", 3, f => f.CubicCentimetres),
-            Row("mass", "at the middle of its metal's densities", "g", 1, f => f.Grams),
+            Row("mass", "by the middle of its metal's densities", "g", 1, f => f.Grams),
             Row("arms.modulus", "both arms' section modulus, 2·aw·ta²/6", "mm³", 1, f => f.Strength.Modulus),
             Row("arms.least_area", "both arms where they are stressed most", "mm²", 1, f => f.Strength.WeakestArea),
             Row("arms.stress", "there, for each newton of the nut's push", "N/mm²", 2, f => f.Strength.StressPerNewton),

@@ -58,15 +58,15 @@ public sealed class LeverComparisonTests
         Assert.Equal(modulus, ArmStrength.Of(OverlayPairs.Variant(name).Lever).Modulus, 9);
 
     /// <summary>
-    /// Early arms are parallel, so below the crotch's arc, which ends at z = −(5 + 1 + 6.5) = −12.5, the stress is the lever arm by the modulus: at that level 8.5/32.34 = 0.2628.
-    /// Above it the arms widen toward each other, and at the top of the gap the lever arm is 15: never more than 15/32.34 = 0.4638 at their own width.
+    /// By hand, at z = −8: the lever arm is 21 − 8 = 13. Outside, a sharp shoulder from (4.75, 0) to (12.5, −12.5) is at 4.75 + 7.75 · 8/12.5 = 9.71; inside, the crotch's arc about (0.5, −12.5) of 6.5 is at 0.5 + √(6.5² − 4.5²) = 5.19:
+    /// 4.52 wide, 13/(2 · 4.52 · 4.2²/6) = 0.489. The shoulder's fillet sets it lower by less than 1 mm, which at the same level takes less than 0.4 off the width: at most 0.536. Below the arc the arms are whole: 8.5/32.34 = 0.263; so the weakest level lies between.
     /// </summary>
     [Fact]
     public void Stress_OfEarly_LiesBetweenTheCrotchsEnds()
     {
         ArmStrength strength = ArmStrength.Of(OverlayPairs.Variant("early").Lever);
-        Assert.InRange(strength.StressPerNewton, 8.5 / 32.34, 0.4638);
-        Assert.InRange(strength.WeakestLevel.Millimetres, 6, 12.5);
+        Assert.InRange(strength.StressPerNewton, 0.489, 0.536);
+        Assert.InRange(strength.WeakestLevel.Millimetres, 7, 10);
     }
 
     /// <summary>By hand: round head 7.2 deep, 9.2 wide, hole 2.8 parallel: 9.2 · (7.2 − 2.8) = 40.48 were the chord at the axis just the head; blends only add.</summary>

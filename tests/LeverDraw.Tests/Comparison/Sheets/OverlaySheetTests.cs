@@ -108,7 +108,7 @@ public sealed class OverlaySheetTests
         Assert.Contains("B/A", texts);
         Assert.Contains(texts, t => t.Contains("MIDDLE, TC-L-02 REV B", StringComparison.Ordinal));
         Assert.Contains(texts, t => t.Contains("RARE BULB-NOSED, TC-L-05 REV A", StringComparison.Ordinal));
-        Assert.Contains("MIDDLES OF THE PADS", string.Join(' ', texts), StringComparison.Ordinal);
+        Assert.Contains("BY THE MIDDLES OF THE", string.Join(' ', texts), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -163,5 +163,5 @@ public sealed class OverlaySheetTests
         "{" + string.Join(", ", ((string[])["LWPOLYLINE", "CIRCLE", "LINE"]).Select(k => $"\"{k}\": {counts.GetProperty(k)}")) + "}";
 
     /// <summary>The %% forms, typed here once more from the published DXF reference.</summary>
-    private static string Plain(string text) => text.Replace("⌀", "%%c", StringComparison.Ordinal).Replace("°", "%%d", StringComparison.Ordinal).Replace("±", "%%p", StringComparison.Ordinal);
+    private static string Plain(string text) => text.Replace("⌀", "%%c", StringComparison.Ordinal).Replace("°", "%%d", StringComparison.Ordinal).Replace("±", "%%p", StringComparison.Ordinal).Replace("−", "-", StringComparison.Ordinal).Replace("×", "x", StringComparison.Ordinal);
 }
