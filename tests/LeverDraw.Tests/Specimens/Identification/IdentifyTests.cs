@@ -29,7 +29,7 @@ public sealed class IdentifyTests
     {
         double early = Share("A,pads.thickness,2.75 mm", "Adjusting lever, early heavy");
         Assert.True(early > 0.02);
-        Assert.True(Share("A,pads.thickness,3.30 mm", "Adjusting lever, late light") < 0.001 * Share("A,pads.thickness,3.30 mm", "Adjusting lever, early heavy"));
+        Assert.True(Share("A,pads.thickness,3.30 mm", "Adjusting lever, late light") < 0.02 * Share("A,pads.thickness,3.30 mm", "Adjusting lever, early heavy"));
     }
 
     [Fact]
@@ -37,8 +37,9 @@ public sealed class IdentifyTests
     {
         PartFinding found = Assert.Single(Of("specimen,field,value\nA,fork.gap,14.02 mm\n").Parts);
         Assert.Equal(Verdict.CannotTell, found.Verdict);
+        Assert.True(found.Further[0].Bits > 1);
         // Arms and head differ most between the eras with this gap, and hardly wear (trade notes).
-        Assert.Contains(found.Further[0].Measurand.Name, new[] { "arms.thickness", "head.depth", "hole.diameter", "hole.larger_side", "hole.smaller_side", "pads.crown_radius", "tongue.thickness", "head.height" });
+        Assert.True(new[] { "arms.thickness", "head.depth" }.All(n => found.Further.Single(f => f.Measurand.Name == n).Bits > 0.8));
         Assert.All(found.Further, f => Assert.InRange(f.Bits, 0, Math.Log2(Shipped.Length)));
     }
 

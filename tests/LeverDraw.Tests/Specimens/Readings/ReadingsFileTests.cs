@@ -26,7 +26,7 @@ public sealed class ReadingsFileTests
             + "A,\"arms.thickness,3.6,mm,,,,\n");
         (string, int, int)[] told = [.. read.Diagnostics.Select(d => (d.Code, d.Position!.Value.Line, d.Position.Value.Column))];
         Assert.Equal(
-            [("LD705", 2, 3), ("LD707", 3, 20), ("LD708", 4, 20), ("LD710", 4, 25), ("LD709", 5, 20), ("LD707", 6, 20), ("LD711", 6, 30), ("LD712", 6, 37), ("LD707", 7, 13), ("LD703", 8, 1), ("LD704", 9, 3)],
+            [("LD705", 2, 3), ("LD707", 3, 18), ("LD708", 4, 18), ("LD710", 4, 23), ("LD709", 5, 18), ("LD707", 6, 18), ("LD711", 6, 28), ("LD712", 6, 35), ("LD707", 7, 13), ("LD703", 8, 1), ("LD704", 9, 3)],
             told.OrderBy(t => t.Item2).ThenBy(t => t.Item3));
         Assert.Contains("Did you mean 'arms.thickness'?", read.Diagnostics.Select(d => d.Suggestion));
         Assert.Contains(read.Diagnostics, d => d.Code == "LD709" && d.Suggestion.Contains("a tenth of it, 3.6 mm", StringComparison.Ordinal));
