@@ -57,6 +57,16 @@ public sealed class SizeEstimatorTests
         Assert.Equal(3.095, estimates["hole.diameter"].Value, 1e-6);
     }
 
+    /// <summary>The form asks for the distance from the axis to the head's top: twice that is the height, with twice the uncertainty.</summary>
+    [Fact]
+    public void Adjust_TopFromAxis_GivesTheHeadsHeight()
+    {
+        var estimates = new Dictionary<string, SizeEstimate>(StringComparer.Ordinal) { ["head.top_from_axis"] = new(Measurands.Find("head.top_from_axis")!, 4.75, 4.65, 4.85, EstimateRule.Median, 2, 2) };
+        TiedSizes.Adjust(estimates, Measurands.Lever, 0);
+        SizeEstimate height = estimates["head.height"];
+        Assert.Equal((9.5, 9.3, 9.7, EstimateRule.Tied), (Math.Round(height.Value, 6), Math.Round(height.From, 6), Math.Round(height.To, 6), height.Rule));
+    }
+
     /// <summary>Gap 14 and arms 5.2 against 24.7 over all: the 0.3 too much is shared by the squares of the uncertainties, arms twice.</summary>
     [Fact]
     public void Adjust_WidthOverAll_IsItsParts()
