@@ -12,7 +12,7 @@ internal static class FormLines
     /// <summary>Sizes that a survivor rarely shows, or that only rare forms have: the file may hold them, the form does not ask.</summary>
     private static readonly ImmutableArray<string> Rare =
     [
-        "head.corner_radius", "arms.sagitta", "fork.web", "fork.shoulder_radius", "tongue.neck_thickness", "tongue.flank_taper", "blends.fillet", "blends.edge_round",
+        "head.height", "head.corner_radius", "arms.sagitta", "fork.web", "fork.shoulder_radius", "tongue.neck_thickness", "tongue.flank_taper", "blends.fillet", "blends.edge_round",
         "boss.diameter", "boss.height", "boss.over", "mark.height", "mark.letter_height", "pin.middle", "arms.overall",
     ];
 

@@ -89,7 +89,7 @@ public static class FormSheet
     }
 
     private static ImmutableArray<string> Row(FormLine line) =>
-        [line.Number.ToString(CultureInfo.InvariantCulture), line.Measurand.Name + "\n" + (line.Measurand.Witness.Length > 0 ? "unworn: " + line.Measurand.Witness.Split(',')[0] : " "), Blank, line.Measurand.Wear == WearSide.None ? "–" : Blank];
+        [line.Number.ToString(CultureInfo.InvariantCulture), line.Measurand.Name + "\n" + (line.Measurand.Witness.Length > 0 ? "unworn: " + line.Measurand.Witness.Split(',')[0] : string.Empty), Blank, line.Measurand.Wear == WearSide.None ? "–" : Blank];
 
     private static SheetTable Seen(PartKind kind) => new(string.Empty, [new("SEEN"), new("RING ONE")],
         [.. FormLines.Seen(kind.Name).Select(m => ImmutableArray.Create(m.Name, m.Kind == ReadingKind.Taper ? "tapered / parallel" : m.Words.IsEmpty ? Blank : string.Join(" / ", m.Words)))]);

@@ -16,6 +16,7 @@ internal static class DerivedSizes
 {
     public static ImmutableArray<DerivedSize> Lever { get; } =
     [
+        new("head.top_from_axis", "From the pivot's axis to the head's top; twice that is the head's height.", Habit(LeverFields.HeadHeight), [LeverFields.HeadHeight], 2.5, 7, v => v[0] / 2),
         new("fork.outside", "Width over both arms.", Habit(LeverFields.ArmWidth), [LeverFields.ForkGap, LeverFields.ArmWidth], 10, 40, v => v[0] + (2 * v[1])),
         new("arms.overall", "From the head's top to the ends of the pads.", Habit(LeverFields.ArmLength), [LeverFields.HeadHeight, LeverFields.ArmLength, LeverFields.PadLength], 13, 48, v => (v[0] / 2) + v[1] + (v[2] / 2)),
         new("boss.over", "Width over the bosses.", Habit(LeverFields.HeadWidth), [LeverFields.HeadWidth, LeverFields.BossHeight], 5, 18, v => v[0] + (2 * v[1])),

@@ -21,15 +21,16 @@ internal static class Slips
         new(1 / Units.Length.MillimetresPerInch, "25.4 times smaller", "25.4 times it (inches read as millimetres)"),
     ];
 
-    /// <summary>Marks and tells every slip; a reading is compared with the median of all others of its size.</summary>
+    /// <summary>Marks and tells every slip; a reading is compared with the median of all of its size, of two with the other: then either may be the slip.</summary>
     public static ImmutableArray<Reading> Marked(ImmutableArray<Reading> readings, List<Diagnostic> told)
     {
         return [.. readings.Select(reading =>
         {
             if (reading.Measurand.Kind is not (ReadingKind.Size or ReadingKind.Angle) || reading.Value <= 0)
                 return reading;
-            double[] others = [.. readings.Where(r => r.Measurand == reading.Measurand && !ReferenceEquals(r, reading)).Select(r => r.Value).Order()];
-            if (others.Length == 0 || others[others.Length / 2] is not (> 0 and var middle))
+            double[] all = [.. readings.Where(r => r.Measurand == reading.Measurand).Select(r => r.Value).Order()];
+            double middle = all.Length == 2 ? all[0] + all[1] - reading.Value : all[all.Length / 2];
+            if (middle <= 0)
                 return reading;
             Slip slip = All.FirstOrDefault(s => Math.Abs(Math.Log(reading.Value / s.Factor / middle)) < Math.Log(Near));
             if (slip.Factor == 0)
