@@ -34,14 +34,21 @@ internal static class SampleSet
     /// <summary>Every shipped profile, those that have no sheet of their own included.</summary>
     public static IReadOnlyList<string> All { get; } = [.. SourceFiles.Under("profiles", ".toml")];
 
+    /// <summary>The two levers laid over each other.</summary>
+    public static (string Name, string[] Command) Overlay { get; } = ("early-late.overlay.", ["compare", "profiles/levers/early.toml", "profiles/levers/late.toml"]);
+
     /// <summary>Draws a profile in memory.</summary>
     /// <returns>File names without folder, and contents.</returns>
-    public static IReadOnlyDictionary<string, byte[]> Draw(string profile, params string[] options)
+    public static IReadOnlyDictionary<string, byte[]> Draw(string profile, params string[] options) => Run(["draw", profile, .. options]);
+
+    /// <summary>Runs a command that draws.</summary>
+    /// <returns>File names without folder, and contents.</returns>
+    public static IReadOnlyDictionary<string, byte[]> Run(params string[] command)
     {
         MemoryFiles files = new();
         foreach (string path in All)
             files.With(path, File.ReadAllBytes(Path.Combine(RepositoryFile.Root, path)));
-        CliRun run = CliRun.Of(files, ["draw", profile, "--out", "drawn", .. options]);
+        CliRun run = CliRun.Of(files, [.. command, "--out", "drawn"]);
         Assert.True(run.Exit == ExitCode.Done, run.Error);
         return files.Names.Where(n => n.StartsWith("drawn/", StringComparison.Ordinal))
             .ToDictionary(n => n["drawn/".Length..], n => files[n], StringComparer.Ordinal);

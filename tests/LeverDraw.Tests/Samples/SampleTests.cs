@@ -11,9 +11,23 @@ public sealed class SampleTests
 
     [Theory]
     [MemberData(nameof(Profiles))]
-    public void Draw_ShippedProfile_MakesTheShippedSample(string profile)
+    public void Draw_ShippedProfile_MakesTheShippedSample(string profile) =>
+        MustBeTheSamples(SampleSet.Draw(profile, "--sheet", SampleSet.SheetsOf(profile), "--dpi", SampleSet.DotsPerInch));
+
+    [Fact]
+    public void Compare_EarlyAndLate_MakesTheShippedSample() =>
+        MustBeTheSamples(SampleSet.Run([.. SampleSet.Overlay.Command, "--dpi", SampleSet.DotsPerInch]));
+
+    [Fact]
+    public void Samples_AllComeFromAShippedProfile()
     {
-        foreach ((string name, byte[] made) in SampleSet.Draw(profile, "--sheet", SampleSet.SheetsOf(profile), "--dpi", SampleSet.DotsPerInch))
+        string[] known = [.. SampleSet.Drawn.SelectMany(p => SampleSet.SheetsOf(p).Split(',').Select(s => Path.GetFileNameWithoutExtension(p) + "." + s + ".")), SampleSet.Overlay.Name];
+        Assert.DoesNotContain(SourceFiles.Under(SampleSet.Folder), s => !known.Any(k => Path.GetFileName(s).StartsWith(k, StringComparison.Ordinal)));
+    }
+
+    private static void MustBeTheSamples(IReadOnlyDictionary<string, byte[]> drawn)
+    {
+        foreach ((string name, byte[] made) in drawn)
         {
             string path = Path.Combine(RepositoryFile.Root, SampleSet.Folder, name);
             if (SampleSet.Accept)
@@ -25,13 +39,6 @@ public sealed class SampleTests
             else
                 MustEqual(name, shipped, made);
         }
-    }
-
-    [Fact]
-    public void Samples_AllComeFromAShippedProfile()
-    {
-        string[] known = [.. SampleSet.Drawn.SelectMany(p => SampleSet.SheetsOf(p).Split(',').Select(s => Path.GetFileNameWithoutExtension(p) + "." + s + "."))];
-        Assert.DoesNotContain(SourceFiles.Under(SampleSet.Folder), s => !known.Any(k => Path.GetFileName(s).StartsWith(k, StringComparison.Ordinal)));
     }
 
     private static void MustEqual(string name, byte[] shipped, byte[] made)
