@@ -120,13 +120,16 @@ public static class TableStyle
     private static ImmutableArray<string> Notes(ImmutableArray<TableVariant> variants)
     {
         var common = variants[0].Content.Notes.Where(n => variants.All(v => v.Content.Notes.Contains(n))).ToHashSet(StringComparer.Ordinal);
+        // Every sheet's last note is for safety; it stays the last.
+        string[] last = [.. variants[0].Content.Notes.TakeLast(1).Where(common.Contains)];
         // Lettered sizes of the drawn variant only are drawn to scale.
         string[] about = variants.Length > 1 ? ["LETTERED SIZES ARE IN THE TABLE; " + variants[0].Name + " IS DRAWN TO SCALE."] : [];
         return
         [
             .. about,
-            .. variants[0].Content.Notes.Where(common.Contains),
+            .. variants[0].Content.Notes.Where(common.Contains).SkipLast(last.Length),
             .. variants.SelectMany(v => v.Content.Notes.Where(n => !common.Contains(n)).Select(n => v.Name + ": " + n)),
+            .. last,
         ];
     }
 

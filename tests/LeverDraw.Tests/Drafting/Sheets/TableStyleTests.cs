@@ -36,6 +36,15 @@ public class TableStyleTests
         }
     }
 
+    [Fact]
+    public void Notes_OfTwoVariants_EndWithSafetyAndSayNothingTwice()
+    {
+        ImmutableArray<string> notes = Tabled(A3, "levers/smallest", "levers/late").Value!.Notes;
+        Assert.StartsWith("SAFETY", notes[^1], StringComparison.Ordinal);
+        Assert.Equal(notes.Length, notes.Distinct().Count());
+        Assert.Contains(notes, n => n.Contains(": ", StringComparison.Ordinal) && n.Contains("CLEARANCE", StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("pins/middle")]
     [InlineData("pins/rare")]
