@@ -36,8 +36,8 @@ public sealed record DraftingStyle(
     /// <summary>For sheets larger than A3 that would stay empty otherwise: lettering 5.</summary>
     public static DraftingStyle Huge { get; } = new(5, 5, 14, 12, 2.5, 1.5, 2.4, 1.1, 3.5);
 
-    /// <summary>Heights for notes and tables, the usual first; the smallest of ISO 3098 where nothing else fits.</summary>
-    public ImmutableArray<double> NotesLettering => LetteringHeight > 3.5 ? [5, 3.5, 2.5] : LetteringHeight > 2.5 ? [3.5, 2.5, 1.8] : [2.5, 1.8];
+    /// <summary>Heights for notes and tables, the usual first; 1.8, the smallest of ISO 3098, only beside dimensions of 2.5.</summary>
+    public ImmutableArray<double> NotesLettering => LetteringHeight > 3.5 ? [5, 3.5, 2.5] : LetteringHeight > 2.5 ? [3.5, 2.5] : [2.5, 1.8];
 
     public double ArrowHalfWidth => ArrowLength / 6;
 

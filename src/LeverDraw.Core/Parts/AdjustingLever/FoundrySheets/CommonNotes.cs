@@ -57,7 +57,7 @@ internal static class CommonNotes
     public static IEnumerable<string> Mark(Lever shape, DimensionText text)
     {
         if (shape.Mark is { } mark)
-            yield return "RAISED MARK \"" + mark.Text + "\" ON " + (mark.Place == LeverFields.ArmBack ? "BACK OF RIGHT ARM" : "RIGHT HEAD FACE") + ", LETTERS " + text.Number(mark.LetterHeight) + " HIGH, " + text.Number(mark.Height) + " PROUD, DRAFT 10°.";
+            yield return "RAISED MARK \"" + mark.Text + "\" ON " + (mark.Place == LeverFields.ArmBack ? "RIGHT ARM IN FORK VIEW" : "HEAD'S RIGHT FACE IN FORK VIEW") + ", LETTERS " + text.Number(mark.LetterHeight) + " HIGH, " + text.Number(mark.Height) + " PROUD, DRAFT 10°.";
     }
 
     public static string Hole(FoundryPlan plan, DimensionText text) => plan.CoredHole is { } cored
