@@ -94,9 +94,8 @@ internal static class ReadingsCommand
                 return ExitCode.Done;
             }
 
-            int width = Measurands.All.Max(m => m.Name.Length);
-            foreach (Measurand m in Measurands.All)
-                surroundings.Out.WriteLine(m.Name.PadRight(width) + "  " + m.Help + (m.Wear == WearSide.None ? string.Empty : " Wears " + Word(m.Wear) + "; unworn: " + m.Witness + "."));
+            foreach (string line in Columns.Of([.. Measurands.All.Select(m => (string[])[m.Name, m.Help + (m.Wear == WearSide.None ? "" : " Wears " + Word(m.Wear) + "; unworn: " + m.Witness + ".")])]))
+                surroundings.Out.WriteLine(line);
             return ExitCode.Done;
         });
         return command;

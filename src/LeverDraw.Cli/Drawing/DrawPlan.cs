@@ -1,4 +1,5 @@
 using LeverDraw.Cli.Files;
+using LeverDraw.Drafting.Sheets;
 using LeverDraw.Parts;
 using LeverDraw.Profiles;
 
@@ -14,7 +15,7 @@ internal static class DrawPlan
         foreach ((string path, BuiltPart part) in parts)
         {
             inputs.UnionWith(part.Profile.Files.Select(files.Canonical));
-            BuiltSheet[] sheets = [.. part.Sheets.Where(s => !choices.Tabled || s.Plot is null).Where(s => choices.Sheets.IsEmpty ? s.IsUsual : choices.Sheets.Contains(s.Name))];
+            BuiltSheet[] sheets = [.. Wanted(part, choices)];
             if (sheets.Length == 0)
             {
                 faults.Add(part.Kind.SheetNames.IsEmpty
@@ -48,19 +49,20 @@ internal static class DrawPlan
         parts.GroupBy(p => p.Part.Kind.Name, StringComparer.Ordinal).SelectMany(kind =>
         {
             (string path, BuiltPart first) = kind.First();
-            return first.Sheets.Where(s => s.Plot is null)
-                .Where(s => choices.Sheets.IsEmpty ? s.IsUsual : choices.Sheets.Contains(s.Name))
-                .Select(s => JobOf(path, first, TabledSheet.Of([.. kind.Select(p => p.Part)], s.Name), choices));
+            return Wanted(first, choices).Select(s => JobOf(path, first, TabledSheet.Of([.. kind.Select(p => p.Part)], s.Name), choices));
         });
+
+    // A sheet that plots itself has no letters to put into a table.
+    private static IEnumerable<BuiltSheet> Wanted(BuiltPart part, DrawChoices choices) => part.Sheets
+        .Where(s => !choices.Tabled || s.Plot is null)
+        .Where(s => choices.Sheets.IsEmpty ? s.IsUsual : choices.Sheets.Contains(s.Name));
 
     private static DrawJob JobOf(string path, BuiltPart part, BuiltSheet sheet, DrawChoices choices) => JobOf(path, sheet, choices.SheetFor(part.Profile), choices);
 
     /// <param name="path">The profile's, or what stands for it in the files' names.</param>
-    public static DrawJob JobOf(string path, BuiltSheet sheet, Drafting.Sheets.SheetOptions options, DrawChoices choices)
-    {
-        return new DrawJob(path, sheet, options, [.. choices.Writers.Select(w => new PlannedFile(
+    public static DrawJob JobOf(string path, BuiltSheet sheet, SheetOptions options, DrawChoices choices) =>
+        new(path, sheet, options, [.. choices.Writers.Select(w => new PlannedFile(
             Join(choices.Folder, OutputName.Of(path, sheet.Name, w.Extension, DrawChoices.FileUnit(options.Units), choices.OutlinesOnly)), w))]);
-    }
 
     // Case is left out of account: what differs only in it is one file on other systems.
     public static void Check(IEnumerable<DrawJob> jobs, HashSet<string> inputs, IFileSystem files, List<UsageFault> faults)

@@ -16,9 +16,8 @@ internal static class LookupPrinter
         to.WriteLine();
         StandardSource[] sources = [.. answer.Sources];
         string[][] cells = [.. answer.Rows.Select(row => Cells(row, sources))];
-        int[] widths = [.. Enumerable.Range(0, cells[0].Length).Select(i => cells.Max(c => c[i].Length))];
-        foreach (string[] line in cells)
-            to.WriteLine(("  " + string.Join("  ", line.Select((cell, i) => cell.PadRight(widths[i])).Where((_, i) => widths[i] > 0))).TrimEnd());
+        foreach (string line in Columns.Of(cells))
+            to.WriteLine("  " + line);
         to.WriteLine();
         for (int i = 0; i < sources.Length; i++)
         {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using LeverDraw.Cli.Reporting;
 using LeverDraw.Parts.AdjustingLever.Foundry;
 using LeverDraw.Tolerancing.Allowances;
 using LeverDraw.Units;
@@ -23,9 +24,8 @@ internal static class RemouldPrinter
                 Text(r.Pad, inches) + (r.Size.Kind is FoundrySizeKind.Outside or FoundrySizeKind.Inside ? "" : " in all"),
             }),
         ];
-        int[] widths = [.. Enumerable.Range(0, cells[0].Length).Select(i => cells.Max(c => c[i].Length))];
-        foreach (string[] line in cells)
-            to.WriteLine(("  " + string.Join("  ", line.Select((cell, i) => i is 0 or 4 ? cell.PadRight(widths[i]) : cell.PadLeft(widths[i])))).TrimEnd());
+        foreach (string line in Columns.Of(cells, 1, 2, 3))
+            to.WriteLine("  " + line);
         to.WriteLine();
         to.WriteLine("  Short by: what the casting misses of the finished size, before any machining. Pad: what to add to each face of the original");
         to.WriteLine("  (take off where it is negative) so that it is as large as a pattern, with the stock of machined faces.");

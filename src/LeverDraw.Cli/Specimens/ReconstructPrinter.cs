@@ -1,5 +1,6 @@
 using System.Globalization;
 using LeverDraw.Cli.Json;
+using LeverDraw.Cli.Reporting;
 using LeverDraw.Specimens.Reconstruction;
 
 namespace LeverDraw.Cli.Specimens;
@@ -16,9 +17,8 @@ internal static class ReconstructPrinter
             ProfileWriting.Rule(s.Estimate),
             s.Estimate.Measurand.Kind == LeverDraw.Specimens.Measuring.ReadingKind.Size ? ProfileWriting.Sensible(s) : "degrees"])];
         string[] heads = ["size", "value", "95 % interval", "rule", "sensible sizes in it"];
-        int[] widths = [.. heads.Select((h, i) => rows.Select(r => r[i].Length).Append(h.Length).Max())];
-        foreach (string[] row in rows.Prepend(heads))
-            to.WriteLine(string.Join("  ", row.Select((cell, i) => cell.PadRight(widths[i]))).TrimEnd());
+        foreach (string line in Columns.Of([heads, .. rows]))
+            to.WriteLine(line);
         foreach (SeenForm form in found.Forms)
             to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{form.Measurand.Name}: {form.Word} ({form.Agreeing} of {form.Specimens})"));
         foreach (TieGroup tie in found.Ties.Where(t => t.Freedom > 0))

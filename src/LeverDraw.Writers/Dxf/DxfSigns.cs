@@ -27,9 +27,10 @@ internal static class DxfSigns
     /// <summary>The lettering after the leading signs; null when there is none.</summary>
     public static PlotText? Rest(PlotText text)
     {
-        ImmutableArray<PlotGlyph> rest = [.. text.Glyphs.Skip(Leading(text).Count())];
-        if (rest.Length == text.Glyphs.Length)
+        int signs = Leading(text).Count();
+        if (signs == 0)
             return text;
+        ImmutableArray<PlotGlyph> rest = [.. text.Glyphs.Skip(signs)];
         if (rest.IsEmpty)
             return null;
         double from = rest.Min(g => g.OffsetX);

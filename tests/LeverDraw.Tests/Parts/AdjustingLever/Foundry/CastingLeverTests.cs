@@ -32,7 +32,7 @@ public sealed class CastingLeverTests
     [MemberData(nameof(ShippedInEveryWay))]
     public void Of_ShippedLever_CastsAndCleansUpInEveryMetalAndProcess(string name, string metal, string process)
     {
-        var values = new ChosenValues(ShippedProfiles.Read("levers/" + name + ".toml").Value!.Values, metal, process);
+        var values = new WithWord(new WithWord(ShippedProfiles.Read("levers/" + name + ".toml").Value!.Values, CastingFields.Metal, metal), CastingFields.Process, process);
         Lever finished = LeverPart.Build(values).Value!;
         Checked<CastingLever> casting = FoundryPlanning.Of(finished, values, "", "").Then(plan => CastingLever.Of(finished, values, plan));
         Assert.True(casting.Ok, string.Join("\n", casting.Diagnostics.Select(d => d.Message)));
