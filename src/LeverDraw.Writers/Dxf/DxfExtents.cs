@@ -39,14 +39,7 @@ internal static class DxfExtents
         PlotLoop loop => loop.Contour.Box,
         PlotFill fill => Box2D.Of(fill.Corners),
         PlotHatch hatch => hatch.Region.Aggregate(Box2D.Empty, (box, loop) => box.Union(loop.Box)),
-        PlotText text => OfText(text),
+        PlotText text => text.Box,
         _ => throw new ArgumentOutOfRangeException(nameof(item)),
     };
-
-    private static Box2D OfText(PlotText text)
-    {
-        Vector2D along = Vector2D.FromAngle(text.Angle) * text.Width;
-        Vector2D up = Vector2D.FromAngle(text.Angle).Left * text.Height;
-        return Box2D.Of([text.Anchor, text.Anchor + along, text.Anchor + along + up, text.Anchor + up]);
-    }
 }

@@ -1,5 +1,4 @@
 using LeverDraw.Drafting.Layout;
-using LeverDraw.Drafting.Lettering;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Geometry;
 
@@ -22,17 +21,13 @@ internal static class MouldJointCandidates
         {
             Point2D foot = at + (outward * away), end = foot + (outward * (style.ArrowLength + 2)), start = at + (outward * style.FeatureGap);
             Point2D ahead = foot + (toward * shaft), behind = foot - (toward * shaft);
-            Word[] words =
-            [
-                Word.Beyond(joint.Ahead, ahead, toward, h),
-                Word.Beyond(joint.Behind, behind, -toward, h),
-                Word.Beyond(joint.Label.Lines[0], end, outward, h),
-            ];
+            (CentredWord Word, Point2D Middle)[] beside = [Beyond(joint.Ahead, ahead, toward), Beyond(joint.Behind, behind, -toward), Beyond(joint.Label.Lines[0], end, outward)];
+            (CentredWord Word, Point2D Middle)[] words = [.. beside.Where(w => !w.Word.IsEmpty)];
             bool named = joint.Ahead.Length + joint.Behind.Length > 0;
             Stroke[] strokes = named ? [new(start, end, StrokeKind.Mark), new(foot, ahead, StrokeKind.Mark), new(foot, behind, StrokeKind.Mark)] : [new(start, end, StrokeKind.Mark)];
             Stroke[] heads = named ? [Arrowhead.Back(ahead, toward, style), Arrowhead.Back(behind, -toward, style)] : [];
             all.Add(new Candidate(
-                [.. words.Where(w => w.Text.Length > 0).Select(w => w.Box(style))],
+                [.. words.Select(w => w.Word.Box(w.Middle))],
                 strokes,
                 away * 0.3,
                 () => new AnnotationInk(
@@ -45,27 +40,19 @@ internal static class MouldJointCandidates
                         Arrowhead.At(ahead, toward, style, null, context.View),
                         Arrowhead.At(behind, -toward, style, null, context.View),
                     ] : [],
-                    .. words.Where(w => w.Text.Length > 0).Select(w => w.Ink(context.View)),
+                    .. words.Select(w => w.Word.Ink(w.Middle, context.View)),
                 ],
                 null),
                 heads));
         }
 
         return new ReadyPlaces(all);
-    }
 
-    /// <summary>A level word about its middle.</summary>
-    private readonly record struct Word(string Text, Point2D Middle, double Width, double Height)
-    {
-        /// <summary>Just beyond a point, the way a line points there.</summary>
-        public static Word Beyond(string text, Point2D point, Vector2D way, double height)
+        // A word just beyond a point, the way a line points there.
+        (CentredWord Word, Point2D Middle) Beyond(string text, Point2D point, Vector2D way)
         {
-            double width = StrokeLettering.WidthOf(text, height);
-            return new Word(text, point + new Vector2D(way.X * ((width / 2) + WordGap), way.Y * ((height / 2) + WordGap)), width, height);
+            CentredWord word = new(text, h, style);
+            return (word, point + new Vector2D(way.X * ((word.Width / 2) + WordGap), way.Y * ((word.Height / 2) + WordGap)));
         }
-
-        public OrientedBox Box(DraftingStyle style) => new(Middle, (Width / 2) + style.Clearance, (Height / 2) + style.Clearance, 0);
-
-        public PlotText Ink(string view) => StrokeLettering.Compose(Text, Middle - new Vector2D(Width / 2, Height / 2), Height, 0, null, view);
     }
 }

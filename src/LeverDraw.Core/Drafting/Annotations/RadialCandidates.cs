@@ -65,7 +65,7 @@ internal static class RadialCandidates
     {
         var all = new List<Candidate>();
         Point2D centre = context.ToBlock.Apply(detail.Centre);
-        var letter = new CentredLetter(detail.Letter, context.Style);
+        var letter = new CentredWord(detail.Letter, context.Style.CaptionLettering, context.Style);
         for (int ring = 0; ring < 4; ring++)
         {
             for (int i = 0; i < 24; i++)

@@ -15,7 +15,7 @@ internal static class SectionEndCandidates
         Vector2D outward = context.ToBlock.Apply(end.Outward).Unit();
         Vector2D looking = context.ToBlock.Apply(end.Looking).Unit();
         Point2D at = context.ToBlock.Apply(end.At);
-        var letter = new CentredLetter(end.Letter, style);
+        var letter = new CentredWord(end.Letter, style.CaptionLettering, style);
         var all = new List<Candidate>();
         for (double away = 3; away < 60; away += 2)
         {

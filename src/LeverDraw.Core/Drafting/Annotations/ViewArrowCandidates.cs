@@ -12,7 +12,7 @@ internal static class ViewArrowCandidates
         DraftingStyle style = context.Style;
         Vector2D looking = context.ToBlock.Apply(arrow.Looking).Unit();
         Point2D at = context.ToBlock.Apply(arrow.At);
-        var letter = new CentredLetter(arrow.Letter, style);
+        var letter = new CentredWord(arrow.Letter, style.CaptionLettering, style);
         var all = new List<Candidate>();
         for (double away = 2; away < 40; away += 2)
         {

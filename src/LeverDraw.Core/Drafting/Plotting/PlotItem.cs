@@ -38,6 +38,16 @@ public sealed record PlotText(LineRole Role, string Text, Point2D Anchor, double
 {
     /// <summary>Set when deviations stand one above the other: the width of the same string with all its characters side by side, for writers that have no such stack.</summary>
     public double? LevelWidth { get; init; }
+
+    /// <summary>Round the capitals, whichever way the line reads; what reaches below the baseline sticks out.</summary>
+    public Box2D Box
+    {
+        get
+        {
+            Vector2D reading = Vector2D.FromAngle(Angle), along = reading * Width, up = reading.Left * Height;
+            return Box2D.Of([Anchor, Anchor + along, Anchor + along + up, Anchor + up]);
+        }
+    }
 }
 
 /// <summary>One letter placed on the baseline: the shape's coordinates are multiplied by <paramref name="Scale"/>, then moved by the offset (text-local millimetres, x along the baseline).</summary>

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using LeverDraw.Drafting.Lettering;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Geometry;
 
@@ -37,7 +36,7 @@ internal sealed class InkShare
             switch (item)
             {
                 case PlotText text:
-                    share.Mark(BoxOf(text));
+                    share.Mark(text.Box);
                     break;
                 case PlotFill fill:
                     share.Mark(Box2D.Of(fill.Corners));
@@ -52,12 +51,6 @@ internal sealed class InkShare
         }
 
         return share._taken.Count(t => t) / (double)share._taken.Length;
-    }
-
-    private static Box2D BoxOf(PlotText text)
-    {
-        Vector2D along = Vector2D.FromAngle(text.Angle) * text.Width, up = Vector2D.FromAngle(text.Angle + (Math.PI / 2)) * text.Height;
-        return Box2D.Of([text.Anchor, text.Anchor + along, text.Anchor + up, text.Anchor + along + up]);
     }
 
     private void Mark(Edge edge)
@@ -84,36 +77,16 @@ internal sealed class InkShare
 
     private void MarkOutline(Contour outline)
     {
-        var corners = new List<Point2D>();
         foreach (Edge edge in outline.Edges)
-        {
             Mark(edge);
-            int steps = edge is LineEdge ? 1 : Math.Max(2, (int)Math.Ceiling(edge.Length / (Pitch / 2)));
-            for (int i = 0; i < steps; i++)
-                corners.Add(edge.PointAt((double)i / steps));
-        }
-
+        ChordScanner inside = ChordScanner.Horizontal(outline);
         Box2D box = outline.Box;
         (int c0, int c1) = Span(box.MinX - _field.MinX, box.MaxX - _field.MinX, _columns);
         (int r0, int r1) = Span(box.MinY - _field.MinY, box.MaxY - _field.MinY, _rows);
         for (int r = r0; r < r1; r++)
         {
             for (int c = c0; c < c1; c++)
-                _taken[(r * _columns) + c] |= IsInside(corners, new Point2D(_field.MinX + ((c + 0.5) * Pitch), _field.MinY + ((r + 0.5) * Pitch)));
+                _taken[(r * _columns) + c] |= inside.Contains(new Point2D(_field.MinX + ((c + 0.5) * Pitch), _field.MinY + ((r + 0.5) * Pitch)));
         }
-    }
-
-    /// <summary>Even-odd rule.</summary>
-    private static bool IsInside(List<Point2D> corners, Point2D p)
-    {
-        bool inside = false;
-        for (int i = 0, j = corners.Count - 1; i < corners.Count; j = i++)
-        {
-            (Point2D a, Point2D b) = (corners[i], corners[j]);
-            if (a.Y > p.Y != b.Y > p.Y && p.X < a.X + ((b.X - a.X) * (p.Y - a.Y) / (b.Y - a.Y)))
-                inside = !inside;
-        }
-
-        return inside;
     }
 }

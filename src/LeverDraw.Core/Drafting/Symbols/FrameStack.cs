@@ -47,8 +47,8 @@ internal sealed class FrameStack
         Transform2D place = SymbolPen.At(topLeft, angle);
         if (!_frames.IsEmpty)
             yield return OrientedBox.FromCorner(place.Apply(new Point2D(0, -Height)), Width, Height, angle).Inflated(clearance);
-        if (Datum is { } datum)
-            yield return datum.Box(place.Apply(DatumFoot), place.Apply(Down), angle, clearance);
+        if (Datum is not null)
+            yield return Hanging(topLeft, angle, clearance);
     }
 
     /// <summary>The box of the datum that hangs; there must be one.</summary>
