@@ -6,13 +6,31 @@ using LeverDraw.Units;
 
 namespace LeverDraw.Comparison.Sheets;
 
+/// <summary>How the table of differences stands on the sheet.</summary>
+public enum OverlayTableForm
+{
+    /// <summary>One below the other, sizes in every unit of the sheet.</summary>
+    Whole,
+
+    /// <summary>In blocks side by side: a tall table would push the views down in scale.</summary>
+    Blocks,
+
+    /// <summary>Whole, the sizes in the first unit only; their difference is in both all the same.</summary>
+    FirstUnit,
+}
+
 /// <summary>The overlay sheet's tables: what the lines mean, where the variants differ, what follows for the whole lever.</summary>
 internal static class OverlayTables
 {
-    /// <summary>Longer tables are broken into blocks side by side: one tall table would push the views down in scale.</summary>
+    /// <summary>Of a block.</summary>
     private const int MostRows = 16;
 
-    public static ImmutableArray<SheetTable> Of(LeverComparison c, ShownUnits units) => [Legend(c), .. Differences(c, units), Figures(c, units)];
+    public static ImmutableArray<SheetTable> Of(LeverComparison c, ShownUnits units, OverlayTableForm form)
+    {
+        ShownUnits shown = form != OverlayTableForm.FirstUnit ? units : units.MillimetresFirst() ? ShownUnits.Millimetres : ShownUnits.Inches;
+        SheetTable differences = Differences(c, shown);
+        return [Legend(c), .. differences.InBlocks(form == OverlayTableForm.Blocks ? MostRows : Math.Max(1, differences.Rows.Length)), Figures(c, shown)];
+    }
 
     private static SheetTable Legend(LeverComparison c) => new(
         string.Empty,
@@ -35,14 +53,14 @@ internal static class OverlayTables
         return letter + ": " + variant.ShortName.ToUpperInvariant() + (number.Length > 0 ? ", " + number : string.Empty) + (revision.Length > 0 ? " REV " + revision : string.Empty);
     }
 
-    private static ImmutableArray<SheetTable> Differences(LeverComparison c, ShownUnits units) => new SheetTable(
+    private static SheetTable Differences(LeverComparison c, ShownUnits units) => new(
         "WHERE THEY DIFFER",
         [new TableColumn("SIZE, " + units.Words()), new TableColumn("A", 1), new TableColumn("B", 1), new TableColumn("Δ mm", 1), new TableColumn("Δ in", 1), new TableColumn("MATTERS FOR")],
         [.. c.Sizes.Select(r => (ImmutableArray<string>)
         [
             LetteredName.Of(r.Name), .. Values(r, units).Select(Lettered), Delta(r, LengthUnit.Millimetre, units), r.Delta is null ? string.Empty : Delta(r, LengthUnit.Inch, units),
             r.Matters!.Value.ToString().ToUpperInvariant(),
-        ])]).InBlocks(MostRows);
+        ])]);
 
     private static SheetTable Figures(LeverComparison c, ShownUnits units) => new(
         "WHOLE LEVERS",
