@@ -5,8 +5,11 @@ using LeverDraw.Cli.Json;
 using LeverDraw.Cli.Mechanism;
 using LeverDraw.Cli.Reporting;
 using LeverDraw.Diagnostics;
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Drafting.Sheets;
 using LeverDraw.Mechanism;
 using LeverDraw.Mechanism.Setups;
+using LeverDraw.Mechanism.Sheets;
 using LeverDraw.Mechanism.Statistics;
 using LeverDraw.Parts;
 using LeverDraw.Pipeline;
@@ -26,17 +29,17 @@ internal static class BacklashCommand
         Option<string> draws = Arguments.Word("--draws", "Random draws of the sizes between their limits", "N", "1000000");
         Option<string> seed = Arguments.Word("--seed", "Seed of the draws: the same seed gives the same numbers", "N", "1");
         Option<string> spread = Arguments.Word("--spread", "How sizes lie between their limits", "normal|even", "normal");
-        Option<bool> csv = new("--csv") { Description = "Print the gaps as comma-separated values" };
-        Option<bool> sheet = new("--sheet") { Description = "Draw the mechanism's sheet too; the options of 'draw' hold" };
-        Option<bool> json = Arguments.Json();
-        DrawOptions drawing = new();
+        Option<bool> sheet = new("--sheet") { Description = "Draw the mechanism's sheet too" };
+        OutputOptions output = new();
+        PrintOptions print = new("Print the gaps as comma-separated values, in millimetres");
         ExampleCommand command = new(
             "backlash", "Tell how many turns of the nut are lost, where, and what cures it cheapest",
             "backlash profiles/setups/rattling.toml", "backlash profiles/setups/rattling.toml --target 0.8 --sheet --format pdf --out drawings")
         {
-            file, target, draws, seed, spread, csv, json, sheet,
+            file, target, draws, seed, spread, sheet,
         };
-        drawing.AddTo(command, sheets: false);
+        output.AddTo(command);
+        print.AddTo(command);
         command.SetAction(parse =>
         {
             List<UsageFault> faults = [];
@@ -45,13 +48,11 @@ internal static class BacklashCommand
             BacklashQuestion question = new(
                 words.Whole(draws, 2, (int)MostDraws), (ulong)words.Whole(seed, 0, int.MaxValue),
                 words.One(spread, ("normal", SizeSpread.Normal), ("even", SizeSpread.Even)), wanted);
-            bool asCsv = parse.GetValue(csv), asJson = parse.GetValue(json);
-            if (asCsv && asJson)
-                faults.Add(new UsageFault("--csv and --json ask for two things at once.", "Take one of them."));
-            DrawChoices? choices = drawing.Read(parse, faults);
-            return choices is null || faults.Count > 0
+            PrintForm form = print.Read(parse, faults);
+            DrawChoices choices = output.Read(words);
+            return faults.Count > 0
                 ? UsageReport.Tell(surroundings, faults, command)
-                : Run(surroundings, command, parse.GetRequiredValue(file), question, parse.GetValue(sheet) ? choices : null, asJson, asCsv, stop);
+                : Run(surroundings, command, parse.GetRequiredValue(file), question, form, choices, parse.GetValue(sheet), stop);
         });
         return command;
     }
@@ -64,43 +65,31 @@ internal static class BacklashCommand
         return null;
     }
 
-    private static int Run(Surroundings surroundings, Command command, string path, BacklashQuestion question, DrawChoices? choices, bool json, bool csv, CancellationToken stop)
+    private static int Run(Surroundings surroundings, Command command, string path, BacklashQuestion question, PrintForm form, DrawChoices choices, bool sheet, CancellationToken stop)
     {
-        DrawingRoad road = new(surroundings.Files, ProfileKinds.All);
-        Checked<Setup> read = road.Read(path, SetupKind.Kind).Then(profile => SetupReading.Build(profile, surroundings.Files));
-        List<Diagnostic> told = [.. read.Diagnostics];
-        BacklashReport? report = read.Ok ? BacklashReport.Of(read.Value, question) : null;
-        IReadOnlyList<RenderedFile>? written = [];
-        if (report is not null && choices is not null)
-        {
-            BuiltPart part = road.Part(path).Value!;
-            List<UsageFault> faults = [];
-            IReadOnlyList<DrawJob> jobs = DrawPlan.Make([(path, part)], choices with { Sheets = [MechanismSheetName] }, surroundings.Files, faults);
-            if (faults.Count > 0)
-                return UsageReport.Tell(surroundings, faults, command);
-            written = SheetOutput.Write(surroundings, jobs, choices, told, stop);
-        }
+        Checked<Profile> profile = new DrawingRoad(surroundings.Files, ProfileKinds.All).Read(path, SetupKind.Kind);
+        Checked<Setup> setup = profile.Then(p => SetupReading.Build(p, surroundings.Files));
+        List<Diagnostic> told = [.. setup.Diagnostics];
+        if (!setup.Ok)
+            return Print(null, []);
+        if (!sheet)
+            return Print(BacklashReport.Of(setup.Value, question), []);
 
-        bool ok = report is not null && written is not null;
-        if (json)
-        {
-            BacklashShape shape = new(
-                ok, report is null ? null : BacklashShapes.Of(report), [.. (written ?? []).Select(SheetOutput.Shape)], [.. told.Select(ShapesJson.Of)]);
-            ShapesJson.Print(surroundings.Out, shape, ShapesJson.Plain.BacklashShape);
-            return ok ? ExitCode.Done : ExitCode.InputFaults;
-        }
+        List<UsageFault> faults = [];
+        IReadOnlyList<DrawJob> jobs = DrawPlan.Make(
+            profile.Value!, new BuiltSheet(MechanismSheet.Kind, PartState.Assembly, options => Checked<SheetContent>.Good(MechanismSheet.Content(setup.Value, profile.Value!, options))), choices, surroundings.Files, faults);
+        if (faults.Count > 0)
+            return UsageReport.Tell(surroundings, faults, command);
+        IReadOnlyList<RenderedFile>? written = SheetOutput.Write(surroundings, jobs, choices, told, stop);
+        return Print(written is null ? null : BacklashReport.Of(setup.Value, question), written ?? []);
 
-        new DiagnosticPrinter(surroundings.Files, surroundings.Error, surroundings.ColourError).Print(told);
-        if (report is not null && csv)
-            Csv(surroundings.Out, report);
-        else if (report is not null)
-            BacklashPrinter.Print(surroundings.Out, report, surroundings.ColourOut);
-        foreach (RenderedFile one in written ?? [])
-            surroundings.Out.WriteLine(one.Path);
-        return ok ? ExitCode.Done : ExitCode.InputFaults;
+        int Print(BacklashReport? report, IReadOnlyList<RenderedFile> files) => new Answer(report is not null, told, files).Print(
+            surroundings,
+            form,
+            to => ShapesJson.Print(to, BacklashShapes.Of(report, files, told), ShapesJson.Plain.BacklashShape),
+            to => Csv(to, report!),
+            to => new BacklashPrinter(to, report!, new LengthWords(choices.SheetFor(profile.Value!).Units), surroundings.ColourOut).Print());
     }
-
-    private const string MechanismSheetName = "mechanism";
 
     private static void Csv(TextWriter to, BacklashReport report)
     {

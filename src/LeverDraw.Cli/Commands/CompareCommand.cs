@@ -1,13 +1,13 @@
-using System.Collections.Immutable;
 using System.CommandLine;
 using LeverDraw.Cli.Comparing;
 using LeverDraw.Cli.Drawing;
 using LeverDraw.Cli.Json;
 using LeverDraw.Cli.Reporting;
-using LeverDraw.Comparison;
 using LeverDraw.Diagnostics;
+using LeverDraw.Drafting.Sheets;
 using LeverDraw.Parts;
 using LeverDraw.Pipeline;
+using LeverDraw.Units;
 
 namespace LeverDraw.Cli.Commands;
 
@@ -42,82 +42,31 @@ internal static class CompareCommand
 
         public int Run(string[] paths)
         {
-            DrawingRoad road = new(surroundings.Files, PartKinds.All);
-            List<(string Path, BuiltPart Part)> parts = [];
-            foreach (string path in paths)
-            {
-                Checked<BuiltPart> part = road.Part(path);
-                told.AddRange(part.Diagnostics);
-                if (part.Ok)
-                    parts.Add((path, part.Value));
-            }
-
-            if (parts.Count < paths.Length)
-                return Report(null, null, null);
+            if (NamedParts.Read(new DrawingRoad(surroundings.Files, PartKinds.All), paths, told) is not { } parts)
+                return Print(null, []);
             List<UsageFault> faults = [];
             if (CompareInput.Of(parts, choices.TableOnly, faults) is not { } input)
                 return UsageReport.Tell(surroundings, faults, command);
+            CompareResult result = CompareResult.Of(input, choices.Alignment);
             if (choices.TableOnly)
-                return Report(input, input.Variants is [{ } a, { } b] ? LeverComparison.Of(a, b, choices.Alignment) : null, []);
+                return Print(result, []);
 
-            LeverComparison comparison = LeverComparison.Of(input.Variants[0], input.Variants[1], choices.Alignment);
-            DrawJob job = ComparePlan.Job(comparison, input, choices);
+            DrawJob job = ComparePlan.Job(result.Two!, input, choices.Output);
             ComparePlan.Check(job, parts.Select(p => p.Part), surroundings.Files, faults);
-            return faults.Count > 0 ? UsageReport.Tell(surroundings, faults, command) : Report(input, comparison, Draw(job));
+            if (faults.Count > 0)
+                return UsageReport.Tell(surroundings, faults, command);
+            IReadOnlyList<RenderedFile>? written = SheetOutput.Write(surroundings, [job], choices.Output, told, stop);
+            return Print(written is null ? null : result, written ?? []);
         }
 
-        /// <summary>The files, all written, or null when the sheet could not be laid out.</summary>
-        private IReadOnlyList<RenderedFile>? Draw(DrawJob job)
-        {
-            Progress progress = new(surroundings.Error, surroundings.ErrorIsTerminal, surroundings.Clock, job.Files.Count);
-            IReadOnlyList<RenderedFile>? rendered = null;
-            try
-            {
-                SheetRenderer renderer = new(progress, stop);
-                Checked<Sheets> sheets = renderer.Compose([job]);
-                told.AddRange(sheets.Diagnostics);
-                if (sheets.Ok)
-                    rendered = renderer.Render([job], sheets.Value, choices.DotsPerInch);
-            }
-            finally
-            {
-                progress.End();
-            }
+        /// <param name="result">Null when a fault stood in its way.</param>
+        private int Print(CompareResult? result, IReadOnlyList<RenderedFile> written) => new Answer(result is not null, told, written).Print(
+            surroundings,
+            choices.Print,
+            to => ShapesJson.Print(to, CompareShapes.Of(result, written, told), ShapesJson.Plain.CompareShape),
+            to => CompareCsv.Print(to, result!, UnitOf(result!)),
+            to => new ComparePrinter(to, UnitOf(result!), surroundings.ColourOut).Print(result!));
 
-            if (rendered is not null)
-                new OutputBatch(surroundings.Files, stop).Write(choices.Folder, rendered);
-            return rendered;
-        }
-
-        private int Report(CompareInput? input, LeverComparison? two, IReadOnlyList<RenderedFile>? written)
-        {
-            bool ok = input is not null && written is not null;
-            ImmutableArray<ComparedRow> sizes = ok ? VariantTable.Differences(input!.Variants) : [], figures = ok ? VariantTable.Figures(input!.Variants) : [];
-            if (choices.Print == ComparePrint.Json)
-            {
-                ShapesJson.Print(surroundings.Out, CompareShapes.Of(ok ? input : null, sizes, figures, two, written, told), ShapesJson.Plain.CompareShape);
-                return ok ? ExitCode.Done : ExitCode.InputFaults;
-            }
-
-            new DiagnosticPrinter(surroundings.Files, surroundings.Error, surroundings.ColourError).Print(told);
-            if (!ok)
-            {
-                surroundings.Error.WriteLine("Nothing was written.");
-                return ExitCode.InputFaults;
-            }
-
-            if (choices.Print == ComparePrint.Csv)
-                CompareCsv.Print(surroundings.Out, input!, sizes, figures, two, choices.UnitFor(input!.Variants[0]));
-            else
-                new ComparePrinter(surroundings.Out, choices.UnitFor(input!.Variants[0]), surroundings.ColourOut).Print(input, sizes, figures, two);
-
-            // With CSV, standard output is one table and nothing else.
-            TextWriter list = choices.Print == ComparePrint.Csv ? surroundings.Error : surroundings.Out;
-            if (written!.Count > 0 && choices.Print == ComparePrint.Text)
-                list.WriteLine();
-            foreach (RenderedFile file in written)
-                list.WriteLine(file.Path);
-            return ExitCode.Done;
-        }
+        private LengthUnit UnitOf(CompareResult result) => choices.Output.SheetFor(result.Input.Variants[0].Profile).Units.First();
     }
 }

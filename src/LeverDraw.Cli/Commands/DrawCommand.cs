@@ -3,7 +3,6 @@ using LeverDraw.Cli.Drawing;
 using LeverDraw.Cli.Json;
 using LeverDraw.Cli.Reporting;
 using LeverDraw.Diagnostics;
-using LeverDraw.Parts;
 using LeverDraw.Parts.AdjustingLever.Foundry;
 using LeverDraw.Pipeline;
 
@@ -46,16 +45,7 @@ internal static class DrawCommand
     {
         List<Diagnostic> told = [];
         DrawingRoad road = new(surroundings.Files, ProfileKinds.All);
-        List<(string Path, BuiltPart Part)> parts = [];
-        foreach (string path in paths)
-        {
-            Checked<BuiltPart> part = road.Part(path, choice.On);
-            told.AddRange(part.Diagnostics);
-            if (part.Ok)
-                parts.Add((path, part.Value));
-        }
-
-        if (parts.Count < paths.Length)
+        if (NamedParts.Read(road, paths, told, choice.On) is not { } parts)
             return Report(surroundings, told, null, json);
 
         List<UsageFault> faults = [];

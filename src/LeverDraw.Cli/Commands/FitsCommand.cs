@@ -6,6 +6,7 @@ using LeverDraw.Cli.Reporting;
 using LeverDraw.Diagnostics;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Drafting.Sheets;
+using LeverDraw.Mechanism;
 using LeverDraw.Mechanism.Fitting;
 using LeverDraw.Mechanism.Sheets;
 using LeverDraw.Parts;
@@ -20,68 +21,58 @@ internal static class FitsCommand
     {
         Argument<string[]> files = new("FILE") { Description = "Profiles (.toml) of levers, their pins, and planes, in any order", Arity = ArgumentArity.OneOrMore };
         Option<bool> all = new("--contacts") { Description = "Every contact's clearance, also where all is good" };
-        Option<bool> csv = new("--csv") { Description = "Print every contact as comma-separated values" };
-        Option<bool> sheet = new("--sheet") { Description = "Draw the table as a sheet too, with the first lever in the first plane; the options of 'draw' hold" };
-        Option<bool> json = Arguments.Json();
-        DrawOptions drawing = new();
+        Option<bool> sheet = new("--sheet") { Description = "Draw the table as a sheet too, with the first lever in the first plane" };
+        OutputOptions output = new();
+        PrintOptions print = new("Print every contact as comma-separated values, in millimetres");
         ExampleCommand command = new(
             "fits", "Tell which lever goes into which plane, how loosely, why not, and what would make it go",
             "fits profiles/levers/middle.toml profiles/pins/middle.toml profiles/planes/middle.toml profiles/planes/early.toml")
         {
-            files, all, csv, json, sheet,
+            files, all, sheet,
         };
-        drawing.AddTo(command, sheets: false);
+        output.AddTo(command);
+        print.AddTo(command);
         command.SetAction(parse =>
         {
             List<UsageFault> faults = [];
-            bool asCsv = parse.GetValue(csv), asJson = parse.GetValue(json);
-            if (asCsv && asJson)
-                faults.Add(new UsageFault("--csv and --json ask for two things at once.", "Take one of them."));
-            DrawChoices? choices = drawing.Read(parse, faults);
-            return choices is null || faults.Count > 0
+            PrintForm form = print.Read(parse, faults);
+            DrawChoices choices = output.Read(new OptionWords(parse, faults));
+            return faults.Count > 0
                 ? UsageReport.Tell(surroundings, faults, command)
-                : Run(surroundings, command, parse.GetRequiredValue(files), parse.GetValue(all), parse.GetValue(sheet) ? choices : null, asJson, asCsv, stop);
+                : Run(surroundings, command, parse.GetRequiredValue(files), parse.GetValue(all), form, choices, parse.GetValue(sheet), stop);
         });
         return command;
     }
 
-    private static int Run(Surroundings surroundings, Command command, string[] paths, bool contacts, DrawChoices? choices, bool json, bool csv, CancellationToken stop)
+    private static int Run(Surroundings surroundings, Command command, string[] paths, bool contacts, PrintForm form, DrawChoices choices, bool sheet, CancellationToken stop)
     {
-        Checked<FitReading.Parts> parts = FitReading.Read(paths, surroundings.Files);
-        if (parts.Ok && FitReading.Missing(parts.Value).ToArray() is { Length: > 0 } missing)
+        Checked<FitReading.Parts> read = FitReading.Read(paths, surroundings.Files);
+        if (read.Ok && FitReading.Missing(read.Value).ToArray() is { Length: > 0 } missing)
             return UsageReport.Tell(surroundings, missing, command);
-        FitMatrix? matrix = parts.Ok ? FitMatrix.Of(parts.Value.Levers, parts.Value.Planes) : null;
-        List<Diagnostic> told = [.. parts.Diagnostics];
-        IReadOnlyList<RenderedFile>? written = [];
-        if (matrix is not null && choices is not null)
-        {
-            (FittedLever lever, Profile profile) = parts.Value!.First;
-            List<UsageFault> faults = [];
-            IReadOnlyList<DrawJob> jobs = DrawPlan.Make(
-                profile, new BuiltSheet(FitsSheet.Kind, PartState.Assembly, options => Checked<SheetContent>.Good(FitsSheet.Content(matrix, lever, parts.Value.Planes[0], profile, options))), choices, surroundings.Files, faults);
-            if (faults.Count > 0)
-                return UsageReport.Tell(surroundings, faults, command);
-            written = SheetOutput.Write(surroundings, jobs, choices, told, stop);
-        }
+        List<Diagnostic> told = [.. read.Diagnostics];
+        if (!read.Ok)
+            return Print(null, [], default);
 
-        bool ok = matrix is not null && written is not null;
-        if (json)
-        {
-            ShapesJson.Print(
-                surroundings.Out,
-                new FitsShape(ok, matrix is null ? [] : [.. matrix.Fits.Select(f => FitShapes.Of(matrix, f))], [.. (written ?? []).Select(SheetOutput.Shape)], [.. told.Select(ShapesJson.Of)]),
-                ShapesJson.Plain.FitsShape);
-            return ok ? ExitCode.Done : ExitCode.InputFaults;
-        }
+        FitReading.Parts parts = read.Value;
+        (FittedLever lever, Profile profile) = parts.First;
+        ShownUnits units = choices.SheetFor(profile).Units;
+        FitMatrix matrix = FitMatrix.Of(parts.Levers, parts.Planes, units);
+        if (!sheet)
+            return Print(matrix, [], units);
+        List<UsageFault> faults = [];
+        IReadOnlyList<DrawJob> jobs = DrawPlan.Make(
+            profile, new BuiltSheet(FitsSheet.Kind, PartState.Assembly, options => Checked<SheetContent>.Good(FitsSheet.Content(matrix, lever, parts.Planes[0], profile, options))), choices, surroundings.Files, faults);
+        if (faults.Count > 0)
+            return UsageReport.Tell(surroundings, faults, command);
+        IReadOnlyList<RenderedFile>? written = SheetOutput.Write(surroundings, jobs, choices, told, stop);
+        return Print(written is null ? null : matrix, written ?? [], units);
 
-        new DiagnosticPrinter(surroundings.Files, surroundings.Error, surroundings.ColourError).Print(told);
-        if (matrix is not null && csv)
-            Csv(surroundings.Out, matrix);
-        else if (matrix is not null)
-            FitPrinter.Print(surroundings.Out, matrix, contacts, surroundings.ColourOut);
-        foreach (RenderedFile one in written ?? [])
-            surroundings.Out.WriteLine(one.Path);
-        return ok ? ExitCode.Done : ExitCode.InputFaults;
+        int Print(FitMatrix? found, IReadOnlyList<RenderedFile> files, ShownUnits units) => new Answer(found is not null, told, files).Print(
+            surroundings,
+            form,
+            to => ShapesJson.Print(to, FitShapes.Of(found, files, told), ShapesJson.Plain.FitsShape),
+            to => Csv(to, found!),
+            to => new FitPrinter(to, new LengthWords(units), surroundings.ColourOut).Print(found!, contacts));
     }
 
     private static void Csv(TextWriter to, FitMatrix matrix)

@@ -1,24 +1,28 @@
+using LeverDraw.Cli.Reporting;
 using LeverDraw.Comparison;
 using LeverDraw.Units;
 
 namespace LeverDraw.Cli.Comparing;
 
-/// <summary>A comparison as comma-separated values (RFC 4180, lines ending in a line feed): one table, the rows' kind in the first column.</summary>
+/// <summary>A comparison as comma-separated values: one table, the rows' kind in the first column.</summary>
 internal static class CompareCsv
 {
-    public static void Print(TextWriter to, CompareInput input, IEnumerable<ComparedRow> sizes, IEnumerable<ComparedRow> figures, LeverComparison? two, LengthUnit unit)
+    public static void Print(TextWriter to, CompareResult result, LengthUnit unit)
     {
-        Line(to, ["rows", "name", "sign", .. input.Variants.Select((v, i) => CompareLetters.Of(i) + " " + v.ShortName), "unit", .. two is null ? (string[])[] : ["delta mm", "delta in", "delta"], "matters", "why"]);
-        foreach ((string kind, IEnumerable<ComparedRow> rows) in ((string, IEnumerable<ComparedRow>)[])[("differs", sizes), ("whole lever", figures), ("overlay", two?.Overlay ?? [])])
+        bool two = result.Two is not null;
+        CsvText.Row(to, ["rows", "name", "sign", .. result.Input.Variants.Select((v, i) => CompareLetters.Of(i) + " " + v.ShortName), "unit", .. two ? (string[])["delta mm", "delta in", "delta"] : [], "matters", "why"]);
+        foreach ((string kind, IEnumerable<ComparedRow> rows) in ((string, IEnumerable<ComparedRow>)[])[("differs", result.Sizes), ("whole lever", result.Figures), ("overlay", result.Two?.Overlay ?? [])])
         {
             foreach (ComparedRow row in rows)
-                Line(to, [kind, row.Name, row.Symbol ?? "", .. ValueText.Of(row, unit).Select(Number), CompareLetters.Unit(row, unit), .. two is null ? (string[])[] : Deltas(row), CompareLetters.Matters(row), row.Why]);
+                CsvText.Row(to, [kind, row.Name, row.Symbol, .. ValueText.Of(row, unit).Select(Number), ValueText.UnitOf(row, unit), .. two ? Deltas(row, unit) : [], CompareLetters.Matters(row), row.Why]);
         }
     }
 
-    private static string[] Deltas(ComparedRow row) => row.Delta is null
-        ? ["", "", Number(ValueText.Delta(row, LengthUnit.Millimetre))]
-        : [Number(ValueText.Delta(row, LengthUnit.Millimetre)), Number(ValueText.Delta(row, LengthUnit.Inch)), ""];
+    private static string[] Deltas(ComparedRow row, LengthUnit unit) => row.Delta is null
+        ? ["", "", Number(ValueText.Delta(row, unit, shown: true))]
+        : [Delta(row, LengthUnit.Millimetre, unit), Delta(row, LengthUnit.Inch, unit), ""];
+
+    private static string Delta(ComparedRow row, LengthUnit unit, LengthUnit shown) => Number(ValueText.Delta(row, unit, unit == shown));
 
     /// <summary>As spreadsheets read it: a plain minus, a zero before the point, nothing for what is not there.</summary>
     private static string Number(string text)
@@ -34,9 +38,4 @@ internal static class CompareCsv
             _ => plain,
         };
     }
-
-    private static void Line(TextWriter to, IEnumerable<string> cells) => to.Write(string.Join(',', cells.Select(Quoted)) + "\n");
-
-    private static string Quoted(string cell) =>
-        cell.AsSpan().IndexOfAny(",\"\n") >= 0 ? "\"" + cell.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"" : cell;
 }

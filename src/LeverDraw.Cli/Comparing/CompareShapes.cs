@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using LeverDraw.Cli.Drawing;
 using LeverDraw.Cli.Json;
 using LeverDraw.Comparison;
@@ -11,14 +10,15 @@ namespace LeverDraw.Cli.Comparing;
 /// <summary>A comparison as <c>compare --json</c> prints it.</summary>
 internal static class CompareShapes
 {
-    public static CompareShape Of(CompareInput? input, ImmutableArray<ComparedRow> sizes, ImmutableArray<ComparedRow> figures, LeverComparison? two, IReadOnlyList<RenderedFile>? written, IEnumerable<Diagnostic> told) => new(
-        input is not null && (two is null || written is not null),
-        [.. (input?.Variants ?? []).Select((v, i) => new VariantShape(
-            CompareLetters.Of(i), v.ShortName, input!.Paths[i], v.Profile.Values.Get(CommonFields.Number), v.Profile.Values.Get(CommonFields.Revision), v.Pin?.Profile.Path))],
-        [.. sizes.Select(Row)],
-        [.. figures.Select(Row)],
-        two is null ? null : new OverlayShape(two.Alignment.ToString().ToLowerInvariant(), [View("side", two.Side), View("fork", two.Fork)]),
-        [.. (written ?? []).Select(f => new WrittenShape(f.Path, f.Profile, f.Sheet, f.Format, f.Bytes.Length))],
+    /// <param name="result">Null when something stood in its way.</param>
+    public static CompareShape Of(CompareResult? result, IEnumerable<RenderedFile> written, IEnumerable<Diagnostic> told) => new(
+        result is not null,
+        [.. (result?.Input.Variants ?? []).Select((v, i) => new VariantShape(
+            CompareLetters.Of(i), v.ShortName, result!.Input.Paths[i], v.Profile.Values.Get(CommonFields.Number), v.Profile.Values.Get(CommonFields.Revision), v.Pin?.Profile.Path))],
+        [.. (result?.Sizes ?? []).Select(Row)],
+        [.. (result?.Figures ?? []).Select(Row)],
+        result?.Two is not { } two ? null : new OverlayShape(two.Alignment.ToString().ToLowerInvariant(), [View("side", two.Side), View("fork", two.Fork)]),
+        [.. written.Select(SheetOutput.Shape)],
         [.. told.Select(ShapesJson.Of)]);
 
     private static ComparedRowShape Row(ComparedRow row) => new(

@@ -8,36 +8,35 @@ using LeverDraw.Units;
 namespace LeverDraw.Cli.Mechanism;
 
 /// <summary>A backlash report as text.</summary>
-internal static class BacklashPrinter
+internal sealed class BacklashPrinter(TextWriter to, BacklashReport report, LengthWords lengths, bool colour)
 {
     private const int ShownCures = 8;
 
-    public static void Print(TextWriter to, BacklashReport report, bool colour)
+    public void Print()
     {
-        Linkage linkage = report.Linkage;
         to.WriteLine(report.Setup.Name);
         to.WriteLine($"  {report.Setup.Lever.Name}; {report.Setup.Pin.Name}; {report.Setup.Plane.Name}");
         to.WriteLine();
         to.WriteLine("Lost turns of the nut");
-        foreach (string line in Headlines(report))
+        foreach (string line in Headlines())
             to.WriteLine("  " + line);
         to.WriteLine();
         new TerminalTable(
-            ["gap", ">typical mm", ">least", ">most", ">turns", ">share", ">0.1 mm more costs"],
-            [.. report.Shares.Select(s => (IReadOnlyList<string>)[s.Gap.Words(), Mm(s.Typical), Mm(s.Worst.Min), Mm(s.Worst.Max), Turns(s.Turns), Percent(s.Share), Turns(s.PerTenth)])]).Write(to, colour);
+            ["gap", ">typical " + lengths.Units, ">least", ">most", ">turns", ">share", ">" + lengths.LittleInWords + " more costs"],
+            [.. report.Shares.Select(s => (IReadOnlyList<string>)[s.Gap.Words(), lengths.Number(s.Typical), lengths.Number(s.Worst.Min), lengths.Number(s.Worst.Max), Turns(s.Turns), Percent(s.Share), Turns(CostOf(report.Linkage.Motion.FactorOf(s.Gap)))])]).Write(to, colour);
         foreach (GapShare binding in report.Shares.Where(s => s.Worst.Min < Length.Zero))
             to.WriteLine($"  The {binding.Gap.Words()} may bind: file or ream to suit.");
         to.WriteLine();
-        foreach (string line in Mechanics(report))
+        foreach (string line in Mechanics())
             to.WriteLine("  " + line);
         to.WriteLine();
-        PrintTolerances(to, report, colour);
-        PrintTravel(to, report, colour);
+        PrintTolerances();
+        PrintTravel();
         if (!report.Cures.IsEmpty)
-            PrintCures(to, report, colour);
+            PrintCures();
     }
 
-    private static IEnumerable<string> Headlines(BacklashReport report)
+    private IEnumerable<string> Headlines()
     {
         yield return Named("as found", report.Now);
         if (report.AllNew is { } fresh)
@@ -53,20 +52,20 @@ internal static class BacklashPrinter
     private static string Named(string name, LostTurns lost) =>
         name.PadRight(15) + Turns(lost.Meant) + (lost.Exact is { } ? "  (exactly " + Turns3(lost.Meant) + ", by the formula " + Turns3(lost.Formula) + ")" : "  (by the formula)");
 
-    private static IEnumerable<string> Mechanics(BacklashReport report)
+    private IEnumerable<string> Mechanics()
     {
         Linkage linkage = report.Linkage;
         Bearing bearing = linkage.Bearing;
-        yield return $"Arms: nut {Mm(linkage.NutArm)} mm, iron {Mm(linkage.IronArm)} mm, ratio {Number(linkage.Motion.Slot)}; the pin's play counts {Number(linkage.Motion.Pivot)} times.";
-        yield return $"One turn moves the iron {Mm(linkage.TravelPerTurn)} mm along the bed, {Mm(linkage.DepthPerTurn)} mm in depth.";
-        yield return $"Tongue: stands {Mm(bearing.StandOut)} mm over the iron, {Mm(bearing.Thickness)} mm thick where it bears, {Mm(bearing.Land)} mm of full thickness left" + (bearing.IsThin ? " (too little: 0.5 mm are wanted)." : ".");
+        yield return $"Arms: nut {Size(linkage.NutArm)}, iron {Size(linkage.IronArm)}, ratio {Number(linkage.Motion.Slot)}; the pin's play counts {Number(linkage.Motion.Pivot)} times.";
+        yield return $"One turn moves the iron {Size(linkage.TravelPerTurn)} along the bed, {Size(linkage.DepthPerTurn)} in depth.";
+        yield return $"Tongue: stands {Size(bearing.StandOut)} over the iron, {Size(bearing.Thickness)} thick where it bears, {Size(bearing.Land)} of full thickness left" + (bearing.IsThin ? $" (too little: {Size(Bearing.LeastLand)} are wanted)." : ".");
         double off = report.Setup.Lever.Part.Side.Tongue.Along.Angle - ((Math.PI / 2) - linkage.StudAngle.Radians);
         if (Math.Abs(off) > Math.PI / 360)
             yield return $"The sweep differs by {Angle.FromRadians(-off).Degrees.ToString("0.0", CultureInfo.InvariantCulture)}° from the angle between stud and bed: the travel is lopsided.";
-        yield return $"Side play: the fork's tips swing {Mm(report.SidePlay)} mm across.";
+        yield return $"Side play: the fork's tips swing {Size(report.SidePlay)} across.";
     }
 
-    private static void PrintTolerances(TextWriter to, BacklashReport report, bool colour)
+    private void PrintTolerances()
     {
         (double least, double most) = report.InTurns(report.Tolerances.WorstCase);
         (double low, double high) = report.InTurns(report.Tolerances.RootSumSquare);
@@ -84,25 +83,25 @@ internal static class BacklashPrinter
         if (varying.Length == 0)
             return;
         new TerminalTable(
-            ["size", ">least mm", ">most mm", ">turns per 0.1 mm", ">of the variance"],
-            [.. varying.Select(c => (IReadOnlyList<string>)[c.Name, Mm(c.Limits.Min), Mm(c.Limits.Max), Signed(report.Linkage.Turns(Length.FromMillimetres(0.1) * c.Factor)), Percent(c.Variance)])]).Write(to, colour);
+            ["size", ">least " + lengths.Units, ">most " + lengths.Units, ">turns per " + lengths.LittleInWords, ">of the variance"],
+            [.. varying.Select(c => (IReadOnlyList<string>)[c.Name, lengths.Number(c.Limits.Min), lengths.Number(c.Limits.Max), Signed(CostOf(c.Factor)), Percent(c.Variance)])]).Write(to, colour);
         to.WriteLine();
     }
 
-    private static void PrintTravel(TextWriter to, BacklashReport report, bool colour)
+    private void PrintTravel()
     {
         to.WriteLine("Over the nut's travel, solved exactly");
         new TerminalTable(
-            [">nut from mid mm", ">lever turned", ">turns lost", ">iron mm per turn", ">depth mm per turn"],
+            [">nut from mid " + lengths.Units, ">lever turned", ">turns lost", ">iron " + lengths.Units + " per turn", ">depth " + lengths.Units + " per turn"],
             [.. report.Travel.Select(t => (IReadOnlyList<string>)[
-                Signed3(t.Nut.Millimetres),
+                (t.Nut > Length.Zero ? "+" : "") + lengths.Number(t.Nut, fewer: 1),
                 t.Turn is { } turn ? (turn.Degrees + 0.0).ToString("0.0", CultureInfo.InvariantCulture) + "°" : "",
                 t.IdleTurns is { } idle ? (t.Binds ? "binds" : Turns(idle)) : t.Turn is null ? "no contact" : "leaves the slot",
-                t.PerTurn is { } per ? Mm(per) : "",
-                t.DepthPerTurn is { } depth ? Mm(depth) : ""])]).Write(to, colour);
+                t.PerTurn is { } per ? lengths.Number(per) : "",
+                t.DepthPerTurn is { } depth ? lengths.Number(depth) : ""])]).Write(to, colour);
     }
 
-    private static void PrintCures(TextWriter to, BacklashReport report, bool colour)
+    private void PrintCures()
     {
         to.WriteLine();
         string money = report.Setup.Money.Length > 0 ? " " + report.Setup.Money : "";
@@ -127,15 +126,15 @@ internal static class BacklashPrinter
     private static string Share(Estimate share) =>
         $"{(share.Value * 100).ToString("0.00", CultureInfo.InvariantCulture)} % of the draws ({(share.Low * 100).ToString("0.00", CultureInfo.InvariantCulture)} to {(share.High * 100).ToString("0.00", CultureInfo.InvariantCulture)})";
 
-    private static string Mm(Length length) => (Math.Round(length.Millimetres, 3) + 0.0).ToString("0.000", CultureInfo.InvariantCulture);
+    private double CostOf(double factor) => report.Linkage.Turns(lengths.Little * factor);
+
+    private string Size(Length length) => lengths.InSentence(length);
 
     private static string Turns(double turns) => turns.ToString("0.00", CultureInfo.InvariantCulture);
 
     private static string Turns3(double turns) => turns.ToString("0.000", CultureInfo.InvariantCulture);
 
     private static string Signed(double turns) => turns.ToString("+0.000;-0.000;0.000", CultureInfo.InvariantCulture);
-
-    private static string Signed3(double mm) => mm.ToString("+0.00;-0.00;0.00", CultureInfo.InvariantCulture);
 
     private static string Number(double number) => number.ToString("0.##", CultureInfo.InvariantCulture);
 

@@ -1,3 +1,4 @@
+using LeverDraw.Cli.Drawing;
 using LeverDraw.Cli.Json;
 using LeverDraw.Diagnostics;
 using LeverDraw.Mechanism;
@@ -37,7 +38,11 @@ internal sealed record CureShape(IReadOnlyList<string> Parts, double Price, doub
 
 internal static class BacklashShapes
 {
-    public static BacklashSetupShape Of(BacklashReport r)
+    /// <param name="report">Null when something stood in its way.</param>
+    public static BacklashShape Of(BacklashReport? report, IEnumerable<RenderedFile> written, IEnumerable<Diagnostic> told) =>
+        new(report is not null, report is null ? null : Of(report), [.. written.Select(SheetOutput.Shape)], [.. told.Select(ShapesJson.Of)]);
+
+    private static BacklashSetupShape Of(BacklashReport r)
     {
         Linkage linkage = r.Linkage;
         Bearing b = linkage.Bearing;

@@ -1,14 +1,15 @@
 using System.Globalization;
 using LeverDraw.Cli.Reporting;
+using LeverDraw.Mechanism;
 using LeverDraw.Mechanism.Fitting;
-using LeverDraw.Units;
 
 namespace LeverDraw.Cli.Mechanism;
 
 /// <summary>Fits as text: the table of all, then each pair that is not simply good in words.</summary>
-internal static class FitPrinter
+internal sealed class FitPrinter(TextWriter to, LengthWords lengths, bool colour)
 {
-    public static void Print(TextWriter to, FitMatrix matrix, bool details, bool colour)
+    /// <param name="details">Every contact's clearance, and good pairs too.</param>
+    public void Print(FitMatrix matrix, bool details)
     {
         new TerminalTable(
             ["", .. matrix.Levers],
@@ -23,7 +24,7 @@ internal static class FitPrinter
             foreach (string line in Advice(matrix, fit))
                 to.WriteLine("  " + line);
             if (details)
-                PrintContacts(to, fit, colour);
+                PrintContacts(fit);
         }
     }
 
@@ -48,10 +49,10 @@ internal static class FitPrinter
             yield return $"Nearest that goes: {other.Lever} ({other.Word}{Lost(other)} turns lost).";
     }
 
-    private static void PrintContacts(TextWriter to, LeverFit fit, bool colour) =>
+    private void PrintContacts(LeverFit fit) =>
         new TerminalTable(
-            ["contact", ">typical mm", ">least", ">most", "state"],
-            [.. fit.Contacts.Select(c => (IReadOnlyList<string>)[c.Name, Mm(c.Typical), Mm(c.Worst.Min), Mm(c.Worst.Max), State(c)])]).Write(to, colour);
+            ["contact", ">typical " + lengths.Units, ">least", ">most", "state"],
+            [.. fit.Contacts.Select(c => (IReadOnlyList<string>)[c.Name, lengths.Number(c.Typical), lengths.Number(c.Worst.Min), lengths.Number(c.Worst.Max), State(c)])]).Write(to, colour);
 
     public static string State(FitContact contact) => contact.State switch
     {
@@ -60,6 +61,4 @@ internal static class FitPrinter
         FitState.Tight => "tight",
         _ => "fails",
     };
-
-    private static string Mm(Length length) => (Math.Round(length.Millimetres, 3) + 0.0).ToString("0.000", CultureInfo.InvariantCulture);
 }

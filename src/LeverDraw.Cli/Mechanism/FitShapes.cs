@@ -1,4 +1,6 @@
+using LeverDraw.Cli.Drawing;
 using LeverDraw.Cli.Json;
+using LeverDraw.Diagnostics;
 using LeverDraw.Mechanism.Fitting;
 
 namespace LeverDraw.Cli.Mechanism;
@@ -14,7 +16,11 @@ internal sealed record ContactShape(string Contact, double Typical, double Least
 
 internal static class FitShapes
 {
-    public static FitShape Of(FitMatrix matrix, LeverFit fit) => new(
+    /// <param name="matrix">Null when something stood in its way.</param>
+    public static FitsShape Of(FitMatrix? matrix, IEnumerable<RenderedFile> written, IEnumerable<Diagnostic> told) => new(
+        matrix is not null, matrix is null ? [] : [.. matrix.Fits.Select(f => Of(matrix, f))], [.. written.Select(SheetOutput.Shape)], [.. told.Select(ShapesJson.Of)]);
+
+    private static FitShape Of(FitMatrix matrix, LeverFit fit) => new(
         fit.Lever, fit.Plane, fit.Word, fit.Turns, fit.Reasons, fit.Rework is { } rework ? [.. rework] : null, matrix.Alternative(fit)?.Lever,
         [.. fit.Contacts.Select(c => new ContactShape(c.Name, c.Typical.Millimetres, c.Worst.Min.Millimetres, c.Worst.Max.Millimetres, FitPrinter.State(c), c.Reason))]);
 }

@@ -16,6 +16,18 @@ public enum Alignment
     Nose,
 }
 
+/// <summary>What the alignments are called.</summary>
+public static class Alignments
+{
+    /// <summary>What of the two lies on each other: <c>the pivot's axis</c>.</summary>
+    public static string Words(this Alignment alignment) => alignment switch
+    {
+        Alignment.Pads => "the middles of the pads",
+        Alignment.Nose => "the nose centres",
+        _ => "the pivot's axis",
+    };
+}
+
 /// <summary>How far the second lever is moved.</summary>
 internal static class AlignmentShift
 {

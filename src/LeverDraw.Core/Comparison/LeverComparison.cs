@@ -18,6 +18,9 @@ public sealed record LeverComparison(
     ImmutableArray<ComparedRow> Sizes,
     ImmutableArray<ComparedRow> Figures)
 {
+    /// <summary>No area of either view differs from the exact one by more, mm².</summary>
+    public double AreaError => Math.Max(Side.Areas.Error, Fork.Areas.Error);
+
     /// <summary>Areas and largest distances of both views as rows. A's distance is from B's outline, B's from A's.</summary>
     public ImmutableArray<ComparedRow> Overlay => [.. Rows("side", Side), .. Rows("fork", Fork)];
 

@@ -39,6 +39,25 @@ internal sealed class LeverContacts
 
     public BandExtent? TongueBack(LeverPose pose) => At(_tongue, pose, -Frame.Bed, _slotBand, _tongueChange);
 
+    /// <summary>The contacts of a lever turned one way when it pushes and the other way when it pulls, told of the lever in the middle; null when it leaves the slot.</summary>
+    public SlotContacts? SlotContactsAt(double pushed, double pulled) =>
+        InMiddle(new LeverPose(pushed, default), Frame.Bed) is { } front && InMiddle(new LeverPose(pulled, default), -Frame.Bed) is { } back ? new SlotContacts(front, back) : null;
+
+    /// <summary>Where a flat face bears, the same point of the lever; where the face's end bears, the outline at the same height.</summary>
+    private BandExtent? InMiddle(LeverPose pose, Vector2D direction)
+    {
+        if (At(_tongue, pose, direction, _slotBand, _tongueChange) is not { } turned)
+            return null;
+        if (turned.Normal.Dot(direction) < 1 - 1e-12)
+        {
+            double height = (turned.Point - Point2D.Origin).Dot(Frame.Up);
+            return At(_tongue, default, direction, (height, height), _tongueChange);
+        }
+
+        Point2D point = Point2D.Origin + pose.ToLever(turned.Point - (direction * _tongueChange) - Point2D.Origin);
+        return new BandExtent((point - Point2D.Origin).Dot(direction) + _tongueChange, point + (direction * _tongueChange), direction);
+    }
+
     /// <summary>Height of the tongue's tip over the pin's axis, square to the bed.</summary>
     public double TipHeight(LeverPose pose)
     {

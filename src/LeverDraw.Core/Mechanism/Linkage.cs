@@ -10,18 +10,23 @@ namespace LeverDraw.Mechanism;
 /// <remarks>Mid-travel: the arms stand square to the stud. Travel is measured from there.</remarks>
 public sealed class Linkage
 {
+    private const int LeaningRounds = 4;
+
     private readonly LeverContacts _contacts;
     private readonly RigidMechanism _rigid;
 
-    private Linkage(Assembly assembly, LeverContacts contacts, PlaySizes sizes, Bearing bearing)
+    private Linkage(Assembly assembly, LeverContacts contacts, SlotContacts slot, PlaySizes sizes)
     {
         Assembly = assembly;
         _contacts = contacts;
         Sizes = sizes;
-        Bearing = bearing;
-        Typical = new FourGaps(sizes.Typical(Gap.Thread), sizes.Typical(Gap.Groove), sizes.Typical(Gap.Pivot), sizes.Typical(Gap.Slot));
+        SlotContacts = slot;
+        Bearing = Bearing.Of(assembly.Lever, contacts, slot);
+        Typical = sizes.TypicalGaps;
         _rigid = Rigid(contacts, sizes.Groove.Mid, sizes.Slot.Mid, Typical);
-        (Motion, NutArm, IronArm) = MidTravel(contacts);
+        Motion = slot.Motion(contacts);
+        NutArm = NutArmOf(contacts);
+        IronArm = NutArm / Motion.Slot;
         // Curved arms may hold their pads aside of the pivot.
         NutMiddle = (contacts.PadFront(default)!.Value.Reach - contacts.PadBack(default)!.Value.Reach) / 2;
     }
@@ -52,9 +57,29 @@ public sealed class Linkage
     /// <summary>The nut's idle way by the formula, all sizes typical.</summary>
     public Length Idle => Motion.Idle(Typical);
 
+    /// <summary>How far the lever leans either way of the middle when the nut is turned back, radians.</summary>
+    public double Lean => (Idle - Typical.Thread - Typical.Groove).Millimetres / (2 * NutArm.Millimetres);
+
+    /// <summary>
+    /// What the formula leaves out, turns: it takes contacts as if they moved straight, and a lever that leans by δ moves them on arcs, by δ²/2 of their distance aside.
+    /// These are the middles of the pads' crowns on the one side and the tongue's flanks on the other.
+    /// </summary>
+    public double LeftOut
+    {
+        get
+        {
+            LeverSizes sizes = Assembly.Lever.Sizes;
+            Length crowns = sizes[LeverFields.CrownRadius].Nominal * 2 - sizes[LeverFields.PadThickness].Nominal;
+            return Turns((crowns + (Bearing.Thickness * Motion.Slot)) * (Lean * Lean / 2));
+        }
+    }
+
     internal LeverContacts Contacts => _contacts;
 
     internal RigidMechanism Solver => _rigid;
+
+    /// <summary>Where the tongue bears when the nut is turned back at mid-travel.</summary>
+    internal SlotContacts SlotContacts { get; }
 
     /// <summary>Where the nut stands at mid-travel, along the stud from the pin's axis, mm.</summary>
     internal double NutMiddle { get; }
@@ -74,15 +99,43 @@ public sealed class Linkage
     public static Linkage? Of(Assembly assembly)
     {
         ArgumentNullException.ThrowIfNull(assembly);
-        SlotFrame frame = FrameOf(assembly);
-        PlaySizes bare = SizesOf(assembly, new SizeLimits(Length.Zero, Length.Zero));
-        double padChange = (bare.Pad.Mid + bare.PadOffset.Mid - assembly.Lever.Sizes[LeverFields.PadThickness].Nominal).Millimetres;
-        var contacts = new LeverContacts(assembly.Lever, frame, padChange, assembly.TongueChange.Mid.Millimetres);
-        if (Bearing.Of(assembly.Lever, contacts) is not { } bearing || contacts.PadFront(default) is null || !PadsReach(assembly))
-            return null;
         SizeLimits change = assembly.TongueChange;
-        Length drawn = bearing.Thickness - change.Mid;
-        return new Linkage(assembly, contacts, SizesOf(assembly, new SizeLimits(drawn + change.Min, drawn + change.Max)), bearing);
+        PlaySizes bare = SizesOf(assembly, change);
+        double padChange = (bare.Pad.Mid + bare.PadOffset.Mid - assembly.Lever.Sizes[LeverFields.PadThickness].Nominal).Millimetres;
+        var contacts = new LeverContacts(assembly.Lever, FrameOf(assembly), padChange, change.Mid.Millimetres);
+        if (!Bearing.Reaches(contacts) || contacts.PadFront(default) is null || !PadsReach(assembly))
+            return null;
+        SlotContacts slot = FirstToClose(contacts, SizesWith);
+        return new Linkage(assembly, contacts, slot, SizesWith(slot));
+
+        PlaySizes SizesWith(SlotContacts at)
+        {
+            Length drawn = Length.FromMillimetres(at.Thickness) - change.Mid;
+            return bare with { Tongue = new SizeLimits(drawn + change.Min, drawn + change.Max) };
+        }
+    }
+
+    /// <summary>Of the contacts that the leaning lever may come to, those with the least idle way: they stop it.</summary>
+    private static SlotContacts FirstToClose(LeverContacts contacts, Func<SlotContacts, PlaySizes> sizes)
+    {
+        SlotContacts best = contacts.SlotContactsAt(0, 0)!.Value, at = best;
+        double least = Idle(best), arm = NutArmOf(contacts).Millimetres;
+        // How far the lever leans depends on where it bears, and that on how far it leans.
+        for (int round = 0; round < LeaningRounds; round++)
+        {
+            FourGaps gaps = sizes(at).TypicalGaps;
+            double open = Idle(at) - (gaps.Thread + gaps.Groove).Millimetres, play = Math.Max(0, gaps.Pivot.Millimetres);
+            double aside = at.Push(contacts).Net.Unit().X * play, back = at.Pull(contacts).Net.Unit().X * play;
+            if (contacts.SlotContactsAt(-(open + aside) / (2 * arm), (open - back) / (2 * arm)) is not { } next)
+                break;
+            at = next;
+            if (Idle(at) is var idle && idle < least)
+                (least, best) = (idle, at);
+        }
+
+        return best;
+
+        double Idle(SlotContacts slot) => slot.Motion(contacts).Idle(sizes(slot).TypicalGaps).Millimetres;
     }
 
     /// <summary>The pads cover the level of the stud's axis.</summary>
@@ -123,16 +176,8 @@ public sealed class Linkage
     private static RigidMechanism Rigid(LeverContacts contacts, Length groove, Length slot, FourGaps gaps) =>
         new(contacts, groove.Millimetres, slot.Millimetres, gaps.Thread.Millimetres, Math.Max(0, gaps.Pivot.Millimetres));
 
-    /// <summary>The factors of the gaps with the hole in the middle of its play and the tongue in the middle of the slot; the two ways of driving share each gap evenly.</summary>
-    private static (LostMotion Motion, Length NutArm, Length IronArm) MidTravel(LeverContacts contacts)
-    {
-        var still = new RigidMechanism(contacts, 0, 0, 0, 0);
-        DrivenState push = still.At(0, Drive.Advance)!.Value, pull = still.At(0, Drive.Withdraw)!.Value;
-        BandExtent front = contacts.PadFront(default)!.Value, back = contacts.PadBack(default)!.Value;
-        double arm = (Arm(front) + Arm(back)) / 2;
-        var motion = new LostMotion(((1 / push.Ratio) + (1 / pull.Ratio)) / 2, (push.PinForce + pull.PinForce) / 2);
-        return (motion, Length.FromMillimetres(arm), Length.FromMillimetres(arm / motion.Slot));
-    }
+    private static Length NutArmOf(LeverContacts contacts) =>
+        Length.FromMillimetres((Arm(contacts.PadFront(default)!.Value) + Arm(contacts.PadBack(default)!.Value)) / 2);
 
     private static double Arm(BandExtent contact) => Math.Abs((contact.Point - Point2D.Origin).Cross(contact.Normal));
 

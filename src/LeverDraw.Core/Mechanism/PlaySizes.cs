@@ -29,6 +29,8 @@ public sealed record PlaySizes(
         _ => Slot.Mid - Tongue.Mid,
     };
 
+    public FourGaps TypicalGaps => new(Typical(Gap.Thread), Typical(Gap.Groove), Typical(Gap.Pivot), Typical(Gap.Slot));
+
     /// <summary>The gap with every size at its worst limit, either way.</summary>
     public SizeLimits Worst(Gap gap) => gap switch
     {

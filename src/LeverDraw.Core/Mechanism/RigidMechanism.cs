@@ -54,7 +54,7 @@ internal sealed class RigidMechanism(LeverContacts contacts, double groove, doub
     /// <summary>The driven state at one turn of the lever.</summary>
     public DrivenState? At(double turn, Drive drive)
     {
-        Vector2D stud = SlotFrame.Stud, bed = contacts.Frame.Bed;
+        Vector2D bed = contacts.Frame.Bed;
         var offset = default(Vector2D);
         DrivenState? state = null;
         // Where the hole bears depends on the contacts and they on it; each round brings it nearer by the gap over the arms.
@@ -66,19 +66,14 @@ internal sealed class RigidMechanism(LeverContacts contacts, double groove, doub
             BandExtent? tongue = advance ? contacts.TongueFront(pose) : contacts.TongueBack(pose);
             if (pad is not { } p || tongue is not { } t)
                 return null;
-            Point2D centre = Point2D.Origin + offset;
-            double nutArm = Math.Abs((p.Point - centre).Cross(p.Normal)), ironArm = Math.Abs((t.Point - centre).Cross(t.Normal));
-            double k = nutArm / ironArm;
-            // What nut and iron press on the lever with, the nut's force being one.
-            Vector2D net = -p.Normal - (t.Normal * k);
-            Vector2D next = net.Unit() * (pivot / 2);
-            double along = advance ? t.Normal.Dot(bed) : -t.Normal.Dot(bed), onNut = advance ? p.Normal.Dot(stud) : -p.Normal.Dot(stud);
+            DrivenForces forces = DrivenForces.Of(p, t, Point2D.Origin + offset, bed);
+            Vector2D next = forces.Net.Unit() * (pivot / 2);
             state = new DrivenState(
                 pose,
                 advance ? p.Reach - ((groove + thread) / 2) : ((groove + thread) / 2) - p.Reach,
                 advance ? t.Reach - (slot / 2) : (slot / 2) - t.Reach,
-                onNut / (k * along),
-                net.Length / onNut);
+                forces.Ratio,
+                forces.PinForce);
             if ((next - offset).Length < Sharp)
                 break;
             offset = next;

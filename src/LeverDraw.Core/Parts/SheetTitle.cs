@@ -23,13 +23,7 @@ internal static class SheetTitle
             Material: profile.Values.Get(CommonFields.Material),
             Process: profile.Values.Get(CommonFields.Process),
             GeneralTolerance: generalTolerance,
-            Units: units switch
-            {
-                ShownUnits.Millimetres => "mm",
-                ShownUnits.Inches => "in",
-                ShownUnits.MillimetresAndInches => "mm [in]",
-                _ => "in [mm]",
-            },
+            Units: units.Words(),
             Sheet: "1 of 1",
             Reproduction: profile.Values.Get(CommonFields.Reproduction));
     }

@@ -48,6 +48,4 @@ public static class CommonFields
     public static ImmutableArray<FieldSpec> NeverInherited { get; } = [Name, Extends, Title, Number, Revision, Date, Approved];
 
     internal static LengthUnit UnitOf(string word) => word == "in" ? LengthUnit.Inch : LengthUnit.Millimetre;
-
-    internal static string WordOf(LengthUnit unit) => unit == LengthUnit.Inch ? "in" : "mm";
 }

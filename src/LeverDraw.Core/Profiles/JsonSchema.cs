@@ -131,7 +131,7 @@ public static class JsonSchema
             json.WriteStartObject("if");
             json.WriteStartObject("properties");
             json.WriteStartObject(CommonFields.Units.Name);
-            json.WriteString("const", CommonFields.WordOf(unit));
+            json.WriteString("const", unit.Word());
             json.WriteEndObject();
             json.WriteEndObject();
             FieldsJson.WriteWords(json, "required", [CommonFields.Units.Name]);

@@ -150,7 +150,7 @@ internal sealed class SizeReader(LengthUnit unit, FileFaults faults)
             LengthText.WithUnit(size, unit, FieldWords.Decimals(unit)),
             FieldWords.RangeEnd(field.MinMillimetres, unit, up: true),
             FieldWords.RangeEnd(field.MaxMillimetres, unit, up: false),
-            CommonFields.WordOf(unit));
+            unit.Word());
         return false;
     }
 

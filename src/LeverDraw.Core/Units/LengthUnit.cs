@@ -6,3 +6,10 @@ public enum LengthUnit
     Millimetre,
     Inch,
 }
+
+/// <summary>What the units are called.</summary>
+public static class LengthUnits
+{
+    /// <summary><c>mm</c> or <c>in</c>.</summary>
+    public static string Word(this LengthUnit unit) => unit == LengthUnit.Inch ? "in" : "mm";
+}

@@ -24,7 +24,7 @@ internal static class EstimateTrial
     /// <param name="Rule">Root-mean-square error of the rule's estimate; so of the naive ones.</param>
     public sealed record Outcome(double Coverage, double Width, double Rule, double Mean, double Largest);
 
-    public static Outcome Run(TrialCase trial, int specimens, int sets, CounterRandom random)
+    public static Outcome Run(TrialCase trial, int specimens, int sets, RandomSequence random)
     {
         int held = 0;
         double width = 0, rule = 0, mean = 0, largest = 0;

@@ -30,7 +30,7 @@ internal static class IdentifyTrial
     }
 
     /// <param name="read">How many of the discriminating sizes and forms are read, taken at random; all when more.</param>
-    public static Outcome Run(ImmutableArray<Variant> variants, int specimens, int read, CounterRandom random)
+    public static Outcome Run(ImmutableArray<Variant> variants, int specimens, int read, RandomSequence random)
     {
         int first = 0, called = 0, right = 0, wrong = 0;
         for (int i = 0; i < specimens; i++)
@@ -56,7 +56,7 @@ internal static class IdentifyTrial
         return new Outcome(specimens, first, called, right, wrong);
     }
 
-    private static Evidence? Seen(Measurand m, Variant truth, CounterRandom random)
+    private static Evidence? Seen(Measurand m, Variant truth, RandomSequence random)
     {
         if (truth.Words.TryGetValue(m.Name, out string? word))
         {

@@ -40,7 +40,7 @@ internal static class SurvivorReport
         ImmutableArray<Variant> variants = IdentifyTrial.Variants();
         foreach (int read in (int[])[19, 10, 6, 4, 3, 2, 1])
         {
-            IdentifyTrial.Outcome o = IdentifyTrial.Run(variants, Specimens, read, new CounterRandom((ulong)(77 + read)));
+            IdentifyTrial.Outcome o = IdentifyTrial.Run(variants, Specimens, read, new RandomSequence((ulong)(77 + read)));
             to.Write(string.Create(CultureInfo.InvariantCulture, $"| {(read == 19 ? "all" : read)} | {o.Specimens} | {100.0 * o.First / o.Specimens:0.0} % | {o.Called} | {o.Right} | {o.Wrong} | {o.Specimens - o.Called} |\n"));
         }
 
@@ -57,7 +57,7 @@ internal static class SurvivorReport
             to.Write("| n | held by the 95 % interval | width, mm | error of the rule, mm | of the mean | of the largest |\n| --- | --- | --- | --- | --- | --- |\n");
             for (int n = 1; n <= 10; n++)
             {
-                EstimateTrial.Outcome o = EstimateTrial.Run(trial, n, Sets, new CounterRandom((ulong)(n * 1000)));
+                EstimateTrial.Outcome o = EstimateTrial.Run(trial, n, Sets, new RandomSequence((ulong)(n * 1000)));
                 to.Write(string.Create(CultureInfo.InvariantCulture, $"| {n} | {o.Coverage * 100:0.0} % | {o.Width:0.00} | {o.Rule:0.000} | {o.Mean:0.000} | {o.Largest:0.000} |\n"));
             }
         }

@@ -48,7 +48,27 @@ public sealed class FieldMeaningsTests
     {
         // 0.6/25.4 = 0.02362, 1.5/25.4 = 0.05906.
         ComparedRow row = new("x", null, Matter.Fit, "", [new ComparedSize(Length.FromMillimetres(a)), new ComparedSize(Length.FromMillimetres(b))]);
-        Assert.Equal((millimetres, inches), (ValueText.Delta(row, LengthUnit.Millimetre), ValueText.Delta(row, LengthUnit.Inch)));
+        Assert.Equal((millimetres, inches), (ValueText.Delta(row, LengthUnit.Millimetre, shown: true), ValueText.Delta(row, LengthUnit.Inch, shown: false)));
+    }
+
+    /// <summary>What a reader gets with pencil and paper: 1.19 − 0.74 = 0.45, though 1.194 − 0.737 would round to 0.46; 320.10 − 356.97 = −36.87.</summary>
+    [Theory]
+    [InlineData(0.737, 1.194, "+0.45")]
+    [InlineData(356.966, 320.104, "−36.87")]
+    public void Delta_OfFigures_IsThatOfTheFiguresShown(double a, double b, string delta)
+    {
+        ComparedRow row = new("x", null, null, "", [new ComparedFigure(a, "g", 2), new ComparedFigure(b, "g", 2)]);
+        Assert.Equal(delta, ValueText.Delta(row, LengthUnit.Millimetre, shown: true));
+    }
+
+    /// <summary>4.2 and 3.6 mm are shown as .1654 and .1417 in, which are .0237 apart; the sizes are .0236 apart.</summary>
+    [Fact]
+    public void Delta_OfSizesShownInInches_IsThatOfTheFiguresShown()
+    {
+        ComparedRow row = new("x", null, Matter.Fit, "", [new ComparedSize(Length.FromMillimetres(3.6)), new ComparedSize(Length.FromMillimetres(4.2))]);
+        Assert.Equal([".1417", ".1654"], ValueText.Of(row, LengthUnit.Inch));
+        Assert.Equal("+.0237", ValueText.Delta(row, LengthUnit.Inch, shown: true));
+        Assert.Equal("+.0236", ValueText.Delta(row, LengthUnit.Inch, shown: false));
     }
 
     [Fact]

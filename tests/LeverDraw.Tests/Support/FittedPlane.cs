@@ -33,8 +33,15 @@ internal static class FittedPlane
             Pad = Exactly(lever.Sizes[LeverFields.PadThickness].Nominal), PadOffset = Exactly(Length.Zero),
             PinDiameter = Exactly(Length.FromMillimetres(3)), Hole = Exactly(Length.FromMillimetres(3 + pivot)), TongueWear = Exactly(Length.Zero),
         };
-        SizeValue width = new(Linkage.Of(bare)!.Bearing.Thickness + Length.FromMillimetres(slot));
-        return bare with { Plane = plane with { CapIron = plane.CapIron with { Slot = width } } };
+        // Where the tongue bears depends on how far it leans, and that on the slot: a few rounds.
+        Assembly fitted = bare;
+        for (int round = 0; round < 6; round++)
+        {
+            Length width = Linkage.Of(fitted)!.Bearing.Thickness + Length.FromMillimetres(slot);
+            fitted = bare with { Plane = plane with { CapIron = plane.CapIron with { Slot = new SizeValue(width) } } };
+        }
+
+        return fitted;
     }
 
     private static SizeLimits Exactly(Length size) => new(size, size);

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using LeverDraw.Profiles;
 
 namespace LeverDraw.Comparison.Sheets;
@@ -12,8 +11,8 @@ internal static class OverlayNotes
         var all = ImmutableArray.CreateBuilder<string>();
         all.Add(Laid(c));
         all.AddRange(verdicts);
-        all.Add("OUTLINES AND SIZES ARE NOMINAL, AS FINISHED. Δ IS B LESS A; ITS LAST COLUMN SAYS WHAT IT CHANGES FIRST.");
-        all.Add("AT LEADERS: LARGEST DISTANCE SQUARE TO THE OTHER OUTLINE. AREAS WITHIN " + Within(c) + " mm².");
+        all.Add("OUTLINES AND SIZES ARE NOMINAL, AS FINISHED. Δ IS B LESS A, OF THE FIGURES SHOWN; THE LAST COLUMN SAYS WHAT IT CHANGES FIRST.");
+        all.Add("AT LEADERS: LARGEST DISTANCE SQUARE TO THE OTHER OUTLINE. AREAS WITHIN " + ValueText.AreaError(c) + ".");
         all.Add("ARMS: BOTH TOGETHER, BY SIMPLE BENDING; STRESS IN N/mm² PER NEWTON OF THE NUT'S PUSH. IT COMPARES AND PROMISES NO LOAD.");
         all.Add("NUMBER AND REVISION ARE THOSE OF BOTH DRAWINGS, THE DATE IS THE LATER ONE. NOT FOR MAKING: WORK FROM EACH LEVER'S OWN SHEETS.");
         if (c.A.Profile.Values.Get(CommonFields.Reproduction) || c.B.Profile.Values.Get(CommonFields.Reproduction))
@@ -22,14 +21,6 @@ internal static class OverlayNotes
         return all.ToImmutable();
     }
 
-    private static string Laid(LeverComparison c) => "B IS LAID ON A BY " + c.Alignment switch
-    {
-        Alignment.Pads => "THE MIDDLES OF THE PADS",
-        Alignment.Nose => "THE NOSE CENTRES",
-        _ => "THE PIVOT'S AXIS",
-    } + ": MOVED, NOT TURNED; ARMS ALONG ARMS, MID-PLANE ON MID-PLANE.";
-
-    /// <summary>Rounded up, so that it stays a bound.</summary>
-    private static string Within(LeverComparison c) =>
-        (Math.Ceiling(Math.Max(c.Side.Areas.Error, c.Fork.Areas.Error) * 100) / 100).ToString("0.##", CultureInfo.InvariantCulture);
+    private static string Laid(LeverComparison c) =>
+        "B IS LAID ON A BY " + c.Alignment.Words().ToUpperInvariant() + ": MOVED, NOT TURNED; ARMS ALONG ARMS, MID-PLANE ON MID-PLANE.";
 }

@@ -6,14 +6,30 @@ using LeverDraw.Units;
 
 namespace LeverDraw.Comparison.Sheets;
 
+/// <summary>How the table of differences stands on the sheet.</summary>
+public enum OverlayTableForm
+{
+    /// <summary>One below the other, sizes in every unit of the sheet.</summary>
+    Whole,
+
+    /// <summary>In blocks side by side: a tall table would push the views down in scale.</summary>
+    Blocks,
+
+    /// <summary>Whole, the sizes in the first unit only; their difference is in both all the same.</summary>
+    FirstUnit,
+}
+
 /// <summary>The overlay sheet's tables: what the lines mean, where the variants differ, what follows for the whole lever.</summary>
 internal static class OverlayTables
 {
-    public static ImmutableArray<SheetTable> Of(LeverComparison c, ShownUnits units)
+    /// <summary>Of a block.</summary>
+    private const int MostRows = 16;
+
+    public static ImmutableArray<SheetTable> Of(LeverComparison c, ShownUnits units, OverlayTableForm form)
     {
-        LengthUnit unit = units.MillimetresFirst() ? LengthUnit.Millimetre : LengthUnit.Inch;
-        ImmutableArray<SheetTable> all = [Legend(c), Figures(c, unit)];
-        return c.Sizes.IsEmpty ? all : all.Insert(1, Differences(c, unit));
+        ShownUnits shown = form != OverlayTableForm.FirstUnit ? units : units.MillimetresFirst() ? ShownUnits.Millimetres : ShownUnits.Inches;
+        SheetTable differences = Differences(c, shown);
+        return [Legend(c), .. differences.InBlocks(form == OverlayTableForm.Blocks ? MostRows : Math.Max(1, differences.Rows.Length)), Figures(c, shown)];
     }
 
     private static SheetTable Legend(LeverComparison c) => new(
@@ -37,22 +53,35 @@ internal static class OverlayTables
         return letter + ": " + variant.ShortName.ToUpperInvariant() + (number.Length > 0 ? ", " + number : string.Empty) + (revision.Length > 0 ? " REV " + revision : string.Empty);
     }
 
-    private static SheetTable Differences(LeverComparison c, LengthUnit unit) => new(
+    private static SheetTable Differences(LeverComparison c, ShownUnits units) => new(
         "WHERE THEY DIFFER",
-        [new TableColumn("SIZE, " + (unit == LengthUnit.Inch ? "in" : "mm")), new TableColumn("A", 1), new TableColumn("B", 1), new TableColumn("Δ mm", 1), new TableColumn("Δ in", 1), new TableColumn("MATTERS FOR")],
-        [.. c.Sizes.Select(r => (ImmutableArray<string>)[Words(r.Name), .. ValueText.Of(r, unit).Select(Shown), ValueText.Delta(r, LengthUnit.Millimetre), r.Delta is null ? string.Empty : ValueText.Delta(r, LengthUnit.Inch), r.Matters!.Value.ToString().ToUpperInvariant()])]);
+        [new TableColumn("SIZE, " + units.Words()), new TableColumn("A", 1), new TableColumn("B", 1), new TableColumn("Δ mm", 1), new TableColumn("Δ in", 1), new TableColumn("MATTERS FOR")],
+        [.. c.Sizes.Select(r => (ImmutableArray<string>)
+        [
+            LetteredName.Of(r.Name), .. Values(r, units).Select(Lettered), Delta(r, LengthUnit.Millimetre, units), r.Delta is null ? string.Empty : Delta(r, LengthUnit.Inch, units),
+            r.Matters!.Value.ToString().ToUpperInvariant(),
+        ])]);
 
-    private static SheetTable Figures(LeverComparison c, LengthUnit unit) => new(
+    private static SheetTable Figures(LeverComparison c, ShownUnits units) => new(
         "WHOLE LEVERS",
         [new TableColumn("FIGURE"), new TableColumn("A", 1), new TableColumn("B", 1), new TableColumn("Δ", 1)],
-        [.. c.Figures.Concat(c.Overlay).Where(r => r.Values.Any(v => v is not null)).Select(r => (ImmutableArray<string>)[Words(r.Name) + ", " + UnitOf(r, unit), .. ValueText.Of(r, unit), ValueText.Delta(r, unit)])]);
+        [.. c.Figures.Concat(c.Overlay).Where(r => r.Values.Any(v => v is not null)).Select(r => (ImmutableArray<string>)
+        [
+            LetteredName.Of(r.Name) + ", " + (r.Values.Any(v => v is ComparedSize) ? units.Words() : ValueText.UnitOf(r, units.First())),
+            .. Values(r, units), Delta(r, units.First(), units),
+        ])]);
 
-    private static string UnitOf(ComparedRow row, LengthUnit unit) =>
-        row.Values.OfType<ComparedFigure>().FirstOrDefault() is { } figure ? figure.Unit : unit == LengthUnit.Inch ? "in" : "mm";
+    /// <summary>With both units, a size's second one in square brackets.</summary>
+    private static IEnumerable<string> Values(ComparedRow row, ShownUnits units)
+    {
+        string[] first = ValueText.Of(row, units.First());
+        return units.Second() is not { } other
+            ? first
+            : first.Zip(ValueText.Of(row, other), row.Values).Select(v => v.Third is ComparedSize ? v.First + " [" + v.Second + "]" : v.First);
+    }
+
+    private static string Delta(ComparedRow row, LengthUnit unit, ShownUnits units) => ValueText.Delta(row, unit, shown: unit == units.First() || unit == units.Second());
 
     /// <summary>Words of the profile are lettered in capitals, as the drawing's own are.</summary>
-    private static string Shown(string value) => value.Any(char.IsAsciiLetterLower) ? value.ToUpperInvariant() : value;
-
-    /// <summary>A name as words: <c>ARMS, LEAST AREA</c>.</summary>
-    private static string Words(string name) => name.Replace(".", ", ", StringComparison.Ordinal).Replace('_', ' ').ToUpperInvariant();
+    private static string Lettered(string value) => value.Any(char.IsAsciiLetterLower) ? value.ToUpperInvariant() : value;
 }

@@ -26,7 +26,7 @@ internal static class OverlayViews
         centre.Add(PivotAxis(c.A.Lever, 0));
         if (c.Shift.Y != 0)
             centre.Add(PivotAxis(c.B.Lever, c.Shift.Y));
-        return View("fork", c.Fork, centre.ToImmutable(), text);
+        return View("fork", c.Fork, centre.ToImmutable(), text, symmetric: true);
     }
 
     public static ViewSource Side(LeverComparison c, DimensionText text)
@@ -34,7 +34,7 @@ internal static class OverlayViews
         IEnumerable<LineEdge> lines = CentreMark.Through(Point2D.Origin, Reach(c.A.Lever));
         if (c.Shift.Length > 0)
             lines = lines.Concat(CentreMark.Through(Point2D.Origin + c.Shift, Reach(c.B.Lever)));
-        return View("side", c.Side, [.. lines.Select(l => new ViewEdge(LineRole.Centre, l))], text);
+        return View("side", c.Side, [.. lines.Select(l => new ViewEdge(LineRole.Centre, l))], text, symmetric: false);
     }
 
     private static double Reach(Lever lever) => lever.Sizes[LeverFields.HeadDepth].Millimetres / 2;
@@ -45,15 +45,16 @@ internal static class OverlayViews
         return new(LineRole.Centre, new LineEdge(new(-half, level), new(half, level)));
     }
 
-    private static ViewSource View(string id, ViewOverlay seen, ImmutableArray<ViewEdge> centre, DimensionText text)
+    /// <param name="symmetric">About x = 0: every distance then stands on either side, and its leader may take the one with more room.</param>
+    private static ViewSource View(string id, ViewOverlay seen, ImmutableArray<ViewEdge> centre, DimensionText text, bool symmetric)
     {
         Deviation[] shown = [.. ((Deviation[])[seen.AFromB, seen.BFromA]).Where(d => d.Distance.Millimetres >= LeastShown)];
         return new ViewSource(id, null)
         {
             Loops = [.. Loops(seen.A, LineRole.OverlayA), .. Loops(seen.B, LineRole.OverlayB)],
             Hatching = [.. Hatched(seen.Areas.OnlyA, LineRole.OverlayA, Math.PI / 4), .. Hatched(seen.Areas.OnlyB, LineRole.OverlayB, 3 * Math.PI / 4)],
-            Edges = [.. centre, .. shown.Select(d => new ViewEdge(LineRole.Dimension, new LineEdge(d.At, d.Nearest)))],
-            Annotations = [.. shown.Select(d => Note(id, d, d == seen.AFromB ? "A" : "B", text))],
+            Edges = [.. centre, .. shown.SelectMany(d => Places(d, symmetric)).Select(p => new ViewEdge(LineRole.Dimension, new LineEdge(p.At, p.Nearest)))],
+            Annotations = [.. shown.Select(d => Note(id, d, d == seen.AFromB ? "A" : "B", [.. Places(d, symmetric).Select(p => p.At)], text))],
         };
     }
 
@@ -63,13 +64,20 @@ internal static class OverlayViews
     private static IEnumerable<HatchedRegion> Hatched(OverlayRegion region, LineRole role, double angle) =>
         region.Pieces.Where(p => p.MeanWidth >= LeastHatched).Select(p => new HatchedRegion(p.Loops) { Role = role, Angle = angle });
 
-    private static LeaderNote Note(string view, Deviation deviation, string letter, DimensionText text)
+    private static IEnumerable<(Point2D At, Point2D Nearest)> Places(Deviation d, bool symmetric)
+    {
+        yield return (d.At, d.Nearest);
+        if (symmetric && Math.Abs(d.At.X) > LeastShown)
+            yield return (new(-d.At.X, d.At.Y), new(-d.Nearest.X, d.Nearest.Y));
+    }
+
+    private static LeaderNote Note(string view, Deviation deviation, string letter, ImmutableArray<Point2D> places, DimensionText text)
     {
         string other = letter == "A" ? "B" : "A";
         return new LeaderNote(
             view + ".distance." + letter,
             deviation.Distance.Millimetres,
             Label.Of(text.Number(deviation.Shown), letter + (deviation.Outside ? " OUTSIDE " : " INSIDE ") + other),
-            [deviation.At]);
+            places);
     }
 }

@@ -19,14 +19,9 @@ public sealed partial class DimensionText(ShownUnits units, ToleranceForm form =
 
     public ShownUnits Units => units;
 
-    private LengthUnit First => units.MillimetresFirst() ? LengthUnit.Millimetre : LengthUnit.Inch;
+    private LengthUnit First => units.First();
 
-    private LengthUnit? Second => units switch
-    {
-        ShownUnits.MillimetresAndInches => LengthUnit.Inch,
-        ShownUnits.InchesAndMillimetres => LengthUnit.Millimetre,
-        _ => null,
-    };
+    private LengthUnit? Second => units.Second();
 
     /// <summary>A size with whatever tolerance it states.</summary>
     /// <param name="sign">Such as <c>⌀</c>, <c>R</c> or <c>2× </c>, before the number.</param>

@@ -2,6 +2,7 @@ using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Drafting.TitleBlocks;
 using LeverDraw.Standards;
+using LeverDraw.Units;
 
 namespace LeverDraw.Drafting.Sheets;
 
@@ -18,6 +19,19 @@ public enum ShownUnits
 public static class ShownUnitsOrder
 {
     public static bool MillimetresFirst(this ShownUnits units) => units is ShownUnits.Millimetres or ShownUnits.MillimetresAndInches;
+
+    public static LengthUnit First(this ShownUnits units) => units.MillimetresFirst() ? LengthUnit.Millimetre : LengthUnit.Inch;
+
+    /// <summary>The one in square brackets; null when sizes are in one unit only.</summary>
+    public static LengthUnit? Second(this ShownUnits units) => units switch
+    {
+        ShownUnits.MillimetresAndInches => LengthUnit.Inch,
+        ShownUnits.InchesAndMillimetres => LengthUnit.Millimetre,
+        _ => null,
+    };
+
+    /// <summary>Such as <c>mm [in]</c>.</summary>
+    public static string Words(this ShownUnits units) => units.First().Word() + (units.Second() is { } second ? " [" + second.Word() + "]" : "");
 }
 
 /// <summary>What the user may choose about a sheet.</summary>

@@ -9,6 +9,14 @@ public sealed record SheetTable(string Title, ImmutableArray<TableColumn> Column
 {
     /// <summary>What is drawn in the first column, a sample for each row: a legend. Empty for a table of words.</summary>
     public ImmutableArray<TableSample> Samples { get; init; } = [];
+
+    /// <summary>A long table in blocks of about as many rows each, to stand side by side; the title stands over each.</summary>
+    /// <param name="most">Rows of a block.</param>
+    public ImmutableArray<SheetTable> InBlocks(int most)
+    {
+        int blocks = (Rows.Length + most - 1) / most;
+        return [.. Enumerable.Range(0, blocks).Select(i => this with { Rows = Rows[(Rows.Length * i / blocks)..(Rows.Length * (i + 1) / blocks)] })];
+    }
 }
 
 /// <summary>A piece of line, or with an angle a patch hatched in the role's colour.</summary>

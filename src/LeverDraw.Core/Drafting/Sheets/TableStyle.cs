@@ -45,7 +45,7 @@ public static class TableStyle
                 continue;
             string letter = LetterOf(labels.Count);
             labels.Add(size.Key, size.Label with { Lines = [size.IsReference ? "(" + letter + ")" : letter] });
-            rows.Add([letter, Words(size.Name), .. said.Select(l => l?.ToString() ?? None)]);
+            rows.Add([letter, LetteredName.Of(size.Name), .. said.Select(l => l?.ToString() ?? None)]);
         }
 
         rows.AddRange(TitleRows(variants));
@@ -62,10 +62,6 @@ public static class TableStyle
     private static string LetterOf(int index) => index < Letters.Length
         ? Letters[index].ToString()
         : LetterOf((index / Letters.Length) - 1) + Letters[index % Letters.Length];
-
-    /// <summary>A field's name as words: <c>ARMS, PAD SHIFT</c>.</summary>
-    private static string Words(string name) =>
-        name.Replace(".", ", ", StringComparison.Ordinal).Replace('_', ' ').ToUpperInvariant();
 
     private static Diagnostic? Refusal(
         TableVariant first, Dictionary<(string View, string Name, int Occurrence), LabelledSize> drawn,
@@ -148,8 +144,6 @@ public static class TableStyle
     private static IEnumerable<SheetTable> Blocks(ImmutableArray<TableVariant> variants, string unit, ImmutableArray<ImmutableArray<string>> rows)
     {
         ImmutableArray<TableColumn> columns = [new TableColumn("", 0.5), new TableColumn("SIZE, " + unit), .. variants.Select(v => new TableColumn(v.Name))];
-        int blocks = (rows.Length + MostRows - 1) / MostRows;
-        for (int i = 0; i < blocks; i++)
-            yield return new SheetTable("", columns, rows[(rows.Length * i / blocks)..(rows.Length * (i + 1) / blocks)]);
+        return new SheetTable("", columns, rows).InBlocks(MostRows);
     }
 }

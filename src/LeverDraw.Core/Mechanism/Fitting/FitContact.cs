@@ -25,14 +25,14 @@ public enum FitState
 public sealed record FitContact(string Name, Length Typical, SizeLimits Worst, FitState State, string Reason, string? Rework)
 {
     /// <param name="loose">More than this is loose; null: more does no harm.</param>
-    internal static FitContact Clearance(string name, SizeLimits clearance, Length? loose, string tooLarge, Func<Length, string?> rework)
+    internal static FitContact Clearance(LengthWords words, string name, SizeLimits clearance, Length? loose, string tooLarge, Func<Length, string?> rework)
     {
         if (clearance.Mid < Length.Zero)
-            return new(name, clearance.Mid, clearance, FitState.Fails, tooLarge + " by " + Words.Mm(-clearance.Mid), rework(-clearance.Min));
+            return new(name, clearance.Mid, clearance, FitState.Fails, tooLarge + " by " + words.InSentence(-clearance.Mid), rework(-clearance.Min));
         if (clearance.Min.Millimetres < -1e-9)
-            return new(name, clearance.Mid, clearance, FitState.Tight, name + ": may bind, from " + Words.Mm(clearance.Min) + " to " + Words.Mm(clearance.Max), rework(-clearance.Min));
+            return new(name, clearance.Mid, clearance, FitState.Tight, name + ": may bind, from " + words.InSentence(clearance.Min) + " to " + words.InSentence(clearance.Max), rework(-clearance.Min));
         return loose is { } most && clearance.Mid > most
-            ? new(name, clearance.Mid, clearance, FitState.Loose, name + ": " + Words.Mm(clearance.Mid) + " of play", string.Empty)
+            ? new(name, clearance.Mid, clearance, FitState.Loose, name + ": " + words.InSentence(clearance.Mid) + " of play", string.Empty)
             : new(name, clearance.Mid, clearance, FitState.Good, string.Empty, string.Empty);
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using LeverDraw.Drafting.Sheets;
 using LeverDraw.Units;
 
 namespace LeverDraw.Mechanism.Fitting;
@@ -42,8 +43,9 @@ public sealed record FittedLever(string Name, string Number, Parts.AdjustingLeve
 /// <summary>Levers against planes.</summary>
 public sealed record FitMatrix(ImmutableArray<string> Levers, ImmutableArray<string> Planes, ImmutableArray<LeverFit> Fits)
 {
-    public static FitMatrix Of(ImmutableArray<FittedLever> levers, ImmutableArray<Parts.HostPlanes.HostPlane> planes) =>
-        new([.. levers.Select(l => l.Name)], [.. planes.Select(p => p.Name)], [.. planes.SelectMany(p => levers.Select(l => FitTrial.Of(l, p)))]);
+    /// <param name="units">Of the reasons.</param>
+    public static FitMatrix Of(ImmutableArray<FittedLever> levers, ImmutableArray<Parts.HostPlanes.HostPlane> planes, ShownUnits units = ShownUnits.Millimetres) =>
+        new([.. levers.Select(l => l.Name)], [.. planes.Select(p => p.Name)], [.. planes.SelectMany(p => levers.Select(l => FitTrial.Of(l, p, new LengthWords(units))))]);
 
     public LeverFit Of(string lever, string plane) => Fits.First(f => f.Lever == lever && f.Plane == plane);
 

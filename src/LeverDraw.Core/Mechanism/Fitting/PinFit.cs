@@ -8,10 +8,10 @@ using LeverDraw.Units;
 namespace LeverDraw.Mechanism.Fitting;
 
 /// <summary>The pin in the lugs, and the lever's hole on the pin.</summary>
-internal static class PinFit
+internal sealed class PinFit(Assembly assembly, LengthWords words)
 {
     /// <summary>The pin driven home: both ends equally proud. A taper pin that is a little off stands short of home, or past it, by the difference over the taper.</summary>
-    public static FitContact InLugs(Assembly assembly)
+    public FitContact InLugs()
     {
         const string Name = "pin in lugs";
         PlaneLugs lugs = assembly.Plane.Lugs;
@@ -19,19 +19,19 @@ internal static class PinFit
         SizeLimits hole = Assembly.OfPlane(lugs.Hole), size = assembly.PinLimits;
         SizeLimits clearance = new(hole.Min - size.Max, hole.Max - size.Min);
         if (pin.Length.Nominal < lugs.OutToOut)
-            return new(Name, clearance.Mid, clearance, FitState.Fails, $"the pin ({Words.Mm(pin.Length.Nominal)}) does not reach across both lugs ({Words.Mm(lugs.OutToOut)})", null);
+            return new(Name, clearance.Mid, clearance, FitState.Fails, $"the pin ({words.InSentence(pin.Length.Nominal)}) does not reach across both lugs ({words.InSentence(lugs.OutToOut)})", null);
         bool sameTaper = Math.Abs(pin.Taper.Rate - lugs.Taper.Rate) < 1e-6;
         // One sixteenth of an inch of drive is what a good hole leaves; a parallel pin is held by its fit alone.
         Length give = pin.Taper.IsParallel ? TaperPinFitting.MostInterference : TaperPinFitting.HandSeating * pin.Taper.Rate;
         if (sameTaper && clearance.Mid <= (pin.Taper.IsParallel ? Length.Zero : give) && clearance.Mid >= -give)
             return new(Name, clearance.Mid, clearance, FitState.Good, string.Empty, string.Empty);
         if (clearance.Mid > Length.Zero && sameTaper)
-            return new(Name, clearance.Mid, clearance, FitState.Fails, "the pin is too small for the lugs' hole by " + Words.Mm(clearance.Mid), Larger(assembly, hole));
-        string why = sameTaper ? "the pin is too large for the lugs' hole by " + Words.Mm(-clearance.Mid) : "pin and lugs' hole differ in taper";
-        return new(Name, clearance.Mid, clearance, FitState.Fails, why, clearance.Mid > give ? Larger(assembly, hole) : Ream(pin.LargeEnd, lugs, pin.Designation));
+            return new(Name, clearance.Mid, clearance, FitState.Fails, "the pin is too small for the lugs' hole by " + words.InSentence(clearance.Mid), Larger(hole));
+        string why = sameTaper ? "the pin is too large for the lugs' hole by " + words.InSentence(-clearance.Mid) : "pin and lugs' hole differ in taper";
+        return new(Name, clearance.Mid, clearance, FitState.Fails, why, clearance.Mid > give ? Larger(hole) : Ream(pin.LargeEnd, lugs, pin.Designation));
     }
 
-    public static FitContact InHead(Assembly assembly)
+    public FitContact InHead()
     {
         Lever lever = assembly.Lever;
         SizeLimits hole = assembly.HoleLimits, pin = assembly.PinLimits;
@@ -45,17 +45,17 @@ internal static class PinFit
         if (mid.Mid - lost < Length.Zero)
         {
             Length over = lost - mid.Mid;
-            return new("hole on pin", mid.Mid, mid, FitState.Fails, "the hole is too narrow for the pin by " + Words.Mm(over) + (apart > 0 ? " at the head's face" : string.Empty),
-                "ream the lever's hole to " + Words.Mm(pin.Max + lost + (lever.Sizes.Find(LeverFields.HoleClearance)?.Nominal ?? Length.FromMillimetres(0.04))) + " in the middle (" + Words.Mm(WallLeft(lever, pin.Max + lost)) + " of wall left)");
+            return new("hole on pin", mid.Mid, mid, FitState.Fails, "the hole is too narrow for the pin by " + words.InSentence(over) + (apart > 0 ? " at the head's face" : string.Empty),
+                "ream the lever's hole to " + words.InSentence(pin.Max + lost + (lever.Sizes.Find(LeverFields.HoleClearance)?.Nominal ?? Length.FromMillimetres(0.04))) + " in the middle (" + words.InSentence(WallLeft(lever, pin.Max + lost)) + " of wall left)");
         }
 
-        return FitContact.Clearance("hole on pin", mid, FittingRules.Pivot, "the pin is too large for the hole", _ => "ream the lever's hole to suit the pin");
+        return FitContact.Clearance(words, "hole on pin", mid, FittingRules.Pivot, "the pin is too large for the hole", _ => "ream the lever's hole to suit the pin");
     }
 
     private static Length WallLeft(Lever lever, Length hole) => (Length.Min(lever.Sizes[LeverFields.HeadDepth].Nominal, lever.Sizes[LeverFields.HeadHeight].Nominal) - hole) / 2;
 
     /// <summary>The next size of pin that fills the hole, with the lugs reamed in line to it.</summary>
-    private static string? Larger(Assembly assembly, SizeLimits hole)
+    private string? Larger(SizeLimits hole)
     {
         if (assembly.Pin.Series != PinFields.Inch)
             return null;
@@ -73,9 +73,9 @@ internal static class PinFit
     }
 
     /// <summary>Null when too little of the lug would be left.</summary>
-    private static string? Ream(Length largest, PlaneLugs lugs, string pin)
+    private string? Ream(Length largest, PlaneLugs lugs, string pin)
     {
         Length wall = lugs.EdgeDistance.Nominal - (largest / 2), wanted = largest * TaperPinFitting.LeastWallPerDiameter;
-        return wall < wanted ? null : $"ream both lugs in line to pin {pin} ({Words.Mm(wall)} of lug wall left, {Words.Mm(wanted)} wanted)";
+        return wall < wanted ? null : $"ream both lugs in line to pin {pin} ({words.InSentence(wall)} of lug wall left, {words.InSentence(wanted)} wanted)";
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using LeverDraw.Diagnostics;
+using LeverDraw.Drafting.Sheets;
 using LeverDraw.Parts;
 using LeverDraw.Parts.AdjustingLever;
 using LeverDraw.Parts.HostPlanes;
@@ -13,6 +14,9 @@ namespace LeverDraw.Mechanism.Setups;
 /// <summary>From a setup's profile to the setup, with the profiles it names.</summary>
 public static class SetupReading
 {
+    /// <summary>Findings are told in millimetres, whatever the setup's file is written in.</summary>
+    private static readonly LengthWords InMillimetres = new(ShownUnits.Millimetres);
+
     public static Checked<Setup> Build(Profile profile, IProfileSource source)
     {
         ArgumentNullException.ThrowIfNull(profile);
@@ -96,11 +100,11 @@ public static class SetupReading
         {
             SizeLimits worst = linkage.Sizes.Worst(gap);
             if (worst.Min < Length.Zero)
-                yield return DiagnosticCatalogue.NoClearance.At(values.PositionOf(SetupFields.Lever), SetupFields.Lever.Name, "The " + gap.Words(), Words.Mm(worst.Min), Words.Mm(worst.Max));
+                yield return DiagnosticCatalogue.NoClearance.At(values.PositionOf(SetupFields.Lever), SetupFields.Lever.Name, "The " + gap.Words(), InMillimetres.InSentence(worst.Min), InMillimetres.InSentence(worst.Max));
         }
 
         if (linkage.Bearing.IsThin)
-            yield return DiagnosticCatalogue.ThinLand.At(values.PositionOf(SetupFields.Lever), SetupFields.Lever.Name, Words.Mm(linkage.Bearing.Land), Words.Mm(linkage.Bearing.StandOut), Words.Mm(Bearing.LeastLand));
+            yield return DiagnosticCatalogue.ThinLand.At(values.PositionOf(SetupFields.Lever), SetupFields.Lever.Name, InMillimetres.InSentence(linkage.Bearing.Land), InMillimetres.InSentence(linkage.Bearing.StandOut), InMillimetres.InSentence(Bearing.LeastLand));
     }
 
     private static ImmutableDictionary<MechanismPart, double> Prices(IFieldValues values)

@@ -51,14 +51,7 @@ public static class MechanismSheet
         return new TitleBlock(
             values.Get(CommonFields.Owner), own.Length > 0 ? own : title, profile.Name, values.Get(CommonFields.Number), values.Get(CommonFields.Revision), values.Get(CommonFields.Date),
             values.Get(CommonFields.Author), values.Get(CommonFields.Approved), documentType, "AS LISTED ON EACH PART", "", "",
-            units switch
-            {
-                ShownUnits.Millimetres => "mm",
-                ShownUnits.Inches => "in",
-                ShownUnits.MillimetresAndInches => "mm [in]",
-                _ => "in [mm]",
-            },
-            "1 of 1", false);
+            units.Words(), "1 of 1", false);
     }
 
     private static LeaderNote GapNote(MechanismPicture picture, GapShare share, DimensionText text) =>

@@ -83,9 +83,7 @@ public static class FormSheet
     private static IEnumerable<SheetTable> Tables(ImmutableArray<FormLine> lines)
     {
         ImmutableArray<TableColumn> columns = [new("NO.", 0.5), new("SIZE"), new("READING", 0.5), new("WITNESS", 0.5)];
-        int blocks = (lines.Length + MostRows - 1) / MostRows;
-        for (int i = 0; i < blocks; i++)
-            yield return new SheetTable(string.Empty, columns, [.. lines[(lines.Length * i / blocks)..(lines.Length * (i + 1) / blocks)].Select(Row)]);
+        return new SheetTable(string.Empty, columns, [.. lines.Select(Row)]).InBlocks(MostRows);
     }
 
     private static ImmutableArray<string> Row(FormLine line) =>
