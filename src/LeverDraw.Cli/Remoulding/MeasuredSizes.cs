@@ -11,10 +11,10 @@ internal static class MeasuredSizes
     public static IReadOnlyDictionary<string, Length> Read(string text, List<UsageFault> faults)
     {
         Dictionary<string, Length> sizes = new(StringComparer.Ordinal);
+        string[] known = [.. LeverFields.All.OfType<SizeField>().Select(f => f.Name)];
         foreach (string part in text.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
         {
             string[] ends = part.Split('=', 2, StringSplitOptions.TrimEntries);
-            string[] known = [.. LeverFields.All.OfType<SizeField>().Select(f => f.Name)];
             if (ends.Length == 2 && known.Contains(ends[0], StringComparer.Ordinal) && LengthText.Parse(ends[1], LengthUnit.Millimetre) is { Ok: true } size && size.Value > Length.Zero)
                 sizes[ends[0]] = size.Value;
             else
