@@ -51,7 +51,7 @@ internal static class ReconstructCommand
             if (choices.Without.Any(w => !Measurands.All.Any(m => m.Feature == w.Feature)))
                 faults.Add(new UsageFault("--without names no feature.", "Write a specimen and a feature, such as C:hole. The features: " + string.Join(", ", Measurands.All.Select(m => m.Feature).Distinct()) + "."));
             Check(choices, surroundings, faults);
-            return faults.Count > 0 ? UsageReport.Tell(surroundings, faults, command) : Run(surroundings, choices, stop);
+            return faults.Count > 0 ? UsageReport.Tell(surroundings, faults, command) : Run(surroundings, command, choices, stop);
         });
         return command;
     }
@@ -78,13 +78,16 @@ internal static class ReconstructCommand
             faults.Add(new UsageFault($"'{choices.Out}' does not end in .toml.", "A profile is a .toml file."));
     }
 
-    private static int Run(Surroundings surroundings, Choices choices, CancellationToken stop)
+    private static int Run(Surroundings surroundings, Command command, Choices choices, CancellationToken stop)
     {
         Checked<ReadingSet> readings = ReadingsFile.Read(choices.Readings, surroundings.Files);
         List<Diagnostic> told = [.. readings.Diagnostics];
         Reconstruction? found = null;
         if (readings.Ok)
         {
+            UsageFault[] unknown = [.. UnknownSpecimens(readings.Value.Specimens, choices)];
+            if (unknown.Length > 0)
+                return UsageReport.Tell(surroundings, unknown, command);
             Checked<Reconstruction> result = Reconstruct.Run(readings.Value, choices.Kind, [.. choices.Specimens], [.. choices.Without]);
             told.AddRange(choices.Like is null ? result.Diagnostics : result.Diagnostics.Where(d => d.Code != DiagnosticCatalogue.FieldNotRead.Code));
             found = result.Value;
@@ -94,40 +97,64 @@ internal static class ReconstructCommand
             return Report(surroundings, choices, null, false, told);
         byte[] bytes = new UTF8Encoding(false).GetBytes(ProfileWriting.Text(found, choices.Name, choices.Like is { } like ? Relative(choices.Out, like, surroundings) : null));
         Checked<BuiltPart> part = new DrawingRoad(new OverlaidFile(surroundings.Files, choices.Out, bytes), PartKinds.All).Part(choices.Out).Then(DimensioningFindings.Checked);
+        if (!part.Ok)
+        {
+            told.AddRange(Unwritten(part.Diagnostics, found, choices));
+            return Report(surroundings, choices, found, false, told);
+        }
+
         told.AddRange(part.Diagnostics);
         new OutputBatch(surroundings.Files, stop).Write(Path.GetDirectoryName(choices.Out) is { Length: > 0 } folder ? folder : ".", [new RenderedFile(choices.Out, choices.Readings, "profile", "toml", bytes)]);
         return Report(surroundings, choices, found, part.Ok, told);
     }
 
+    /// <summary>A misspelt name would silently leave nothing out, or everything.</summary>
+    private static IEnumerable<UsageFault> UnknownSpecimens(IReadOnlyList<string> specimens, Choices choices)
+    {
+        foreach (string name in choices.Specimens.Concat(choices.Without.Select(w => w.Specimen)).Distinct().Except(specimens))
+            yield return new UsageFault($"'{choices.Readings}' has no specimen '{name}'.", "Its specimens: " + string.Join(", ", specimens) + ".");
+    }
+
+    /// <summary>What <c>check</c> says of a profile that is not written: without places in it, and without the fields that are told as not read already.</summary>
+    private static IEnumerable<Diagnostic> Unwritten(IEnumerable<Diagnostic> check, Reconstruction found, Choices choices)
+    {
+        foreach (Diagnostic fault in check.Where(d => d.Code != DiagnosticCatalogue.MissingField.Code || choices.Like is not null || !found.Missing.Any(f => f.Name == d.Field)))
+            yield return fault.Position?.File == choices.Out ? fault with { Position = null } : fault;
+        yield return DiagnosticCatalogue.ProfileIncomplete.At(SourcePosition.WholeFile(choices.Readings), null, choices.Out);
+    }
+
     private static string Relative(string from, string to, Surroundings surroundings) =>
         Path.GetRelativePath(Path.GetDirectoryName(surroundings.Files.Canonical(from)) ?? "/", surroundings.Files.Canonical(to)).Replace('\\', '/');
 
-    private static int Report(Surroundings surroundings, Choices choices, Reconstruction? found, bool passes, List<Diagnostic> told)
+    /// <param name="written">The profile passed check and stands there.</param>
+    private static int Report(Surroundings surroundings, Choices choices, Reconstruction? found, bool written, List<Diagnostic> told)
     {
         ShownContraction? contraction = found is not null && choices.Pattern is { } pattern ? Reconstruct.Contraction(found, pattern.Field, pattern.Size) : null;
+        int exit = written ? ExitCode.Done : ExitCode.InputFaults;
         if (choices.Json)
         {
             ShapesJson.Print(
                 surroundings.Out,
                 new ReconstructShape(
-                    found is not null, found is null ? null : choices.Out, passes, [.. found?.Specimens ?? []], [.. (found?.Sizes ?? []).Select(ReconstructPrinter.Shape)],
+                    written, written ? choices.Out : null, [.. found?.Specimens ?? []], [.. (found?.Sizes ?? []).Select(ReconstructPrinter.Shape)],
                     [.. (found?.Forms ?? []).Select(f => new FormShape(f.Measurand.Name, f.Word, f.Agreeing, f.Specimens))], [.. (found?.Ties ?? []).Select(ReconstructPrinter.Shape)],
                     contraction is { } c ? new ContractionShape(c.Name, c.Rate, c.From, c.To) : null, [.. told.Select(ShapesJson.Of)]),
                 ShapesJson.Plain.ReconstructShape);
-            return found is null ? ExitCode.InputFaults : ExitCode.Done;
+            return exit;
         }
 
         new DiagnosticPrinter(surroundings.Files, surroundings.Error, surroundings.ColourError).Print(told);
-        if (found is null)
+        if (found is not null)
         {
-            surroundings.Error.WriteLine("Nothing was written.");
-            return ExitCode.InputFaults;
+            ReconstructPrinter.Text(found, contraction, surroundings.Out);
+            if (choices.Pattern is { } asked && contraction is null)
+                surroundings.Out.WriteLine($"no contraction: '{asked.Field}' was not reconstructed");
         }
 
-        ReconstructPrinter.Text(found, contraction, surroundings.Out);
-        if (choices.Pattern is { } asked && contraction is null)
-            surroundings.Out.WriteLine($"no contraction: '{asked.Field}' was not reconstructed");
-        surroundings.Out.WriteLine(choices.Out + (passes ? ": passes check" : ": does not pass check yet; complete it, or start from a profile with --like"));
-        return ExitCode.Done;
+        if (written)
+            surroundings.Out.WriteLine(choices.Out + ": passes check");
+        else
+            surroundings.Error.WriteLine("Nothing was written.");
+        return exit;
     }
 }

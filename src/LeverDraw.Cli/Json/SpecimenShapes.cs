@@ -18,11 +18,13 @@ internal sealed record FurtherShape(string Field, double Bits);
 internal sealed record MixedShape(string Specimen, string Lever, string Pin, string BelongsPin, bool HoleFitsPin);
 
 /// <summary>What <c>reconstruct --json</c> prints; millimetres, degrees for angles.</summary>
+/// <param name="Ok">The profile passes check, and was written.</param>
 internal sealed record ReconstructShape(
-    bool Ok, string? Written, bool PassesCheck, IReadOnlyList<string> Specimens, IReadOnlyList<SurvivorSizeShape> Sizes, IReadOnlyList<FormShape> Forms, IReadOnlyList<TieShape> Ties, ContractionShape? Contraction,
+    bool Ok, string? Written, IReadOnlyList<string> Specimens, IReadOnlyList<SurvivorSizeShape> Sizes, IReadOnlyList<FormShape> Forms, IReadOnlyList<TieShape> Ties, ContractionShape? Contraction,
     IReadOnlyList<DiagnosticShape> Diagnostics);
 
-internal sealed record SurvivorSizeShape(string Field, double Value, double From, double To, string Rule, int Specimens, int Readings, IReadOnlyList<string> Sensible);
+/// <param name="Likeliest">Null for a size that is not worn, or that was adjusted to tied ones.</param>
+internal sealed record SurvivorSizeShape(string Field, double Value, double From, double To, double? Likeliest, string Rule, int Specimens, int Readings, IReadOnlyList<string> Sensible);
 
 internal sealed record FormShape(string Field, string Word, int Agreeing, int Specimens);
 

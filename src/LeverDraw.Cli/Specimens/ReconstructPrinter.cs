@@ -14,9 +14,10 @@ internal static class ReconstructPrinter
             s.Estimate.Measurand.Name,
             ProfileWriting.Number(s.Estimate, s.Estimate.Value),
             ProfileWriting.Number(s.Estimate, s.Estimate.From) + " to " + ProfileWriting.Number(s.Estimate, s.Estimate.To),
+            ProfileWriting.Likeliest(s.Estimate),
             ProfileWriting.Rule(s.Estimate),
             s.Estimate.Measurand.Kind == LeverDraw.Specimens.Measuring.ReadingKind.Size ? ProfileWriting.Sensible(s) : "degrees"])];
-        string[] heads = ["size", "value", "95 % interval", "rule", "sensible sizes in it"];
+        string[] heads = ["size", "value", "95 % interval", "likeliest", "rule", "sensible sizes in it"];
         foreach (string line in Columns.Of([heads, .. rows]))
             to.WriteLine(line);
         foreach (SeenForm form in found.Forms)
@@ -33,7 +34,7 @@ internal static class ReconstructPrinter
     }
 
     public static SurvivorSizeShape Shape(ReconstructedSize size) => new(
-        size.Estimate.Measurand.Name, size.Estimate.Value, size.Estimate.From, size.Estimate.To, ProfileWriting.Rule(size.Estimate), size.Estimate.Specimens, size.Estimate.Readings, [.. size.Sensible.Select(s => s.Name)]);
+        size.Estimate.Measurand.Name, size.Estimate.Value, size.Estimate.From, size.Estimate.To, size.Estimate.Likeliest, ProfileWriting.Rule(size.Estimate), size.Estimate.Specimens, size.Estimate.Readings, [.. size.Sensible.Select(s => s.Name)]);
 
     public static TieShape Shape(TieGroup tie) => new(
         tie.Agrees, tie.ChiSquare, tie.Freedom, [.. tie.Residuals.Select(r => new ResidualShape(r.Name, r.Estimated, r.Adjusted, r.Residual, r.Weighed))]);

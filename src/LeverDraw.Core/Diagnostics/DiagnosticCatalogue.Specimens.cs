@@ -115,10 +115,15 @@ public static partial class DiagnosticCatalogue
         "Read it, or start from a profile that has it with --like.",
         "reconstruct readings.csv   # without arms.length", ["arms.length", "From the pivot's axis to the middle of the pads, along the arms."]);
 
+    public static DiagnosticKind ProfileIncomplete { get; } = new("LD723", Severity.Error, "reconstruction would not pass check",
+        "'{0}' would not pass check, so it was not written.",
+        "Read what is missing, or take it from a profile with --like.",
+        "reconstruct readings.csv --out new.toml   # half of the sizes were read", ["new.toml"]);
+
     private static ImmutableArray<DiagnosticKind> Specimens() =>
     [
         ReadingColumnMissing, ReadingColumnUnknown, ReadingCells, ReadingQuote, ReadingFieldUnknown, ReadingEmpty, ReadingNotUnderstood, ReadingUnitMissing,
         ReadingOutOfRange, ReadingInstrument, ReadingWhere, ReadingAltered, ReadingSlip, ReadingsApart, NoReadings, ReadingTable, ReadingAlteredLeftOut,
-        SmallBore, NoVariants, NothingToReconstruct, SizesDisagree, FieldNotRead,
+        SmallBore, NoVariants, NothingToReconstruct, SizesDisagree, FieldNotRead, ProfileIncomplete,
     ];
 }

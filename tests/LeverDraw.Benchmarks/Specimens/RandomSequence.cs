@@ -2,19 +2,19 @@ using LeverDraw.Mechanism.Statistics;
 
 namespace LeverDraw.Benchmarks.Specimens;
 
-/// <summary>The seeded numbers of <see cref="CounterRandom"/> one after the other.</summary>
+/// <summary>The seeded numbers of <see cref="CounterRandom"/>, one after the other.</summary>
 internal sealed class RandomSequence(ulong seed)
 {
-    private readonly CounterRandom _random = new(seed);
+    private readonly CounterRandom _source = new(seed);
     private ulong _next;
 
     /// <summary>Above 0, below 1.</summary>
-    public double Uniform() => _random.Even(_next++);
+    public double Even() => _source.Even(_next++);
 
-    /// <summary>Normal, by Box and Muller.</summary>
-    public double Normal(double deviation) => deviation * Math.Sqrt(-2 * Math.Log(Uniform())) * Math.Cos(2 * Math.PI * Uniform());
+    /// <summary>Normal, by Box and Muller; the second of each pair is thrown away.</summary>
+    public double Normal(double deviation) => deviation * Math.Sqrt(-2 * Math.Log(Even())) * Math.Cos(2 * Math.PI * Even());
 
-    public double Exponential(double mean) => -mean * Math.Log(Uniform());
+    public double Exponential(double mean) => -mean * Math.Log(Even());
 
-    public int Below(int count) => Math.Min(count - 1, (int)(Uniform() * count));
+    public int Below(int count) => Math.Min(count - 1, (int)(Even() * count));
 }

@@ -65,9 +65,12 @@ public static class ProfileWriting
     private static string Basis(ReconstructedSize size)
     {
         SizeEstimate e = size.Estimate;
-        string text = Rule(e) + "; " + Number(e, e.From) + " to " + Number(e, e.To);
+        string text = Rule(e) + "; " + Number(e, e.From) + " to " + Number(e, e.To) + (Likeliest(e) is { Length: > 0 } likeliest ? "; likeliest " + likeliest : string.Empty);
         return e.Measurand.Kind != ReadingKind.Size ? text : text + "; " + Sensible(size);
     }
+
+    /// <summary>The likeliest value where the rule took another; else empty.</summary>
+    public static string Likeliest(SizeEstimate estimate) => estimate.Likeliest is { } value && estimate.Rule != EstimateRule.Likeliest ? Number(estimate, value) : string.Empty;
 
     /// <summary>The rule and the count, such as <c>extreme of 3</c>.</summary>
     public static string Rule(SizeEstimate estimate)
@@ -79,6 +82,7 @@ public static class ProfileWriting
             EstimateRule.Median => "median of " + n,
             EstimateRule.Extreme => "extreme of " + n,
             EstimateRule.SecondExtreme => "second extreme of " + n,
+            EstimateRule.Likeliest => "likeliest of " + n,
             _ => "from tied sizes",
         };
         return estimate.IsAdjusted ? text + ", adjusted" : text;

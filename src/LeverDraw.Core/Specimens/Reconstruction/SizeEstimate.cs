@@ -17,6 +17,9 @@ public enum EstimateRule
     /// <summary>The second least worn of six or more.</summary>
     SecondExtreme,
 
+    /// <summary>The middle of what all readings together make likely: of three or more where wear is slight beside the spread as made, and an extreme would overshoot.</summary>
+    Likeliest,
+
     /// <summary>Not read itself: it follows from sizes that were.</summary>
     Tied,
 }
@@ -29,6 +32,9 @@ public enum EstimateRule
 /// <param name="Readings">How many readings they had.</param>
 public sealed record SizeEstimate(Measurand Measurand, double Value, double From, double To, EstimateRule Rule, int Specimens, int Readings)
 {
+    /// <summary>Of a worn size, the value that all readings together make as likely too small as too large; where wear is slight, the extreme lies beyond it. Null for a size that is not worn, and for an adjusted one.</summary>
+    public double? Likeliest { get; init; }
+
     /// <summary>Changed so that tied sizes agree.</summary>
     public bool IsAdjusted { get; init; }
 

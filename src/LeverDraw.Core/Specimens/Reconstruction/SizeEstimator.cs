@@ -11,10 +11,16 @@ internal static class SizeEstimator
     /// <summary>Up to here the least worn value is taken, above it the second (trade notes).</summary>
     private const int MostForExtreme = 5;
 
-    /// <summary>How many degrees of freedom the process spread counts for beside the specimens' own: known to about 16 % (own).</summary>
-    private const int ProcessFreedom = 20;
+    /// <summary>From here on the middle of the likelihood is nearer than the extreme where wear is slight.</summary>
+    private const int LeastForLikeliest = 3;
+
+    /// <summary>How many degrees of freedom the process spread counts for beside the specimens' own: known to about 13 % (own).</summary>
+    private const int ProcessFreedom = 30;
 
     private const double Probability = 0.95;
+
+    /// <summary>What is left out on either side of a worn size's likelihood. Not knowing the wear makes that too wide when the wear is the usual one: so much holds 95 % then (by simulation, docs/survivors.md).</summary>
+    private const double WornTail = 0.03;
 
     /// <param name="values">At least one; one per specimen.</param>
     public static SizeEstimate Of(Measurand measurand, ImmutableArray<SpecimenValue> values)
@@ -47,14 +53,15 @@ internal static class SizeEstimator
         int sign = measurand.Wear == WearSide.Larger ? -1 : 1;
         double[] sorted = [.. used.Select(v => sign * v.Value).OrderDescending()];
         bool first = sorted.Length <= MostForExtreme;
-        double value = sorted[first ? 0 : 1];
-        double made = measurand.Spread(Math.Abs(value));
+        double extreme = sorted[first ? 0 : 1];
+        double made = measurand.Spread(Math.Abs(extreme));
         double deviation = Math.Sqrt((made * made) + used.Average(v => v.Own * v.Own));
         WornPosterior sizes = new(sorted, deviation, measurand.UsualWear, used.Max(v => v.Common));
-        double tail = (1 - Probability) / 2;
+        double likeliest = sizes.Quantile(0.5);
+        EstimateRule rule = sorted.Length >= LeastForLikeliest && measurand.UsualWear <= made ? EstimateRule.Likeliest : first ? EstimateRule.Extreme : EstimateRule.SecondExtreme;
+        double value = rule == EstimateRule.Likeliest ? likeliest : extreme;
         // The interval is that of all readings together; it is never let end short of the value it stands beside.
-        double from = Math.Min(sizes.Quantile(tail), value), to = Math.Max(sizes.Quantile(1 - tail), value);
-        return new SizeEstimate(
-            measurand, sign * value, sign > 0 ? from : -to, sign > 0 ? to : -from, first ? EstimateRule.Extreme : EstimateRule.SecondExtreme, used.Length, used.Sum(v => v.Readings));
+        double from = Math.Min(sizes.Quantile(WornTail), value), to = Math.Max(sizes.Quantile(1 - WornTail), value);
+        return new SizeEstimate(measurand, sign * value, sign > 0 ? from : -to, sign > 0 ? to : -from, rule, used.Length, used.Sum(v => v.Readings)) { Likeliest = sign * likeliest };
     }
 }

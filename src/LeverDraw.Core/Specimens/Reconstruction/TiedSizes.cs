@@ -66,7 +66,7 @@ internal static class TiedSizes
             if (estimates.ContainsKey(unknowns[i]) && read.Length == unknowns.Length)
                 continue;
             estimates[unknowns[i]] = estimates.TryGetValue(unknowns[i], out SizeEstimate? own)
-                ? own with { Value = fit.Values[i], From = fit.Values[i] - reach, To = fit.Values[i] + reach, IsAdjusted = true }
+                ? own with { Value = fit.Values[i], From = fit.Values[i] - reach, To = fit.Values[i] + reach, IsAdjusted = true, Likeliest = null }
                 : new SizeEstimate(all.First(m => m.Name == unknowns[i]), fit.Values[i], fit.Values[i] - reach, fit.Values[i] + reach, EstimateRule.Tied, specimens, count);
         }
 

@@ -10,7 +10,7 @@ namespace LeverDraw.Specimens.Statistics;
 internal static class WornLaw
 {
     /// <summary>Factors on the usual mean wear, and how likely each is beforehand (own choice; docs/adr/0010-survivors.md).</summary>
-    public static ImmutableArray<(double Factor, double Weight)> Scales { get; } = [(0.25, 0.15), (0.5, 0.3), (1, 0.4), (2, 0.13), (4, 0.02)];
+    public static ImmutableArray<(double Factor, double Weight)> Scales { get; } = [(0.25, 0.13), (0.5, 0.28), (1, 0.46), (2, 0.115), (4, 0.015)];
 
     /// <summary>ln of the density at a distance from the design size, positive against the wear.</summary>
     /// <param name="deviation">Of making and measuring together.</param>

@@ -36,11 +36,41 @@ public sealed class ReconstructCommandTests
     {
         MemoryFiles files = Files().With("r.toml", "[A]\n\"arms.thickness\" = \"3.5 mm\"\n");
         CliRun bare = CliRun.Of(files, "reconstruct", "r.toml", "--out", "a.toml");
-        Assert.Contains("does not pass check yet", bare.Out, StringComparison.Ordinal);
+        Assert.Equal(ExitCode.InputFaults, bare.Exit);
         Assert.Contains("LD722: 'arms.length' was not read", bare.Error, StringComparison.Ordinal);
+        Assert.Contains("LD723: 'a.toml' would not pass check", bare.Error, StringComparison.Ordinal);
+        // Told once, and without a place in a file that is not there.
+        Assert.DoesNotContain("LD204: 'arms.length'", bare.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("a.toml:", bare.Error, StringComparison.Ordinal);
+        Assert.Contains("arms.thickness  3.5", bare.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("a.toml", files.Names);
         CliRun like = CliRun.Of(files, "reconstruct", "r.toml", "--like", "profiles/levers/middle.toml", "--out", "b.toml");
         Assert.Contains("b.toml: passes check", like.Out, StringComparison.Ordinal);
         Assert.Contains("extends = \"profiles/levers/middle.toml\"", Encoding.UTF8.GetString(files["b.toml"]), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Reconstruct_MadeOfSizesThatMakeNoLever_IsNotWritten()
+    {
+        MemoryFiles files = Files().With("r.toml", "[A]\n\"fork.gap\" = \"24 mm\"\n\"fork.crotch_radius\" = \"14 mm\"\n\"arms.length\" = \"12 mm\"\n");
+        CliRun run = CliRun.Of(files, "reconstruct", "r.toml", "--like", "profiles/levers/middle.toml", "--out", "b.toml", "--json");
+        Assert.Equal(ExitCode.InputFaults, run.Exit);
+        using var document = System.Text.Json.JsonDocument.Parse(run.Out);
+        Assert.False(document.RootElement.GetProperty("ok").GetBoolean());
+        Assert.Equal(System.Text.Json.JsonValueKind.Null, document.RootElement.GetProperty("written").ValueKind);
+        Assert.DoesNotContain("b.toml", files.Names);
+    }
+
+    [Theory]
+    [InlineData("--without", "c:hole")]
+    [InlineData("--specimens", "D")]
+    public void Reconstruct_UnknownSpecimen_IsToldNotPassedOver(string option, string value)
+    {
+        MemoryFiles files = Files();
+        CliRun run = CliRun.Of(files, "reconstruct", Readings, option, value, "--out", "n.toml");
+        Assert.Equal(ExitCode.WrongUsage, run.Exit);
+        Assert.Contains("Its specimens: A, B, C.", run.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("n.toml", files.Names);
     }
 
     /// <summary>(24.65 − 24.41)/24.41 = 0.98 %; by hand, with the shipped readings' median over the arms.</summary>

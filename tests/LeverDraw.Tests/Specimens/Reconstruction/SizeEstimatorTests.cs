@@ -11,6 +11,7 @@ public sealed class SizeEstimatorTests
     [InlineData("pads.thickness", new[] { 2.9, 3.1, 2.8 }, 3.1, EstimateRule.Extreme)]
     [InlineData("hole.diameter", new[] { 3.2, 3.1, 3.3 }, 3.1, EstimateRule.Extreme)]
     [InlineData("pads.thickness", new[] { 2.9, 3.1, 2.8, 3.0, 2.7, 2.6 }, 3.0, EstimateRule.SecondExtreme)]
+    [InlineData("fork.gap", new[] { 14.1, 14.0 }, 14.0, EstimateRule.Extreme)]
     [InlineData("arms.thickness", new[] { 3.5, 3.7, 3.6 }, 3.6, EstimateRule.Median)]
     [InlineData("arms.thickness", new[] { 3.5, 3.7 }, 3.6, EstimateRule.Median)]
     public void Of_WornOrNot_FollowsTheRule(string name, double[] values, double expected, EstimateRule rule)
@@ -18,6 +19,18 @@ public sealed class SizeEstimatorTests
         SizeEstimate estimate = Of(name, values, worn: true);
         Assert.Equal((expected, rule), (Math.Round(estimate.Value, 9), estimate.Rule));
         Assert.InRange(estimate.Value, estimate.From, estimate.To);
+    }
+
+    /// <summary>A gap wears by less than it scatters: the smallest of three would be too small, the mean too large.</summary>
+    [Fact]
+    public void Of_SlightWear_TakesTheMiddleOfTheLikelihood()
+    {
+        SizeEstimate gap = Of("fork.gap", [14.0, 14.1, 14.2], worn: true);
+        Assert.Equal((EstimateRule.Likeliest, gap.Value), (gap.Rule, gap.Likeliest));
+        Assert.InRange(gap.Value, 14.0 + 1e-6, 14.1 - 1e-6);
+        SizeEstimate pad = Of("pads.thickness", [2.9, 3.0, 3.1], worn: true);
+        Assert.Equal(3.1, pad.Value, 1e-9);
+        Assert.InRange(pad.Likeliest!.Value, pad.From, pad.To);
     }
 
     [Fact]
@@ -37,24 +50,32 @@ public sealed class SizeEstimatorTests
         Assert.True(hole.Value - hole.From > 3 * (hole.To - hole.Value));
     }
 
-    /// <summary>By hand: one cast size, made 0.10 mm, caliper 0.02/√3 and 0.01/√12 beside it: √(0.1² + 0.0115² + 0.0029²) = 0.1007, and t of 20 degrees of freedom is 2.09 (printed table): 0.21.</summary>
+    /// <summary>By hand: one cast size, made 0.10 mm, caliper 0.02/√3 and 0.01/√12 beside it: √(0.1² + 0.0115² + 0.0029²) = 0.1007, and t of 30 degrees of freedom is 2.04 (printed table): 0.206.</summary>
     [Fact]
     public void Of_OneUnworn_IsTheProcessSpread()
     {
         SizeEstimate arm = Of("arms.thickness", [3.6], worn: false);
-        Assert.Equal(0.21, arm.To - arm.Value, 0.002);
-        Assert.Equal(0.21, arm.Value - arm.From, 0.002);
+        Assert.Equal(0.206, arm.To - arm.Value, 0.001);
+        Assert.Equal(0.206, arm.Value - arm.From, 0.001);
     }
 
-    /// <summary>Two pin gauges by hand: (3.19 − 3.00)/9.5 = 1:50; the middle is 3.095.</summary>
+    /// <summary>Taper from two pin-gauge readings by hand: (3.19 − 3.00)/9.5 = 0.02, 1 in 50, where 1 in 48 (0.0208333…) is the taper read.</summary>
+    /// <remarks>
+    /// Then the two ends should differ by 9.5/48 = 0.197917, and differ by 0.19. With equal weights at both ends and the head's width as good as certain, the misfit of 0.007917 is shared: each end moves by half of it,
+    /// 0.003958, and the middle is (3.19 + 3.00)/2 = 3.095. Its variance is half of one end's: ±0.02/√2 = ±0.01414.
+    /// </remarks>
     [Fact]
-    public void Adjust_HoleFromBothEnds_HasItsMiddle()
+    public void Adjust_HoleFromBothEnds_GivesMiddleTaperAndResidualsByHand()
     {
         var estimates = new Dictionary<string, SizeEstimate>(StringComparer.Ordinal);
-        foreach ((string name, double value) in new[] { ("hole.larger_side", 3.19), ("hole.smaller_side", 3.00), ("head.width", 9.5) })
-            estimates[name] = Of(name, [value], worn: false);
-        Assert.Single(TiedSizes.Adjust(estimates, Measurands.Lever, 0.19 / 9.5));
-        Assert.Equal(3.095, estimates["hole.diameter"].Value, 1e-6);
+        foreach ((string name, double value, double reach) in new[] { ("hole.larger_side", 3.19, 0.02), ("hole.smaller_side", 3.00, 0.02), ("head.width", 9.5, 0.0001) })
+            estimates[name] = new SizeEstimate(Measurands.Find(name)!, value, value - reach, value + reach, EstimateRule.Extreme, 1, 1);
+        TieGroup tie = Assert.Single(TiedSizes.Adjust(estimates, Measurands.Lever, 1.0 / 48));
+        SizeEstimate middle = estimates["hole.diameter"];
+        Assert.Equal(3.095, middle.Value, 1e-6);
+        Assert.Equal(0.01414, middle.To - middle.Value, 1e-5);
+        Assert.Equal(3.193958, tie.Residuals.Single(r => r.Name == "hole.larger_side").Adjusted, 1e-6);
+        Assert.Equal(2.996042, tie.Residuals.Single(r => r.Name == "hole.smaller_side").Adjusted, 1e-6);
     }
 
     /// <summary>The form asks for the distance from the axis to the head's top: twice that is the height, with twice the uncertainty.</summary>
