@@ -47,9 +47,10 @@ internal sealed class LeverParameters
         });
     }
 
-    /// <summary>A casting's sheet likewise, with the stock that it states as given.</summary>
-    /// <param name="sizes">On the sheet of a casting.</param>
-    public static ParametricSheet OfCasting(CastingLever casting, IFieldValues values, Func<CastingLever, ImmutableArray<SheetSize>> sizes)
+    /// <summary>The sheet of a casting or of its pattern likewise, with stock and contraction as given.</summary>
+    /// <remarks>A pattern is its casting enlarged by fixed numbers, so it is as free as the casting is; the casting's outlines stand for both, for they keep their form where unlike rates cut an arc into pieces.</remarks>
+    /// <param name="sizes">On the sheet that belongs to a casting.</param>
+    public static ParametricSheet OfCast(CastingLever casting, IFieldValues values, Func<CastingLever, ImmutableArray<SheetSize>> sizes)
     {
         LeverParameters own = new(casting.Finished, values);
         // The hole is cast solid.

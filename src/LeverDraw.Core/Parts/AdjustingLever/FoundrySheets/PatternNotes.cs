@@ -15,7 +15,7 @@ internal static class PatternNotes
 
     public static string TitleTolerance(DimensionText text) => "PATTERN ±" + text.Number(_tolerance) + " (COMMON PRACTICE)";
 
-    public static ImmutableArray<string> Of(IFoundryState state, PartingCandidate parting, PatternDraft draft, DimensionText text, string? legend, MasterPatternLever? master)
+    public static ImmutableArray<string> Of(FoundryState state, PartingCandidate parting, PatternDraft draft, DimensionText text, string? legend, MasterPatternLever? master)
     {
         FoundryPlan plan = state.Plan;
         bool wax = plan.Process == MouldingProcess.Investment;
