@@ -42,9 +42,6 @@ public static class SheetComposer
         {
             foreach ((DrawingScale scale, DraftingStyle style, SheetEase ease) in Tries(sheet, sheet == sheets[^1], options))
             {
-                // Crowded is easier to read than reduced.
-                if (crowded is not null && scale.Factor < 1)
-                    return crowded;
                 // Better crowded at full size than with room to spare below it.
                 if (crowded is not null && scale.Factor < 1)
                     return crowded;

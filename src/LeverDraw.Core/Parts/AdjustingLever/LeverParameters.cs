@@ -54,7 +54,7 @@ internal sealed class LeverParameters
     {
         LeverParameters own = new(casting.Finished, values);
         // The hole is cast solid.
-        ImmutableArray<ShapeParameter> all = [.. own.Fields().Where(f => !f.Name.StartsWith("hole.", StringComparison.Ordinal)), .. own.Places()];
+        ImmutableArray<ShapeParameter> all = [.. own.Fields().Where(f => !f.Name.StartsWith("hole.", StringComparison.Ordinal)), .. own.Places(), .. ShoulderLevel(casting, values)];
         return new ParametricSheet(all, Shape(casting.Shape).With(sizes(casting)), numbers =>
         {
             Dictionary<string, double> moved = new(StringComparer.Ordinal);
@@ -66,6 +66,13 @@ internal sealed class LeverParameters
                 ? Shape(built.Shape).With(sizes(built))
                 : null;
         });
+    }
+
+    /// <summary>Shoulders that begin level with the axis on the finished lever begin lower where stock moves the head's side out: there the level is a number.</summary>
+    private static IEnumerable<ShapeParameter> ShoulderLevel(CastingLever casting, IFieldValues values)
+    {
+        if (values.Find(LeverFields.ShoulderStart) is { Millimetres: 0 } && Math.Abs(casting.Shape.Fork.ShoulderStart.Y) > Coincidence.Distance)
+            yield return new ShapeParameter(LeverFields.ShoulderStart.Name, 0);
     }
 
     private IEnumerable<ShapeParameter> Fields()
