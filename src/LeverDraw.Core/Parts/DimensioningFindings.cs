@@ -11,7 +11,7 @@ public static class DimensioningFindings
     {
         ArgumentNullException.ThrowIfNull(part);
         SourcePosition file = SourcePosition.WholeFile(part.Profile.Path);
-        return [.. part.Sheets.Where(s => s.Parametric is not null).SelectMany(s => Of(s.Name, Dimensioning.Of(s.Parametric!()), file))];
+        return [.. part.Sheets.SelectMany(s => s.Parametric?.Invoke() is { } sheet ? Of(s.Name, Dimensioning.Of(sheet), file) : [])];
     }
 
     /// <summary>The part again, unless a sheet of it would be wrong.</summary>

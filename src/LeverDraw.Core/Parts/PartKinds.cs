@@ -25,9 +25,17 @@ public static class PartKinds
             Parametric = (lever, profile) => LeverParameters.Of(lever, profile, FinishedLeverSheet.Content(lever, profile, new SheetOptions()), FinishedLeverSheet.Sizes),
         },
         new PartSheet<Lever>(CastingSheet.Kind, PartState.Casting, (lever, profile, options) =>
-            FoundryRoad.Casting(lever, profile).Then(casting => Checked<SheetContent>.Good(CastingSheet.Content(casting, profile, options)))) { IsUsual = (_, profile) => FoundryPlanning.IsMeant(profile) },
+            FoundryRoad.Casting(lever, profile).Then(casting => Checked<SheetContent>.Good(CastingSheet.Content(casting, profile, options))))
+        {
+            IsUsual = (_, profile) => FoundryPlanning.IsMeant(profile),
+            Parametric = StateDimensioning.OfCasting,
+        },
         new PartSheet<Lever>(PatternSheet.Kind, PartState.Pattern, (lever, profile, options) =>
-            FoundryRoad.Casting(lever, profile).Then(casting => Checked<SheetContent>.Good(PatternSheet.Content(PatternLever.Of(casting), profile, options)))) { IsUsual = (_, profile) => FoundryPlanning.IsMeant(profile) },
+            FoundryRoad.Casting(lever, profile).Then(casting => Checked<SheetContent>.Good(PatternSheet.Content(PatternLever.Of(casting), profile, options))))
+        {
+            IsUsual = (_, profile) => FoundryPlanning.IsMeant(profile),
+            Parametric = StateDimensioning.OfPattern,
+        },
         new PartSheet<Lever>(PatternSheet.MasterKind, PartState.Pattern, (lever, profile, options) =>
             FoundryRoad.Master(lever, profile).Then(master => Checked<SheetContent>.Good(PatternSheet.Content(master, profile, options)))) { IsUsual = (_, profile) => FoundryRoad.HasMaster(profile) },
         PartSheet<Lever>.Drawn(ContractionRuleSheet.Kind, PartState.Pattern, (lever, profile, options) =>

@@ -23,8 +23,8 @@ public sealed record PartSheet<TPart>(
     /// <summary>Whether it is drawn when no sheet is named; null for always. Asked for by name it is drawn, or says why it cannot be.</summary>
     public Func<TPart, Profile, bool>? IsUsual { get; init; }
 
-    /// <summary>The sheet as a function of what shapes the part; null for a sheet that does not define a shape.</summary>
-    public Func<TPart, Profile, ParametricSheet>? Parametric { get; init; }
+    /// <summary>The sheet as a function of what shapes the part; null for a sheet that does not define a shape, and the function's answer for a part that has no such sheet.</summary>
+    public Func<TPart, Profile, ParametricSheet?>? Parametric { get; init; }
 }
 
 /// <summary>A sheet of one part that was built.</summary>
@@ -37,5 +37,5 @@ public sealed record BuiltSheet(string Name, PartState State, Func<SheetOptions,
     public bool IsUsual { get; init; } = true;
 
     /// <inheritdoc cref="PartSheet{TPart}.Parametric"/>
-    public Func<ParametricSheet>? Parametric { get; init; }
+    public Func<ParametricSheet?>? Parametric { get; init; }
 }

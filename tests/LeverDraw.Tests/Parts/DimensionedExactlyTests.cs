@@ -100,7 +100,7 @@ public sealed class DimensionedExactlyTests
     /// <summary>Samples are kept: the sheet is asked again and again at the same places.</summary>
     private static ParametricSheet Sheet(string name)
     {
-        ParametricSheet sheet = Built(name).Sheets[0].Parametric!();
+        ParametricSheet sheet = Built(name).Sheets[0].Parametric!()!;
         Dictionary<string, ShapeSample?> kept = [];
         return sheet with
         {

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using LeverDraw.Drafting.Plotting;
+using LeverDraw.Tests.Support;
 using LeverDraw.Writers.Pdf;
 using SixLabors.ImageSharp;
 using SixLabors.ImageSharp.PixelFormats;
@@ -31,13 +32,22 @@ public class PdfWriterTests
     }
 
     [OutsideReaderFact(OutsideReader.Poppler)]
-    public void Write_RenderedByPoppler_HasTheInkOfThePng()
+    public void Write_RenderedByPoppler_HasTheInkOfThePng() => HasTheSameInk(Sheet, 100);
+
+    [OutsideReaderFact(OutsideReader.Poppler)]
+    public void Write_FoundrysSheetsRenderedByPoppler_HaveTheInkOfThePng()
     {
-        using Image<Rgba32> ours = PngWriterTests.Read(Sheet, 100);
-        using Image<Rgba32> theirs = OutsideReader.WithFile(Bytes.Of(new PdfWriter(), Sheet), ".pdf", file =>
+        foreach (string name in SheetMaker.Foundry)
+            HasTheSameInk(SheetMaker.Draw(name, SheetMaker.Options("A4")), 200);
+    }
+
+    private static void HasTheSameInk(PlotSheet sheet, int dpi)
+    {
+        using Image<Rgba32> ours = PngWriterTests.Read(sheet, dpi);
+        using Image<Rgba32> theirs = OutsideReader.WithFile(Bytes.Of(new PdfWriter(), sheet), ".pdf", file =>
         {
             string prefix = Path.ChangeExtension(file, null);
-            OutsideReader.Run("pdftoppm", "-r", "100", "-png", "-singlefile", file, prefix);
+            OutsideReader.Run("pdftoppm", "-r", dpi.ToString(System.Globalization.CultureInfo.InvariantCulture), "-png", "-singlefile", file, prefix);
             return Image.Load<Rgba32>(prefix + ".png");
         });
         // Poppler rounds a page up to whole pixels, we to the nearest.

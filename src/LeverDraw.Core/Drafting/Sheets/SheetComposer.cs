@@ -42,6 +42,9 @@ public static class SheetComposer
         {
             foreach ((DrawingScale scale, DraftingStyle style, SheetEase ease) in Tries(sheet, sheet == sheets[^1], options))
             {
+                // Better crowded at full size than with room to spare below it.
+                if (crowded is not null && scale.Factor < 1)
+                    return crowded;
                 var attempt = new SheetAttempt(content, options, sheet, scale, style, ease, store);
                 if (attempt.Run(out string? reason) is { } plot)
                 {

@@ -47,13 +47,14 @@ internal sealed class LeverParameters
         });
     }
 
-    /// <summary>A casting's sheet likewise, with the stock that it states as given.</summary>
-    /// <param name="sizes">On the sheet of a casting.</param>
-    public static ParametricSheet OfCasting(CastingLever casting, IFieldValues values, Func<CastingLever, ImmutableArray<SheetSize>> sizes)
+    /// <summary>The sheet of a casting or of its pattern likewise, with stock and contraction as given.</summary>
+    /// <remarks>A pattern is its casting enlarged by fixed numbers, so it is as free as the casting is; the casting's outlines stand for both, for they keep their form where unlike rates cut an arc into pieces.</remarks>
+    /// <param name="sizes">On the sheet that belongs to a casting.</param>
+    public static ParametricSheet OfCast(CastingLever casting, IFieldValues values, Func<CastingLever, ImmutableArray<SheetSize>> sizes)
     {
         LeverParameters own = new(casting.Finished, values);
         // The hole is cast solid.
-        ImmutableArray<ShapeParameter> all = [.. own.Fields().Where(f => !f.Name.StartsWith("hole.", StringComparison.Ordinal)), .. own.Places()];
+        ImmutableArray<ShapeParameter> all = [.. own.Fields().Where(f => !f.Name.StartsWith("hole.", StringComparison.Ordinal)), .. own.Places(), .. ShoulderLevel(casting, values)];
         return new ParametricSheet(all, Shape(casting.Shape).With(sizes(casting)), numbers =>
         {
             Dictionary<string, double> moved = new(StringComparer.Ordinal);
@@ -65,6 +66,13 @@ internal sealed class LeverParameters
                 ? Shape(built.Shape).With(sizes(built))
                 : null;
         });
+    }
+
+    /// <summary>Shoulders that begin level with the axis on the finished lever begin lower where stock moves the head's side out: there the level is a number.</summary>
+    private static IEnumerable<ShapeParameter> ShoulderLevel(CastingLever casting, IFieldValues values)
+    {
+        if (values.Find(LeverFields.ShoulderStart) is { Millimetres: 0 } && Math.Abs(casting.Shape.Fork.ShoulderStart.Y) > Coincidence.Distance)
+            yield return new ShapeParameter(LeverFields.ShoulderStart.Name, 0);
     }
 
     private IEnumerable<ShapeParameter> Fields()

@@ -6,20 +6,20 @@ using LeverDraw.Units;
 namespace LeverDraw.Parts.AdjustingLever.Foundry;
 
 /// <summary>A lever as it comes out of the mould: stock on the machined faces, the hole closed unless it is cored. There is no contraction in it, and no way to put one in.</summary>
-public sealed record CastingLever : IFoundryState
+public sealed record CastingLever : FoundryState
 {
     private CastingLever(Lever finished, Lever shape, FoundryPlan plan) => (Finished, Shape, Plan) = (finished, shape, plan);
 
     public Lever Finished { get; }
 
     /// <summary>The casting's own outlines and sizes; draw its views as of any lever.</summary>
-    public Lever Shape { get; }
+    internal override Lever Shape { get; }
 
-    public FoundryPlan Plan { get; }
+    public override FoundryPlan Plan { get; }
 
-    public Lever FinishedWithin => Finished;
+    internal override Lever FinishedWithin => Finished;
 
-    public ContractionFlag Flag => ContractionFlag.Of(this);
+    public override ContractionFlag Flag => ContractionFlag.Of(this);
 
     /// <param name="values">The finished lever's.</param>
     /// <returns>The casting, or the fields that leave no room for its stock.</returns>

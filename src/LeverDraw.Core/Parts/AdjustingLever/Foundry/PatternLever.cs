@@ -6,7 +6,7 @@ using LeverDraw.Units;
 namespace LeverDraw.Parts.AdjustingLever.Foundry;
 
 /// <summary>A pattern: the casting enlarged by its contraction, less what rapping adds. There is none without a contraction.</summary>
-public sealed record PatternLever : IFoundryState
+public sealed record PatternLever : FoundryState
 {
     private PatternLever(CastingLever casting, AxisRates rates)
     {
@@ -20,7 +20,7 @@ public sealed record PatternLever : IFoundryState
     public AxisRates Rates { get; }
 
     /// <summary>The pattern before rapping is taken off and draft laid on; draw its views as of any lever.</summary>
-    public Lever Enlarged { get; }
+    internal Lever Enlarged { get; }
 
     /// <summary>In (n, z), rapping taken off.</summary>
     public Contour SideProfile { get; }
@@ -28,13 +28,13 @@ public sealed record PatternLever : IFoundryState
     /// <summary>In (x, z), rapping taken off.</summary>
     public Contour ForkProfile { get; }
 
-    public Lever Shape => Enlarged;
+    internal override Lever Shape => Enlarged;
 
-    public Lever FinishedWithin => LeverScaling.Apply(Casting.Finished, Rates.X.Factor, Rates.N.Factor, Rates.Z.Factor);
+    internal override Lever FinishedWithin => LeverScaling.Apply(Casting.Finished, Rates.X.Factor, Rates.N.Factor, Rates.Z.Factor);
 
-    public FoundryPlan Plan => Casting.Plan;
+    public override FoundryPlan Plan => Casting.Plan;
 
-    public ContractionFlag Flag => ContractionFlag.Of(this);
+    public override ContractionFlag Flag => ContractionFlag.Of(this);
 
     public static PatternLever Of(CastingLever casting)
     {
@@ -88,7 +88,7 @@ public sealed record PatternLever : IFoundryState
 }
 
 /// <summary>A master from which a working pattern is cast: two contractions.</summary>
-public sealed record MasterPatternLever : IFoundryState
+public sealed record MasterPatternLever : FoundryState
 {
     private MasterPatternLever(PatternLever pattern, ContractionRate patternMetal)
     {
@@ -104,19 +104,19 @@ public sealed record MasterPatternLever : IFoundryState
     /// <summary>Contraction of the working pattern's metal.</summary>
     public ContractionRate PatternMetal { get; }
 
-    public Lever Enlarged { get; }
+    internal Lever Enlarged { get; }
 
     public Contour SideProfile { get; }
 
     public Contour ForkProfile { get; }
 
-    public Lever Shape => Enlarged;
+    internal override Lever Shape => Enlarged;
 
-    public Lever FinishedWithin => LeverScaling.Apply(Pattern.FinishedWithin, PatternMetal.Factor, PatternMetal.Factor, PatternMetal.Factor);
+    internal override Lever FinishedWithin => LeverScaling.Apply(Pattern.FinishedWithin, PatternMetal.Factor, PatternMetal.Factor, PatternMetal.Factor);
 
-    public FoundryPlan Plan => Pattern.Plan;
+    public override FoundryPlan Plan => Pattern.Plan;
 
-    public ContractionFlag Flag => ContractionFlag.Of(this);
+    public override ContractionFlag Flag => ContractionFlag.Of(this);
 
     public static MasterPatternLever Of(PatternLever pattern, ContractionRate patternMetal)
     {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using LeverDraw.Diagnostics;
 using LeverDraw.Profiles;
@@ -52,23 +53,31 @@ internal static class SectionFindings
 
     private static IEnumerable<Diagnostic> Thin(CastingLever casting, IFieldValues values)
     {
+        FoundryPlan plan = casting.Plan;
+        return plan.Process.LeastSection(plan.Metal) is { } least
+            ? ThinSections(casting).Select(t => DiagnosticCatalogue.ThinSection.At(values.PositionOf(t.Field), t.Field.Name, t.Name, Mm(t.Size), Mm(least.From), plan.Metal.Name, plan.Process.Name, least.Kind))
+            : [];
+    }
+
+    /// <summary>Those thinner than the metal usually fills by this process; none where the tables give no least.</summary>
+    public static ImmutableArray<ThinSection> ThinSections(CastingLever casting)
+    {
         if (casting.Plan.Process.LeastSection(casting.Plan.Metal) is not { } least)
-            yield break;
-        Lever lever = casting.Shape;
-        (string Name, SizeField Field, Length Size)[] sections =
+            return [];
+        LeverSizes sizes = casting.Shape.Sizes;
+        ThinSection[] all =
         [
-            ("arms' thickness", LeverFields.ArmThickness, lever.Sizes[LeverFields.ArmThickness].Nominal),
-            ("pads' thickness as cast", LeverFields.PadThickness, lever.Sizes[LeverFields.PadThickness].Nominal),
-            ("tongue's thickness as cast", LeverFields.TongueThickness, lever.Sizes[LeverFields.TongueThickness].Nominal),
+            new("arms' thickness", LeverFields.ArmThickness, sizes[LeverFields.ArmThickness].Nominal),
+            new("pads' thickness as cast", LeverFields.PadThickness, sizes[LeverFields.PadThickness].Nominal),
+            new("tongue's thickness as cast", LeverFields.TongueThickness, sizes[LeverFields.TongueThickness].Nominal),
         ];
-        foreach ((string name, SizeField field, Length size) in sections)
-        {
-            if (size < least.From)
-                yield return DiagnosticCatalogue.ThinSection.At(values.PositionOf(field), field.Name, name, Mm(size), Mm(least.From), casting.Plan.Metal.Name, casting.Plan.Process.Name, least.Kind);
-        }
+        return [.. all.Where(s => s.Size < least.From)];
     }
 
     private static string Ratio(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
 
     private static string Mm(Length length) => LeverFindings.Mm(length.Millimetres);
 }
+
+/// <summary>A section of a casting that may not fill.</summary>
+internal sealed record ThinSection(string Name, SizeField Field, Length Size);

@@ -6,13 +6,14 @@ using LeverDraw.Parts.AdjustingLever.Foundry;
 using LeverDraw.Profiles;
 using LeverDraw.Standards;
 using LeverDraw.Tolerancing.Allowances;
+using LeverDraw.Units;
 
 namespace LeverDraw.Parts.AdjustingLever.FoundrySheets;
 
 /// <summary>The notes of the casting's sheet, for the foundry.</summary>
 internal static class CastingNotes
 {
-    public static ImmutableArray<string> Of(CastingLever casting, Profile profile, PartingCandidate parting, PatternDraft draft, DimensionText text)
+    public static ImmutableArray<string> Of(CastingLever casting, Profile profile, PartingCandidate parting, PatternDraft draft, DimensionText text, bool tolerancesInTable)
     {
         FoundryPlan plan = casting.Plan;
         return
@@ -27,9 +28,11 @@ internal static class CastingNotes
             CommonNotes.Gate(casting.Shape),
             CommonNotes.Hole(plan, text),
             .. CommonNotes.Mark(casting.Shape, text),
-            Tolerance(profile.Values, plan),
+            Tolerance(profile.Values, plan, tolerancesInTable),
+            PickUp(casting.Shape),
             "NUMBER THE IMPRESSIONS. KEEP 2 OR 3 CASTINGS UNMACHINED.",
             Mass(casting, profile),
+            .. Thin(casting),
             .. Findings(casting, profile.Values),
             Safety(plan.Metal, plan.Process),
         ];
@@ -47,7 +50,7 @@ internal static class CastingNotes
             yield return "ARMS TAPER STRAIGHT FROM THE LEVEL SHOWN TO THE THICKNESS SHOWN AT THE TOP OF THE PAD.";
     }
 
-    private static string Tolerance(IFieldValues values, FoundryPlan plan)
+    private static string Tolerance(IFieldValues values, FoundryPlan plan, bool inTable)
     {
         bool agreed = values.Get(CastingFields.ToleranceGrade) != CastingFields.Usual;
         string sure = agreed ? "AS AGREED WITH THE FOUNDRY" : "THE PROCESS'S FINEST" + plan.Process.Grades(plan.Metal)?.Certainty switch
@@ -56,7 +59,21 @@ internal static class CastingNotes
             Certainty.Thin => " (ONE SOURCE)",
             _ => "",
         } + ": AGREE IT WITH THE FOUNDRY";
-        return "TOLERANCES " + TitleTolerance(plan) + ", " + sure + "; WALLS ONE COARSER, RADII AS DRAWN.";
+        return "TOLERANCES " + TitleTolerance(plan) + ", " + sure + "; WALLS ONE COARSER, RADII AS DRAWN" + (inTable ? "; EACH SIZE'S ± STANDS IN THE TABLE." : ".");
+    }
+
+    /// <summary>Off the joint, the gate and the machined faces, far apart, and no drafted face alone: draft is alike on both outer sides (own proposal).</summary>
+    private static string PickUp(Lever shape) =>
+        "FOUNDRY AND MACHINIST MEASURE FROM THE SAME POINTS (AGREE): 3 ON THE ARMS' FRONT, MIDDLE OF THE ARMS' OUTER SIDES, HEAD'S " + (shape.Forms.Head == LeverFields.Round ? "ROUND." : "TOP.");
+
+    private static IEnumerable<string> Thin(CastingLever casting)
+    {
+        FoundryPlan plan = casting.Plan;
+        if (SectionFindings.ThinSections(casting) is { IsEmpty: false } thin && plan.Process.LeastSection(plan.Metal) is { } least)
+        {
+            yield return "THINNER THAN THE " + Millimetres(least.From) + " mm THAT " + plan.Metal.Name.ToUpperInvariant() + " USUALLY FILLS BY " + plan.Process.Name.ToUpperInvariant() + " (" + least.Kind.ToUpperInvariant() + "): "
+                + string.Join(", ", thin.Select(t => t.Name.ToUpperInvariant() + " " + Millimetres(t.Size))) + ". POUR HOT.";
+        }
     }
 
     private static string Mass(CastingLever casting, Profile profile)
@@ -67,8 +84,8 @@ internal static class CastingNotes
         return (MassNote.Of(mass.CubicCentimetres, material) is { } note ? note.TrimEnd('.') + ", NO GATES, NO DRAFT. " : "") + modulus;
     }
 
-    /// <summary>The head's thickness and hot spot stand with the modulus, where the joint runs stands with the joint.</summary>
-    private static readonly ImmutableArray<string> _saidElsewhere = [DiagnosticCatalogue.AbruptSection.Code, DiagnosticCatalogue.HotSpot.Code, DiagnosticCatalogue.PartingThroughFit.Code, DiagnosticCatalogue.Undercut.Code];
+    /// <summary>The head's thickness and hot spot stand with the modulus, where the joint runs stands with the joint, thin sections together.</summary>
+    private static readonly ImmutableArray<string> _saidElsewhere = [DiagnosticCatalogue.ThinSection.Code, DiagnosticCatalogue.AbruptSection.Code, DiagnosticCatalogue.HotSpot.Code, DiagnosticCatalogue.PartingThroughFit.Code, DiagnosticCatalogue.Undercut.Code];
 
     /// <summary>What else <c>check</c> tells.</summary>
     private static IEnumerable<string> Findings(CastingLever casting, IFieldValues values) =>
@@ -84,6 +101,8 @@ internal static class CastingNotes
             + (process == MouldingProcess.GravityDie ? "" : "SILICA DUST: WET OR EXTRACTED, MASK. ")
             + "LOCAL CODES AND TRAINED PEOPLE COME FIRST.";
     }
+
+    private static string Millimetres(Length length) => length.Millimetres.ToString("0.##", CultureInfo.InvariantCulture);
 
     private static string Number(int grade) => grade.ToString(CultureInfo.InvariantCulture);
 }

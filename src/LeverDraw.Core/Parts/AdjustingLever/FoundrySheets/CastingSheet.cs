@@ -23,7 +23,8 @@ public static class CastingSheet
         ArgumentNullException.ThrowIfNull(options);
         var text = new DimensionText(options.Units, options.Tolerances, Decimals);
         PartingCandidate parting = MouldParting.Of(casting);
-        FoundryViews views = new(casting, parting, text, !SheetRoom.IsTight(options), SheetRoom.IsSmall(options), SheetRoom.IsTight(options));
+        bool small = SheetRoom.IsSmall(options);
+        FoundryViews views = new(casting, parting, text, toleranced: !small, small, SheetRoom.IsTight(options));
         ImmutableArray<StateSizes> rows = CleanUp.Table(PatternLever.Of(casting));
         return new SheetContent(
             Kind,
@@ -32,7 +33,7 @@ public static class CastingSheet
             [views.Side()],
             [],
             views.Others(),
-            CastingNotes.Of(casting, profile, parting, views.Draft, text),
+            CastingNotes.Of(casting, profile, parting, views.Draft, text, tolerancesInTable: small),
             FoundryTitle.Of(casting, profile, "CASTING DRAWING, AS CAST", "-C", CastingNotes.TitleTolerance(casting.Plan), options.Units))
         {
             NotedSizes = LeverNotes.Sizes(views.Shape),

@@ -18,7 +18,7 @@ internal static class CommonNotes
         return inner + (round > Length.Zero ? ", OUTER CORNERS R" + text.Number(round) + "; SIZES TO THEM ARE TO THE SHARP CORNER." : ", OUTER CORNERS SHARP.");
     }
 
-    public static string Draft(IFoundryState state, PatternDraft draft)
+    public static string Draft(FoundryState state, PatternDraft draft)
     {
         if (state.Plan.Process == MouldingProcess.Investment)
             return "NO DRAFT: DRAFT AND JOINT OF THE WAX'S DIE ARE ITS MAKER'S, JOINT OFF FACES M.";
@@ -32,7 +32,7 @@ internal static class CommonNotes
         return "DRAFT " + angles + " PER SIDE ALONG THE DRAW, " + held + ".";
     }
 
-    public static string Joint(PartingCandidate parting, IFoundryState state)
+    public static string Joint(PartingCandidate parting, FoundryState state)
     {
         string where = parting.Name switch
         {

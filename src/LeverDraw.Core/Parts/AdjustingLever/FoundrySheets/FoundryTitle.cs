@@ -10,7 +10,7 @@ namespace LeverDraw.Parts.AdjustingLever.FoundrySheets;
 internal static class FoundryTitle
 {
     /// <param name="suffix">Of the drawing number: another state is another document.</param>
-    public static TitleBlock Of(IFoundryState state, Profile profile, string documentType, string suffix, string tolerance, ShownUnits units)
+    public static TitleBlock Of(FoundryState state, Profile profile, string documentType, string suffix, string tolerance, ShownUnits units)
     {
         TitleBlock title = SheetTitle.Of(profile, "ADJUSTING LEVER", documentType, tolerance, units);
         FoundryPlan plan = state.Plan;

@@ -13,7 +13,7 @@ namespace LeverDraw.Parts.AdjustingLever.FoundrySheets;
 /// <summary>The views of a casting or pattern: those of the finished lever with the state's own outlines and sizes, the finished faces within, joint, stock and draft.</summary>
 internal sealed class FoundryViews
 {
-    private readonly IFoundryState _state;
+    private readonly FoundryState _state;
     private readonly Lever _shape, _within;
     private readonly DimensionText _text;
     private readonly bool _toleranced, _tongueView, _tight;
@@ -23,7 +23,7 @@ internal sealed class FoundryViews
     /// <param name="toleranced">Whether each size shows its casting tolerance.</param>
     /// <param name="small">On small paper the tongue has no view of its own: its width is true in the fork view too.</param>
     /// <param name="tight">Without the sizes that only follow from others.</param>
-    public FoundryViews(IFoundryState state, PartingCandidate parting, DimensionText text, bool toleranced, bool small = false, bool tight = false)
+    public FoundryViews(FoundryState state, PartingCandidate parting, DimensionText text, bool toleranced, bool small = false, bool tight = false)
     {
         (_state, _text, _toleranced, _tight) = (state, text, toleranced, tight);
         (_shape, _within) = (LetteredSizes.On(state, toleranced), state.FinishedWithin);

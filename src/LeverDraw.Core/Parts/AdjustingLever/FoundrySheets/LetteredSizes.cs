@@ -7,9 +7,9 @@ namespace LeverDraw.Parts.AdjustingLever.FoundrySheets;
 /// <summary>The sizes of a state as its sheet letters them: with their casting tolerance or none, never with the finished part's.</summary>
 internal static class LetteredSizes
 {
-    public static Lever On(IFoundryState state, bool toleranced) => state.Shape with { Sizes = state.Shape.Sizes.With(Sizes(state, toleranced)) };
+    public static Lever On(FoundryState state, bool toleranced) => state.Shape with { Sizes = state.Shape.Sizes.With(Sizes(state, toleranced)) };
 
-    private static Dictionary<SizeField, SizeValue> Sizes(IFoundryState state, bool toleranced)
+    private static Dictionary<SizeField, SizeValue> Sizes(FoundryState state, bool toleranced)
     {
         Lever shape = state.Shape;
         Dictionary<SizeField, SizeValue> sizes = [];

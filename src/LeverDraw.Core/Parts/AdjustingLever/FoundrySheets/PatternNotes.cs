@@ -15,7 +15,7 @@ internal static class PatternNotes
 
     public static string TitleTolerance(DimensionText text) => "PATTERN ±" + text.Number(_tolerance) + " (COMMON PRACTICE)";
 
-    public static ImmutableArray<string> Of(IFoundryState state, PartingCandidate parting, PatternDraft draft, DimensionText text, string? legend, MasterPatternLever? master)
+    public static ImmutableArray<string> Of(FoundryState state, PartingCandidate parting, PatternDraft draft, DimensionText text, string? legend, MasterPatternLever? master)
     {
         FoundryPlan plan = state.Plan;
         bool wax = plan.Process == MouldingProcess.Investment;
@@ -35,6 +35,7 @@ internal static class PatternNotes
             CommonNotes.Hole(plan, text),
             .. CommonNotes.Mark(state.Shape, text),
             .. Rapping(plan, text),
+            "QUANTITY IS OF CASTINGS: BUILD THE PATTERN TO LAST THAT MANY.",
             "PRINTED PATTERN: SANDING AND PRIMER CHANGE A FACE BY " + text.Number(_leastSkin) + " TO " + text.Number(_mostSkin) + " (COMMON PRACTICE): MEASURE.",
             "SAME SIZE ON PATTERN AND TRIAL CASTING, EACH WAY: THEIR RATIO REPLACES THE CONTRACTION.",
             "SAFETY: WOOD, RESIN AND PLASTIC DUST, SOLVENT FUME: EXTRACTION, MASK, GLOVES. LOCAL CODES COME FIRST.",
@@ -50,6 +51,8 @@ internal static class PatternNotes
     /// <summary>The mould is what a rapped pattern sweeps; the views show what the mould is to be.</summary>
     private static IEnumerable<string> Rapping(FoundryPlan plan, DimensionText text)
     {
+        if (plan.Rapping.IsNone && plan.Process.Sand)
+            yield return "RAPPING: NOTHING TAKEN OFF FOR IT.";
         if (!plan.Rapping.IsNone)
             yield return "FOR RAPPING TAKE OFF EACH SIDE " + text.Number(plan.Rapping.Along) + " ALONG THE ARMS, " + text.Number(plan.Rapping.Across) + " ALONG THE PIN; THE VIEWS ARE BEFORE THAT, THE TABLE IS AFTER IT.";
     }

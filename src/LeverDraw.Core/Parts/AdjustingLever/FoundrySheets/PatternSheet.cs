@@ -31,7 +31,7 @@ public static class PatternSheet
         return Content(MasterKind, master, master.Pattern, master, profile, options, "MASTER PATTERN DRAWING", "-M");
     }
 
-    private static SheetContent Content(string kind, IFoundryState state, PatternLever pattern, MasterPatternLever? master, Profile profile, SheetOptions options, string document, string suffix)
+    private static SheetContent Content(string kind, FoundryState state, PatternLever pattern, MasterPatternLever? master, Profile profile, SheetOptions options, string document, string suffix)
     {
         ArgumentNullException.ThrowIfNull(profile);
         ArgumentNullException.ThrowIfNull(options);

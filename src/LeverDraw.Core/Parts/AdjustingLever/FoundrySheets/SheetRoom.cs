@@ -8,9 +8,9 @@ internal static class SheetRoom
     /// <summary>Between A4 and A3, square millimetres.</summary>
     private const double SmallPaper = 90_000;
 
-    /// <summary>Room for neither legend, rule nor the tongue's own view.</summary>
+    /// <summary>Room for neither legend, rule, the tongue's own view nor a tolerance beside each size: those stand in the table.</summary>
     public static bool IsSmall(SheetOptions options) => options.Paper is { } paper && paper.Width.Millimetres * paper.Height.Millimetres < SmallPaper;
 
-    /// <summary>Sizes in both units on small paper: tolerances stand in the table alone, and sizes that follow from others nowhere.</summary>
+    /// <summary>Sizes in both units on small paper: those that follow from others stand nowhere.</summary>
     public static bool IsTight(SheetOptions options) => IsSmall(options) && options.Units is (ShownUnits.MillimetresAndInches or ShownUnits.InchesAndMillimetres);
 }

@@ -176,6 +176,37 @@ public sealed partial class FoundryContentTests
         Assert.Equal(["PAD THICKNESS, M", "3.05", "4.05", "0.37", "0.31, 0.74"], table.Rows.Single(r => r[0].StartsWith("PAD THICKNESS", StringComparison.Ordinal)).ToArray());
     }
 
+    /// <summary>A pattern-maker who reads nothing of rapping does not know whether it is in.</summary>
+    [Fact]
+    public void Rapping_OnThePattern_IsSaidEitherWay()
+    {
+        Profile profile = SheetMaker.Profile("levers/middle");
+        Assert.Contains("RAPPING: NOTHING TAKEN OFF FOR IT.", SheetMaker.Content(profile, new SheetOptions(), "pattern").Notes);
+        Profile rapped = (FoundryChoice.None with
+        {
+            Trial = FoundryChoice.None.Trial.Add(CastingFields.RappingAcross, LeverDraw.Units.Length.FromMillimetres(0.1)).Add(CastingFields.RappingAlong, LeverDraw.Units.Length.FromMillimetres(0.2)),
+        }).On(profile);
+        SheetContent content = SheetMaker.Content(rapped, new SheetOptions(), "pattern");
+        Assert.Contains(content.Notes, n => n.StartsWith("FOR RAPPING TAKE OFF EACH SIDE 0.2 ALONG THE ARMS, 0.1 ALONG THE PIN", StringComparison.Ordinal));
+        string[] Row(string size) => [.. content.Tables[0].Rows.Single(r => r[0].StartsWith(size, StringComparison.Ordinal))];
+        // By hand, 1 in 64: 10.5 · 1.015625 − 2 · 0.1 = 10.46; the gap opens: 14 · 1.015625 + 0.2 = 14.42; between middles nothing: 21 · 1.015625 = 21.33.
+        Assert.Equal(("10.46", "14.42", "21.33"), (Row("HEAD WIDTH")[3], Row("FORK GAP")[3], Row("ARMS LENGTH")[3]));
+    }
+
+    /// <summary>The number of castings must not be read as one of patterns.</summary>
+    [Fact]
+    public void Quantity_OnThePattern_IsSaidToBeOfCastings() =>
+        Assert.Contains(SheetMaker.Content("levers/middle:pattern", new SheetOptions()).Notes, n => n.StartsWith("QUANTITY IS OF CASTINGS", StringComparison.Ordinal));
+
+    /// <summary>Reference 05d: grey iron in green sand from 4 mm. All that is thin stands in one note.</summary>
+    [Fact]
+    public void Notes_ThinInIron_NameEverySectionOnce()
+    {
+        Profile profile = ShippedFoundrySheetsTests.Chosen("smallest", "grey-iron", "green-sand");
+        string note = Assert.Single(SheetMaker.Content(profile, new SheetOptions(), "casting").Notes, n => n.Contains("THINNER THAN", StringComparison.Ordinal));
+        Assert.Equal("THINNER THAN THE 4 mm THAT GREY IRON USUALLY FILLS BY HAND-MOULDED GREEN SAND (DESIGN GUIDELINES, WEAK): ARMS' THICKNESS 2.8, PADS' THICKNESS AS CAST 3.45. POUR HOT.", note);
+    }
+
     private static CastingLever Cast(string name) => FoundryRoad.Casting(SheetMaker.Lever("levers/" + name), SheetMaker.Profile("levers/" + name)).Value!;
 
     [GeneratedRegex(@"^≈? ?\(?(?:M )?(?:\d+× )?[⌀R]?(\d*\.?\d+)")]

@@ -9,12 +9,12 @@ using LeverDraw.Parts.AdjustingLever.Sheets;
 
 namespace LeverDraw.Parts.AdjustingLever.FoundrySheets;
 
-/// <summary>The sizes by which a casting's sheet fixes its shape: not what stock, draft and gate say.</summary>
-internal static class CastingSizes
+/// <summary>The sizes by which the sheet of a casting or pattern fixes its shape: not what stock, draft and gate say.</summary>
+internal static class StateSheetSizes
 {
-    public static ImmutableArray<SheetSize> Of(CastingLever casting, PartingCandidate parting)
+    public static ImmutableArray<SheetSize> Of(FoundryState state, PartingCandidate parting)
     {
-        FoundryViews views = new(casting, parting, new DimensionText(ShownUnits.Millimetres), true);
+        FoundryViews views = new(state, parting, new DimensionText(ShownUnits.Millimetres), state is CastingLever);
         IEnumerable<ViewSource> all = [views.Fork(), views.Side(), .. views.Others()];
         return SheetSizes.Of(all.SelectMany(v => v.Annotations).Where(IsShape), LeverNotes.Sizes(views.Shape));
     }
