@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using LeverDraw.Diagnostics;
 using LeverDraw.Profiles;
@@ -13,7 +14,7 @@ internal static class SectionFindings
     /// <summary>Modulus of a section by that of its neighbour above which it wants feeding (common practice, no source).</summary>
     private const double MostModulusRatio = 1.2;
 
-    /// <summary>Fillets inside corners are flagged below this (trade notes).</summary>
+    /// <summary>Fillets inside corners are flagged below this (common practice, no source).</summary>
     private static readonly Length _leastFillet = Length.FromMillimetres(1);
 
     public static IEnumerable<Diagnostic> Of(CastingLever casting, IFieldValues values)
@@ -38,7 +39,7 @@ internal static class SectionFindings
         {
             if (lever.Sizes.Find(field) is { } fillet && fillet.Nominal < _leastFillet)
                 yield return DiagnosticCatalogue.SmallCastFillet.At(values.PositionOf(field), field.Name, "'" + field.Name + "'", Mm(fillet.Nominal), Mm(_leastFillet),
-                    "trade notes; one weak guide asks " + Mm(CastingDesignRules.LeastFillet));
+                    "common practice; one weak guide asks " + Mm(CastingDesignRules.LeastFillet));
         }
     }
 
@@ -50,22 +51,27 @@ internal static class SectionFindings
     /// <summary>Of an arm as a long bar.</summary>
     public static Length ArmModulus(Lever lever) => CastingModulus.Bar(lever.Sizes[LeverFields.ArmThickness].Nominal, lever.Sizes[LeverFields.ArmWidth].Nominal);
 
-    private static IEnumerable<Diagnostic> Thin(CastingLever casting, IFieldValues values)
+    /// <summary>Sections thinner than the metal usually fills.</summary>
+    public static ImmutableArray<(string Name, SizeField Field, Length Size)> ThinSections(CastingLever casting)
     {
         if (casting.Plan.Process.LeastSection(casting.Plan.Metal) is not { } least)
-            yield break;
+            return [];
         Lever lever = casting.Shape;
-        (string Name, SizeField Field, Length Size)[] sections =
+        ImmutableArray<(string Name, SizeField Field, Length Size)> sections =
         [
             ("arms' thickness", LeverFields.ArmThickness, lever.Sizes[LeverFields.ArmThickness].Nominal),
             ("pads' thickness as cast", LeverFields.PadThickness, lever.Sizes[LeverFields.PadThickness].Nominal),
             ("tongue's thickness as cast", LeverFields.TongueThickness, lever.Sizes[LeverFields.TongueThickness].Nominal),
         ];
-        foreach ((string name, SizeField field, Length size) in sections)
-        {
-            if (size < least.From)
-                yield return DiagnosticCatalogue.ThinSection.At(values.PositionOf(field), field.Name, name, Mm(size), Mm(least.From), casting.Plan.Metal.Name, casting.Plan.Process.Name, least.Kind);
-        }
+        return [.. sections.Where(s => s.Size < least.From)];
+    }
+
+    private static IEnumerable<Diagnostic> Thin(CastingLever casting, IFieldValues values)
+    {
+        if (casting.Plan.Process.LeastSection(casting.Plan.Metal) is not { } least)
+            yield break;
+        foreach ((string name, SizeField field, Length size) in ThinSections(casting))
+            yield return DiagnosticCatalogue.ThinSection.At(values.PositionOf(field), field.Name, name, Mm(size), Mm(least.From), casting.Plan.Metal.Name, casting.Plan.Process.Name, least.Kind);
     }
 
     private static string Ratio(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);

@@ -17,9 +17,9 @@ internal static class CastingNotes
         FoundryPlan plan = casting.Plan;
         return
         [
-            "AS CAST, FETTLED: STOCK AND DRAFT IN, CONTRACTION NOT. DOUBLE-DOTTED: FINISHED FACE. (BRACKETS): FOLLOWS FROM OTHERS.",
+            "AS CAST, FETTLED: STOCK " + (draft.Walls.IsEmpty ? "" : "AND DRAFT ") + "IN, CONTRACTION NOT. DOUBLE-DOTTED: FINISHED FACE. (BRACKETS): FOLLOWS FROM OTHERS.",
             FoundrySheetWords.Contraction(plan.Rates, plan.Metal) + ".",
-            "M: MACHINED, WITH STOCK PER FACE; REST AS CAST.",
+            "M: MACHINED, WITH STOCK PER FACE" + Stock(profile.Values, plan, text) + "; REST AS CAST.",
             CommonNotes.Blends(casting.Shape, text),
             .. Tapered(casting),
             CommonNotes.Draft(casting, draft),
@@ -30,6 +30,7 @@ internal static class CastingNotes
             Tolerance(profile.Values, plan),
             "NUMBER THE IMPRESSIONS. KEEP 2 OR 3 CASTINGS UNMACHINED.",
             Mass(casting, profile),
+            .. Thin(casting, text),
             .. Findings(casting, profile.Values),
             Safety(plan.Metal, plan.Process),
         ];
@@ -40,6 +41,19 @@ internal static class CastingNotes
 
     private static string Grades(CastingToleranceRule rule) =>
         "DCTG " + Number(rule.Grade) + (rule.FinerWhenSmall ? " (TO 10 mm " + Number(rule.Grade - 3) + ", TO 16 " + Number(rule.Grade - 2) + ", TO 25 " + Number(rule.Grade - 1) + ")" : "");
+
+    /// <summary>What the stock follows from; none of it where the profile states it for every face.</summary>
+    private static string Stock(IFieldValues values, FoundryPlan plan, DimensionText text)
+    {
+        SizeField[] faces = [CastingFields.HeadAllowance, CastingFields.PadAllowance, CastingFields.TongueAllowance];
+        if (faces.All(f => values.Find(f) is not null))
+            return " AS AGREED WITH THE FOUNDRY";
+        if (values.Get(CastingFields.AllowanceGrade) == CastingFields.Filing)
+            return " FOR A FILE (COMMON PRACTICE)";
+        return StockPlan.GradeOf(values, plan.Metal, plan.Process) is { } grade
+            ? " BY ISO 8062-3:2007 RMAG " + grade + ", AT LEAST " + text.Number(plan.Required) + " LEFT" + (plan.Process.Allowances(plan.Metal)?.Certainty == Certainty.Solid ? "" : " (ONE SOURCE)")
+            : "";
+    }
 
     private static IEnumerable<string> Tapered(CastingLever casting)
     {
@@ -68,7 +82,16 @@ internal static class CastingNotes
     }
 
     /// <summary>The head's thickness and hot spot stand with the modulus, where the joint runs stands with the joint.</summary>
-    private static readonly ImmutableArray<string> _saidElsewhere = [DiagnosticCatalogue.AbruptSection.Code, DiagnosticCatalogue.HotSpot.Code, DiagnosticCatalogue.PartingThroughFit.Code, DiagnosticCatalogue.Undercut.Code];
+    private static readonly ImmutableArray<string> _saidElsewhere = [DiagnosticCatalogue.ThinSection.Code, DiagnosticCatalogue.AbruptSection.Code, DiagnosticCatalogue.HotSpot.Code, DiagnosticCatalogue.PartingThroughFit.Code, DiagnosticCatalogue.Undercut.Code];
+
+    /// <summary>All thin sections in one line: <c>check</c> has one for each.</summary>
+    private static IEnumerable<string> Thin(CastingLever casting, DimensionText text)
+    {
+        if (SectionFindings.ThinSections(casting) is not [_, ..] thin || casting.Plan.Process.LeastSection(casting.Plan.Metal) is not { } least)
+            yield break;
+        string sections = string.Join(", ", thin.Select(s => s.Name.ToUpperInvariant() + " " + text.Number(s.Size)));
+        yield return "THIN: " + sections + "; " + casting.Plan.Metal.Name.ToUpperInvariant() + " USUALLY FILLS " + text.Number(least.From) + " (" + least.Kind.ToUpperInvariant() + ").";
+    }
 
     /// <summary>What else <c>check</c> tells.</summary>
     private static IEnumerable<string> Findings(CastingLever casting, IFieldValues values) =>

@@ -3,6 +3,7 @@ using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Parts.AdjustingLever.Foundry;
 using LeverDraw.Profiles;
+using LeverDraw.Standards;
 using LeverDraw.Tolerancing.Allowances;
 using LeverDraw.Units;
 
@@ -29,7 +30,7 @@ internal static class CommonNotes
             CastingFields.Minus => "MINUS: SIZES HOLD AT THE JOINT, METAL IS TAKEN TOWARD THE FAR EDGE",
             _ => "HALF PLUS, HALF MINUS: SIZES HOLD HALF WAY UP EACH WALL",
         };
-        return "DRAFT " + angles + " PER SIDE ALONG THE DRAW, " + held + ".";
+        return "DRAFT " + angles + " PER SIDE ON ALL WALLS ALONG THE DRAW" + Rule(draft.Rule) + ", " + held + "; THE FORK VIEW IS WITHOUT IT.";
     }
 
     public static string Joint(PartingCandidate parting, IFoundryState state)
@@ -57,12 +58,25 @@ internal static class CommonNotes
     public static IEnumerable<string> Mark(Lever shape, DimensionText text)
     {
         if (shape.Mark is { } mark)
-            yield return "RAISED MARK \"" + mark.Text + "\" ON " + (mark.Place == LeverFields.ArmBack ? "RIGHT ARM IN FORK VIEW" : "HEAD'S RIGHT FACE IN FORK VIEW") + ", LETTERS " + text.Number(mark.LetterHeight) + " HIGH, " + text.Number(mark.Height) + " PROUD, DRAFT 10°.";
+            yield return "RAISED MARK \"" + mark.Text + "\" ON " + (mark.Place == LeverFields.ArmBack ? "RIGHT ARM IN FORK VIEW" : "HEAD'S RIGHT FACE IN FORK VIEW") + ", LETTERS " + text.Number(mark.LetterHeight) + " HIGH, " + text.Number(mark.Height) + " PROUD, DRAFT 10° (COMMON PRACTICE).";
     }
 
     public static string Hole(FoundryPlan plan, DimensionText text) => plan.CoredHole is { } cored
-        ? "PIVOT HOLE CORED ⌀" + text.Number(cored) + " AS CAST."
+        ? "PIVOT HOLE CORED ⌀" + text.Number(cored) + " AS CAST" + (plan.Process.Sand ? "; CORE PRINTS C " + Times(CastingDesignRules.CorePrintLengthLeast) + " TO " + Times(CastingDesignRules.CorePrintLengthMost) + " DIAMETERS LONG (FROM MEMORY)." : ".")
         : "PIVOT HOLE SOLID: NO CORE PRINT, NO DIMPLE.";
+
+    /// <summary>House rules contradict each other, so the one that is followed is named.</summary>
+    private static string Rule(string rule) => rule switch
+    {
+        CastingFields.ByHeight => " (ISO 8062-4:2017, ONE TRANSCRIPTION)",
+        CastingFields.WoodPattern => " (WOODEN PATTERNS, FROM MEMORY)",
+        CastingFields.MetalPattern => " (METAL PATTERNS, FROM MEMORY)",
+        CastingFields.FineSmall => " (1/16 in/ft, COURSE NOTES)",
+        CastingFields.LeastOffset => " (0.03 in WHATEVER THE DEPTH, ONE FOUNDRY)",
+        _ => "",
+    };
+
+    private static string Times(double value) => value.ToString("0.#", CultureInfo.InvariantCulture);
 
     private static string Name(DraftedPart part) => part.ToString().ToUpper(CultureInfo.InvariantCulture);
 }
