@@ -28,7 +28,7 @@ internal static class CastingNotes
             CommonNotes.Hole(plan, text),
             .. CommonNotes.Mark(casting.Shape, text),
             Tolerance(profile.Values, plan),
-            "NUMBER THE IMPRESSIONS. KEEP 2 OR 3 CASTINGS UNMACHINED.",
+            "NUMBER THE IMPRESSIONS; KEEP 2 OR 3 AS CAST.",
             Mass(casting, profile),
             .. Thin(casting, text),
             .. Findings(casting, profile.Values),

@@ -26,11 +26,11 @@ internal static class CommonNotes
         string angles = string.Join(", ", draft.Walls.GroupBy(w => DimensionText.DegreesText(w.Angle)).Select(g => g.Key + (g.Count() == draft.Walls.Length ? "" : " ON " + string.Join(" AND ", g.Select(w => Name(w.Part)).Distinct()))));
         string held = draft.Sense switch
         {
-            CastingFields.Plus => "PLUS: SIZES HOLD AT EACH WALL'S FAR EDGE, METAL IS ADDED TOWARD THE JOINT",
-            CastingFields.Minus => "MINUS: SIZES HOLD AT THE JOINT, METAL IS TAKEN TOWARD THE FAR EDGE",
+            CastingFields.Plus => "PLUS: SIZES HOLD AT EACH FAR EDGE, METAL ADDED TOWARD THE JOINT",
+            CastingFields.Minus => "MINUS: SIZES HOLD AT THE JOINT, METAL TAKEN TOWARD EACH FAR EDGE",
             _ => "HALF PLUS, HALF MINUS: SIZES HOLD HALF WAY UP EACH WALL",
         };
-        return "DRAFT " + angles + " PER SIDE ON ALL WALLS ALONG THE DRAW" + Rule(draft.Rule) + ", " + held + "; THE FORK VIEW IS WITHOUT IT.";
+        return "DRAFT " + angles + " PER SIDE ON WALLS ALONG THE DRAW" + Rule(draft.Rule) + ", " + held + ". FORK VIEW WITHOUT IT.";
     }
 
     public static string Joint(PartingCandidate parting, IFoundryState state)
@@ -47,8 +47,8 @@ internal static class CommonNotes
         string block = parting is { IsFlat: false } && state.Plan.Process.Sand ? "; ODDSIDE OR FOLLOW BOARD" : "";
         string boss = state.Shape.Boss is null ? "" : "; COPED DOWN TO THE BOSSES' MIDDLE";
         string locked = parting.Draws ? "" : "; UNDERCUT: LOOSE PIECE OR CORE WANTED " + parting.LockedWhere.ToUpperInvariant().Replace(" MM ", " mm ", StringComparison.Ordinal);
-        string split = parting.SplitFits.IsEmpty ? "" : "; IT CROSSES " + string.Join(" AND ", parting.SplitFits).ToUpperInvariant() + ": DRESS FLASH AND MISMATCH";
-        return "JOINT (P.L.) " + where + boss + block + locked + split + "; IN THE FORK VIEW IT IS THE OUTLINE.";
+        string split = parting.SplitFits.IsEmpty ? "" : "; IT CROSSES " + string.Join(" AND ", parting.SplitFits).ToUpperInvariant() + ": DRESS FLASH";
+        return "JOINT (P.L.) " + where + boss + block + locked + split + ". IN THE FORK VIEW: THE OUTLINE.";
     }
 
     /// <summary>Where metal may come in, and where not.</summary>
