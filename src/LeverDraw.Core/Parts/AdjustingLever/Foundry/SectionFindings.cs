@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using LeverDraw.Diagnostics;
 using LeverDraw.Profiles;
@@ -51,27 +50,22 @@ internal static class SectionFindings
     /// <summary>Of an arm as a long bar.</summary>
     public static Length ArmModulus(Lever lever) => CastingModulus.Bar(lever.Sizes[LeverFields.ArmThickness].Nominal, lever.Sizes[LeverFields.ArmWidth].Nominal);
 
-    /// <summary>Sections thinner than the metal usually fills.</summary>
-    public static ImmutableArray<(string Name, SizeField Field, Length Size)> ThinSections(CastingLever casting)
+    private static IEnumerable<Diagnostic> Thin(CastingLever casting, IFieldValues values)
     {
         if (casting.Plan.Process.LeastSection(casting.Plan.Metal) is not { } least)
-            return [];
+            yield break;
         Lever lever = casting.Shape;
-        ImmutableArray<(string Name, SizeField Field, Length Size)> sections =
+        (string Name, SizeField Field, Length Size)[] sections =
         [
             ("arms' thickness", LeverFields.ArmThickness, lever.Sizes[LeverFields.ArmThickness].Nominal),
             ("pads' thickness as cast", LeverFields.PadThickness, lever.Sizes[LeverFields.PadThickness].Nominal),
             ("tongue's thickness as cast", LeverFields.TongueThickness, lever.Sizes[LeverFields.TongueThickness].Nominal),
         ];
-        return [.. sections.Where(s => s.Size < least.From)];
-    }
-
-    private static IEnumerable<Diagnostic> Thin(CastingLever casting, IFieldValues values)
-    {
-        if (casting.Plan.Process.LeastSection(casting.Plan.Metal) is not { } least)
-            yield break;
-        foreach ((string name, SizeField field, Length size) in ThinSections(casting))
-            yield return DiagnosticCatalogue.ThinSection.At(values.PositionOf(field), field.Name, name, Mm(size), Mm(least.From), casting.Plan.Metal.Name, casting.Plan.Process.Name, least.Kind);
+        foreach ((string name, SizeField field, Length size) in sections)
+        {
+            if (size < least.From)
+                yield return DiagnosticCatalogue.ThinSection.At(values.PositionOf(field), field.Name, name, Mm(size), Mm(least.From), casting.Plan.Metal.Name, casting.Plan.Process.Name, least.Kind);
+        }
     }
 
     private static string Ratio(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);

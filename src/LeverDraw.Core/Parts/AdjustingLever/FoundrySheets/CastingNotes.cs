@@ -28,9 +28,8 @@ internal static class CastingNotes
             CommonNotes.Hole(plan, text),
             .. CommonNotes.Mark(casting.Shape, text),
             Tolerance(profile.Values, plan),
-            "NUMBER THE IMPRESSIONS; KEEP 2 OR 3 AS CAST.",
+            "NUMBER THE IMPRESSIONS. KEEP 2 OR 3 CASTINGS UNMACHINED.",
             Mass(casting, profile),
-            .. Thin(casting, text),
             .. Findings(casting, profile.Values),
             Safety(plan.Metal, plan.Process),
         ];
@@ -82,16 +81,7 @@ internal static class CastingNotes
     }
 
     /// <summary>The head's thickness and hot spot stand with the modulus, where the joint runs stands with the joint.</summary>
-    private static readonly ImmutableArray<string> _saidElsewhere = [DiagnosticCatalogue.ThinSection.Code, DiagnosticCatalogue.AbruptSection.Code, DiagnosticCatalogue.HotSpot.Code, DiagnosticCatalogue.PartingThroughFit.Code, DiagnosticCatalogue.Undercut.Code];
-
-    /// <summary>All thin sections in one line: <c>check</c> has one for each.</summary>
-    private static IEnumerable<string> Thin(CastingLever casting, DimensionText text)
-    {
-        if (SectionFindings.ThinSections(casting) is not [_, ..] thin || casting.Plan.Process.LeastSection(casting.Plan.Metal) is not { } least)
-            yield break;
-        string sections = string.Join(", ", thin.Select(s => s.Name.ToUpperInvariant() + " " + text.Number(s.Size)));
-        yield return "THIN: " + sections + "; " + casting.Plan.Metal.Name.ToUpperInvariant() + " USUALLY FILLS " + text.Number(least.From) + " (" + least.Kind.ToUpperInvariant() + ").";
-    }
+    private static readonly ImmutableArray<string> _saidElsewhere = [DiagnosticCatalogue.AbruptSection.Code, DiagnosticCatalogue.HotSpot.Code, DiagnosticCatalogue.PartingThroughFit.Code, DiagnosticCatalogue.Undercut.Code];
 
     /// <summary>What else <c>check</c> tells.</summary>
     private static IEnumerable<string> Findings(CastingLever casting, IFieldValues values) =>
