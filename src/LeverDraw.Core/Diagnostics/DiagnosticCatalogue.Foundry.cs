@@ -38,7 +38,7 @@ public static partial class DiagnosticCatalogue
     public static DiagnosticKind HoleNotCastable { get; } = new("LD416", Severity.Warning, "hole too small to core",
         "A cored hole of {0} through {1} does not come out: {2}. It is cast solid.",
         "Leave 'casting.hole' at \"solid\" and drill.",
-        "hole = \"cored\" on a pivot hole in sand", ["1.2 mm", "9.5 mm", "hand-moulded green sand casts no hole below 6 mm"]);
+        "hole = \"cored\" on a pivot hole in sand", ["1.2 mm", "9.5 mm", "hand-moulded green sand casts no hole below 6 mm (from memory)"]);
 
     public static DiagnosticKind MayNotCleanUp { get; } = new("LD417", Severity.Error, "face may not clean up",
         "{0}: in the worst case {1} of stock is missing on each face (casting {2} less {3}, finished up to {4}).",
@@ -63,7 +63,7 @@ public static partial class DiagnosticCatalogue
     public static DiagnosticKind SmallCastFillet { get; } = new("LD421", Severity.Warning, "fillet small for a casting",
         "The fillet {0} of {1} is below {2} ({3}).",
         "Make it larger where the fit allows.",
-        "fillet = 0.6", ["'blends.fillet'", "0.6 mm", "1 mm", "trade notes; one weak guide asks 3 mm"]);
+        "fillet = 0.6", ["'blends.fillet'", "0.6 mm", "1 mm", "common practice; one weak guide asks 3 mm"]);
 
     public static DiagnosticKind DraftSmall { get; } = new("LD422", Severity.Warning, "draft missing or small",
         "A draft of {0} on walls {1} deep is below the {2} that is wanted ({3}).",

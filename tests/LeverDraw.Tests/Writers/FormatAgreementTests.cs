@@ -9,7 +9,7 @@ using LeverDraw.Writers.Svg;
 
 namespace LeverDraw.Tests.Writers;
 
-/// <summary>What SVG and DXF say of every shipped profile's dimensions, read back: the same values and the same words. PDF and PNG are pictures of the SVG's own bytes; that their ink agrees is tested with them.</summary>
+/// <summary>What SVG and DXF say of every shipped profile's dimensions, and of the foundry's sheets, read back: the same values and the same words. PDF and PNG are pictures of the SVG's own bytes; that their ink agrees is tested with them.</summary>
 public class FormatAgreementTests
 {
     private const double Tolerance = 1e-9;
@@ -19,6 +19,7 @@ public class FormatAgreementTests
         .. SheetMaker.Profiles.Select(p => (p + " mm A3", SheetMaker.Draw(p, SheetMaker.Options("A3")))),
         .. SheetMaker.Profiles.Select(p => (p + " in A4", SheetMaker.Draw(p, SheetMaker.Options("A4", ShownUnits.Inches)))),
         .. SheetMaker.Profiles.Select(p => (p + " mm-in letter", SheetMaker.Draw(p, SheetMaker.Options("letter", ShownUnits.MillimetresAndInches)))),
+        .. SheetMaker.Foundry.Select(p => (p + " mm A3", SheetMaker.Draw(p, SheetMaker.Options("A3")))),
     ];
 
     [Fact]

@@ -9,18 +9,18 @@ namespace LeverDraw.Tolerancing.Allowances;
 /// <param name="AllowanceRow">Process in <see cref="MachiningAllowanceGrades"/>.</param>
 /// <param name="SectionRow">Process in <see cref="LeastSections"/>.</param>
 /// <param name="LeastHole">Holes below this are cast solid.</param>
+/// <param name="LeastHoleKind">How sure <paramref name="LeastHole"/> is, in words.</param>
 /// <param name="Sand">Moulded in sand from a pattern that is rapped and drawn.</param>
-public sealed record MouldingProcess(string Word, string Name, string GradeRow, string AllowanceRow, string SectionRow, Length LeastHole, DraftProcess Draft, bool Sand)
+public sealed record MouldingProcess(string Word, string Name, string GradeRow, string AllowanceRow, string SectionRow, Length LeastHole, string LeastHoleKind, DraftProcess Draft, bool Sand)
 {
-    public static MouldingProcess GreenSand { get; } = new("green-sand", "hand-moulded green sand", "sand, hand moulded, clay bonded", "sand, hand moulded", "green sand", CastingDesignRules.LeastCastHole, DraftProcess.SandHandMoulded, true);
+    public static MouldingProcess GreenSand { get; } = new("green-sand", "hand-moulded green sand", "sand, hand moulded, clay bonded", "sand, hand moulded", "green sand", CastingDesignRules.LeastCastHole, "from memory", DraftProcess.SandHandMoulded, true);
 
-    public static MouldingProcess ResinSand { get; } = new("resin-sand", "resin-bonded sand", "sand, hand moulded, chemically bonded", "sand, hand moulded", "green sand", CastingDesignRules.LeastCastHole, DraftProcess.SandHandMoulded, true);
+    public static MouldingProcess ResinSand { get; } = new("resin-sand", "resin-bonded sand", "sand, hand moulded, chemically bonded", "sand, hand moulded", "green sand", CastingDesignRules.LeastCastHole, "from memory", DraftProcess.SandHandMoulded, true);
 
-    /// <remarks>Least hole from memory.</remarks>
-    public static MouldingProcess Investment { get; } = new("investment", "investment casting", "investment casting", "investment casting", "investment", Length.FromMillimetres(2), DraftProcess.Investment, false);
+    public static MouldingProcess Investment { get; } = new("investment", "investment casting", "investment casting", "investment casting", "investment", Length.FromMillimetres(2), "from memory", DraftProcess.Investment, false);
 
-    /// <remarks>Least hole: one guide's 3 to 5 mm. Its draft is taken from machine-moulded sand, the tables having none of its own.</remarks>
-    public static MouldingProcess GravityDie { get; } = new("gravity-die", "gravity die casting", "permanent mould", "permanent mould", "gravity die", Length.FromMillimetres(5), DraftProcess.SandMachineOrShell, false);
+    /// <remarks>Its draft is taken from machine-moulded sand, the tables having none of its own.</remarks>
+    public static MouldingProcess GravityDie { get; } = new("gravity-die", "gravity die casting", "permanent mould", "permanent mould", "gravity die", Length.FromMillimetres(5), "one guide: 3 to 5 mm", DraftProcess.SandMachineOrShell, false);
 
     public static ImmutableArray<MouldingProcess> All { get; } = [GreenSand, ResinSand, Investment, GravityDie];
 

@@ -14,7 +14,7 @@ internal static class SectionFindings
     /// <summary>Modulus of a section by that of its neighbour above which it wants feeding (common practice, no source).</summary>
     private const double MostModulusRatio = 1.2;
 
-    /// <summary>Fillets inside corners are flagged below this (trade notes).</summary>
+    /// <summary>Fillets inside corners are flagged below this (common practice, no source).</summary>
     private static readonly Length _leastFillet = Length.FromMillimetres(1);
 
     public static IEnumerable<Diagnostic> Of(CastingLever casting, IFieldValues values)
@@ -39,7 +39,7 @@ internal static class SectionFindings
         {
             if (lever.Sizes.Find(field) is { } fillet && fillet.Nominal < _leastFillet)
                 yield return DiagnosticCatalogue.SmallCastFillet.At(values.PositionOf(field), field.Name, "'" + field.Name + "'", Mm(fillet.Nominal), Mm(_leastFillet),
-                    "trade notes; one weak guide asks " + Mm(CastingDesignRules.LeastFillet));
+                    "common practice; one weak guide asks " + Mm(CastingDesignRules.LeastFillet));
         }
     }
 

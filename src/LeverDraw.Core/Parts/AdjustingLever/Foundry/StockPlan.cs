@@ -13,9 +13,8 @@ internal sealed record StockPlan(Length Required, LeverStock Stock, Length? Core
     {
         string grade = values.Get(CastingFields.AllowanceGrade);
         Length required = Length.Zero;
-        if (grade is not (CastingFields.Filing or CastingFields.None))
+        if (GradeOf(values, metal, process) is { } letter)
         {
-            char letter = grade == CastingFields.Usual ? process.Allowances(metal)?.FinestGrade ?? '?' : grade[0];
             Answer<Length> answer = RequiredMachiningAllowances.PerFace(letter, Largest(finished));
             if (!answer.IsGiven)
             {
@@ -49,6 +48,14 @@ internal sealed record StockPlan(Length Required, LeverStock Stock, Length? Core
         return new StockPlan(required, new LeverStock(h, p, t), Cored(finished, values, process, tolerance, required, found));
     }
 
+    /// <summary>The grade of the machining allowance: the profile's, or the process's finest ('?' when the tables have none); null when the stock follows from none.</summary>
+    public static char? GradeOf(IFieldValues values, FoundryMetal metal, MouldingProcess process) => values.Get(CastingFields.AllowanceGrade) switch
+    {
+        CastingFields.Filing or CastingFields.None => null,
+        CastingFields.Usual => process.Allowances(metal)?.FinestGrade ?? '?',
+        { } stated => stated[0],
+    };
+
     /// <summary>Largest size of the finished part, which picks the row of the machining allowances.</summary>
     private static Length Largest(Lever lever) => Length.FromMillimetres(Math.Max(lever.SideProfile.Box.Height, lever.ForkProfile.Box.Width));
 
@@ -59,8 +66,8 @@ internal sealed record StockPlan(Length Required, LeverStock Stock, Length? Core
         Length smallest = Length.Min(finished.Hole.AtLeft, finished.Hole.AtRight), depth = finished.Hole.HalfLength * 2;
         Answer<Length> half = tolerance.PlusMinus(smallest);
         Length raw = half.IsGiven ? RawSize.Bore(smallest, required, half.Value) : Length.Zero;
-        string? why = raw < process.LeastHole ? $"{process.Name} casts no hole below {LeverFindings.Mm(process.LeastHole.Millimetres)}"
-            : process == MouldingProcess.Investment && depth > raw * MouldingProcess.MostInvestmentHoleDepth ? $"a through hole of {LeverFindings.Mm(raw.Millimetres)} can be at most {LeverFindings.Mm(raw.Millimetres * MouldingProcess.MostInvestmentHoleDepth)} deep"
+        string? why = raw < process.LeastHole ? $"{process.Name} casts no hole below {LeverFindings.Mm(process.LeastHole.Millimetres)} ({process.LeastHoleKind})"
+            : process == MouldingProcess.Investment && depth > raw * MouldingProcess.MostInvestmentHoleDepth ? $"a through hole of {LeverFindings.Mm(raw.Millimetres)} can be at most {LeverFindings.Mm(raw.Millimetres * MouldingProcess.MostInvestmentHoleDepth)} deep (one guide)"
             : null;
         if (why is null)
             return raw;

@@ -18,9 +18,9 @@ internal static class CastingNotes
         FoundryPlan plan = casting.Plan;
         return
         [
-            "AS CAST, FETTLED: STOCK AND DRAFT IN, CONTRACTION NOT. DOUBLE-DOTTED: FINISHED FACE. (BRACKETS): FOLLOWS FROM OTHERS.",
+            "AS CAST, FETTLED: STOCK " + (draft.Walls.IsEmpty ? "" : "AND DRAFT ") + "IN, CONTRACTION NOT. DOUBLE-DOTTED: FINISHED FACE. (BRACKETS): FOLLOWS FROM OTHERS.",
             FoundrySheetWords.Contraction(plan.Rates, plan.Metal) + ".",
-            "M: MACHINED, WITH STOCK PER FACE; REST AS CAST.",
+            "M: MACHINED, WITH STOCK PER FACE" + Stock(profile.Values, plan, text) + "; REST AS CAST.",
             CommonNotes.Blends(casting.Shape, text),
             .. Tapered(casting),
             CommonNotes.Draft(casting, draft),
@@ -43,6 +43,19 @@ internal static class CastingNotes
 
     private static string Grades(CastingToleranceRule rule) =>
         "DCTG " + Number(rule.Grade) + (rule.FinerWhenSmall ? " (TO 10 mm " + Number(rule.Grade - 3) + ", TO 16 " + Number(rule.Grade - 2) + ", TO 25 " + Number(rule.Grade - 1) + ")" : "");
+
+    /// <summary>What the stock follows from; none of it where the profile states it for every face.</summary>
+    private static string Stock(IFieldValues values, FoundryPlan plan, DimensionText text)
+    {
+        SizeField[] faces = [CastingFields.HeadAllowance, CastingFields.PadAllowance, CastingFields.TongueAllowance];
+        if (faces.All(f => values.Find(f) is not null))
+            return " AS AGREED WITH THE FOUNDRY";
+        if (values.Get(CastingFields.AllowanceGrade) == CastingFields.Filing)
+            return " FOR A FILE (COMMON PRACTICE)";
+        return StockPlan.GradeOf(values, plan.Metal, plan.Process) is { } grade
+            ? " BY ISO 8062-3:2007 RMAG " + grade + ", AT LEAST " + text.Number(plan.Required) + " LEFT" + (plan.Process.Allowances(plan.Metal)?.Certainty == Certainty.Solid ? "" : " (ONE SOURCE)")
+            : "";
+    }
 
     private static IEnumerable<string> Tapered(CastingLever casting)
     {

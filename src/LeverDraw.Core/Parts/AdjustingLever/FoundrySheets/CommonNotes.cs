@@ -3,6 +3,7 @@ using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Parts.AdjustingLever.Foundry;
 using LeverDraw.Profiles;
+using LeverDraw.Standards;
 using LeverDraw.Tolerancing.Allowances;
 using LeverDraw.Units;
 
@@ -25,11 +26,11 @@ internal static class CommonNotes
         string angles = string.Join(", ", draft.Walls.GroupBy(w => DimensionText.DegreesText(w.Angle)).Select(g => g.Key + (g.Count() == draft.Walls.Length ? "" : " ON " + string.Join(" AND ", g.Select(w => Name(w.Part)).Distinct()))));
         string held = draft.Sense switch
         {
-            CastingFields.Plus => "PLUS: SIZES HOLD AT EACH WALL'S FAR EDGE, METAL IS ADDED TOWARD THE JOINT",
-            CastingFields.Minus => "MINUS: SIZES HOLD AT THE JOINT, METAL IS TAKEN TOWARD THE FAR EDGE",
+            CastingFields.Plus => "PLUS: SIZES HOLD AT EACH FAR EDGE, METAL ADDED TOWARD THE JOINT",
+            CastingFields.Minus => "MINUS: SIZES HOLD AT THE JOINT, METAL TAKEN TOWARD EACH FAR EDGE",
             _ => "HALF PLUS, HALF MINUS: SIZES HOLD HALF WAY UP EACH WALL",
         };
-        return "DRAFT " + angles + " PER SIDE ALONG THE DRAW, " + held + ".";
+        return "DRAFT " + angles + " PER SIDE ON WALLS ALONG THE DRAW" + Rule(draft.Rule) + ", " + held + ". FORK VIEW WITHOUT IT.";
     }
 
     public static string Joint(PartingCandidate parting, FoundryState state)
@@ -46,8 +47,8 @@ internal static class CommonNotes
         string block = parting is { IsFlat: false } && state.Plan.Process.Sand ? "; ODDSIDE OR FOLLOW BOARD" : "";
         string boss = state.Shape.Boss is null ? "" : "; COPED DOWN TO THE BOSSES' MIDDLE";
         string locked = parting.Draws ? "" : "; UNDERCUT: LOOSE PIECE OR CORE WANTED " + parting.LockedWhere.ToUpperInvariant().Replace(" MM ", " mm ", StringComparison.Ordinal);
-        string split = parting.SplitFits.IsEmpty ? "" : "; IT CROSSES " + string.Join(" AND ", parting.SplitFits).ToUpperInvariant() + ": DRESS FLASH AND MISMATCH";
-        return "JOINT (P.L.) " + where + boss + block + locked + split + "; IN THE FORK VIEW IT IS THE OUTLINE.";
+        string split = parting.SplitFits.IsEmpty ? "" : "; IT CROSSES " + string.Join(" AND ", parting.SplitFits).ToUpperInvariant() + ": DRESS FLASH";
+        return "JOINT (P.L.) " + where + boss + block + locked + split + ". IN THE FORK VIEW: THE OUTLINE.";
     }
 
     /// <summary>Where metal may come in, and where not.</summary>
@@ -57,12 +58,25 @@ internal static class CommonNotes
     public static IEnumerable<string> Mark(Lever shape, DimensionText text)
     {
         if (shape.Mark is { } mark)
-            yield return "RAISED MARK \"" + mark.Text + "\" ON " + (mark.Place == LeverFields.ArmBack ? "RIGHT ARM IN FORK VIEW" : "HEAD'S RIGHT FACE IN FORK VIEW") + ", LETTERS " + text.Number(mark.LetterHeight) + " HIGH, " + text.Number(mark.Height) + " PROUD, DRAFT 10°.";
+            yield return "RAISED MARK \"" + mark.Text + "\" ON " + (mark.Place == LeverFields.ArmBack ? "RIGHT ARM IN FORK VIEW" : "HEAD'S RIGHT FACE IN FORK VIEW") + ", LETTERS " + text.Number(mark.LetterHeight) + " HIGH, " + text.Number(mark.Height) + " PROUD, DRAFT 10° (COMMON PRACTICE).";
     }
 
     public static string Hole(FoundryPlan plan, DimensionText text) => plan.CoredHole is { } cored
-        ? "PIVOT HOLE CORED ⌀" + text.Number(cored) + " AS CAST."
+        ? "PIVOT HOLE CORED ⌀" + text.Number(cored) + " AS CAST" + (plan.Process.Sand ? "; CORE PRINTS C " + Times(CastingDesignRules.CorePrintLengthLeast) + " TO " + Times(CastingDesignRules.CorePrintLengthMost) + " DIAMETERS LONG (FROM MEMORY)." : ".")
         : "PIVOT HOLE SOLID: NO CORE PRINT, NO DIMPLE.";
+
+    /// <summary>House rules contradict each other, so the one that is followed is named.</summary>
+    private static string Rule(string rule) => rule switch
+    {
+        CastingFields.ByHeight => " (ISO 8062-4:2017, ONE TRANSCRIPTION)",
+        CastingFields.WoodPattern => " (WOODEN PATTERNS, FROM MEMORY)",
+        CastingFields.MetalPattern => " (METAL PATTERNS, FROM MEMORY)",
+        CastingFields.FineSmall => " (1/16 in/ft, COURSE NOTES)",
+        CastingFields.LeastOffset => " (0.03 in WHATEVER THE DEPTH, ONE FOUNDRY)",
+        _ => "",
+    };
+
+    private static string Times(double value) => value.ToString("0.#", CultureInfo.InvariantCulture);
 
     private static string Name(DraftedPart part) => part.ToString().ToUpper(CultureInfo.InvariantCulture);
 }

@@ -21,7 +21,7 @@ internal static class PatternNotes
         bool wax = plan.Process == MouldingProcess.Investment;
         return
         [
-            (master is null ? "PATTERN'S" : "MASTER'S") + " SIZES: STOCK AND CONTRACTION IN; ADD NONE. DOUBLE-DOTTED: FINISHED FACE, CONTRACTION IN. (BRACKETS): FOLLOWS FROM OTHERS.",
+            (master is null ? "PATTERN'S" : "MASTER'S") + " SIZES: STOCK AND CONTRACTION IN; ADD NONE" + (plan.Rapping.IsNone ? "" : "; VIEWS BEFORE RAPPING IS TAKEN OFF: MAKE IT TO THE TABLE") + ". DOUBLE-DOTTED: FINISHED FACE, CONTRACTION IN. (BRACKETS): FOLLOWS FROM OTHERS.",
             FoundrySheetWords.Contraction(plan.Rates, plan.Metal) + ".",
             .. Second(master),
             .. wax ? new[] { "THIS IS THE WAX OR PRINTED PATTERN: CONTRACTION OF THE WAX ITSELF IS NOT IN, THE DIE'S MAKER ADDS IT." } : [],
@@ -54,6 +54,6 @@ internal static class PatternNotes
         if (plan.Rapping.IsNone && plan.Process.Sand)
             yield return "RAPPING: NOTHING TAKEN OFF FOR IT.";
         if (!plan.Rapping.IsNone)
-            yield return "FOR RAPPING TAKE OFF EACH SIDE " + text.Number(plan.Rapping.Along) + " ALONG THE ARMS, " + text.Number(plan.Rapping.Across) + " ALONG THE PIN; THE VIEWS ARE BEFORE THAT, THE TABLE IS AFTER IT.";
+            yield return "FOR RAPPING TAKE OFF EACH SIDE " + text.Number(plan.Rapping.Along) + " ALONG THE ARMS, " + text.Number(plan.Rapping.Across) + " ALONG THE PIN; THE TABLE HAS IT OFF, THE VIEWS HAVE NOT.";
     }
 }

@@ -28,7 +28,7 @@ internal static class SizesTable
     public static SheetTable ForPattern(ImmutableArray<StateSizes> rows, PatternDraft draft, bool rapped, DimensionText text)
     {
         // Millimetres of the drawn pattern; with rapping its sizes are smaller than drawn.
-        List<TableColumn> columns = [new("SIZE"), new("FINISHED", 1), new("CASTING", 1), new(rapped ? "PATTERN\nFOR RAPPING" : "PATTERN", 1)];
+        List<TableColumn> columns = [new("SIZE"), new("FINISHED", 1), new("CASTING", 1), new(rapped ? "PATTERN,\nRAPPING OFF" : "PATTERN", 1)];
         List<ImmutableArray<string>> cells = [Column(rows, r => r.Size.Finished, text), Column(rows, r => r.Casting, text), Column(rows, r => r.Pattern, text)];
         if (draft.Walls.Any(w => w.Added > Length.Zero))
         {
@@ -48,6 +48,11 @@ internal static class SizesTable
     /// <summary>What draft adds to a size across the walls; null for one it leaves alone.</summary>
     private static Length? Added(FoundrySize size, PatternDraft draft)
     {
+        // The crotch is a hollow, so metal added makes it smaller; of the pads' two ends only the arms' is a wall along the draw.
+        if (size.Field == LeverFields.CrotchRadius)
+            return -draft.AddedTo(DraftedPart.Arms);
+        if (size.Field == LeverFields.PadLength)
+            return draft.AddedTo(DraftedPart.Arms);
         if (size.Along != MeasuredAlong.Pin || size.Kind is not (FoundrySizeKind.Outside or FoundrySizeKind.Inside))
             return null;
         DraftedPart part = size.Field == LeverFields.HeadWidth ? DraftedPart.Head : size.Field == LeverFields.TongueWidth ? DraftedPart.Tongue : DraftedPart.Arms;
