@@ -62,34 +62,37 @@ public static class PaperNumber
             ? value
             : throw new ArgumentOutOfRangeException(nameof(value), "Not a finite number of a drawing's size.");
 
-    /// <summary>An integer with its point <paramref name="decimals"/> places from the right.</summary>
+    /// <summary>An integer with its point <paramref name="decimals"/> places from the right, without zeros at its end beyond <paramref name="keep"/> decimals.</summary>
     private static int Fixed(long scaled, int decimals, int keep, Span<byte> to)
     {
-        Span<byte> digits = stackalloc byte[MaxBytes];
-        int at = MaxBytes;
         bool negative = scaled < 0;
         ulong rest = negative ? (ulong)-scaled : (ulong)scaled;
-        bool started = false;
-        for (int place = 0; place < decimals; place++)
+        while (decimals > keep && rest % 10 == 0)
         {
-            byte digit = (byte)('0' + (rest % 10));
             rest /= 10;
-            started |= digit != '0' || decimals - place <= keep;
-            if (started)
-                digits[--at] = digit;
+            decimals--;
         }
 
-        if (started)
-            digits[--at] = (byte)'.';
-        do
+        int length = (negative ? 1 : 0) + Math.Max(Digits(rest), decimals + 1) + (decimals > 0 ? 1 : 0);
+        int at = length;
+        for (int place = 0; at > (negative ? 1 : 0); place++)
         {
-            digits[--at] = (byte)('0' + (rest % 10));
-            rest /= 10;
+            if (place == decimals && place > 0)
+                to[--at] = (byte)'.';
+            (rest, ulong digit) = Math.DivRem(rest, 10);
+            to[--at] = (byte)('0' + digit);
         }
-        while (rest != 0);
+
         if (negative)
-            digits[--at] = (byte)'-';
-        digits[at..].CopyTo(to);
-        return MaxBytes - at;
+            to[0] = (byte)'-';
+        return length;
+    }
+
+    private static int Digits(ulong value)
+    {
+        int digits = 1;
+        for (ulong next = 10; value >= next && digits < 19; next *= 10)
+            digits++;
+        return digits;
     }
 }

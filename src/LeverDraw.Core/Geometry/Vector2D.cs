@@ -21,7 +21,11 @@ public readonly record struct Vector2D(double X, double Y)
 
     public static Vector2D operator *(double k, Vector2D a) => a * k;
 
-    public static Vector2D FromAngle(double radians) => new(Math.Cos(radians), Math.Sin(radians));
+    public static Vector2D FromAngle(double radians)
+    {
+        (double sin, double cos) = Math.SinCos(radians);
+        return new Vector2D(cos, sin);
+    }
 
     public double Dot(Vector2D other) => (X * other.X) + (Y * other.Y);
 

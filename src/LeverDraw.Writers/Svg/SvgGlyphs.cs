@@ -17,7 +17,7 @@ internal readonly struct SvgGlyphs(SvgPath path, PlotText text)
             {
                 path.MoveTo(place.Apply(stroke[0].Start));
                 foreach (Edge edge in stroke)
-                    path.Along(edge.Transformed(place));
+                    path.Along(edge, place);
             }
         }
     }

@@ -23,7 +23,7 @@ internal readonly struct SvgPath(Utf8Page page, double sheetHeight)
                 LineTo(line.To);
                 break;
             case ArcEdge arc:
-                Arc(arc);
+                Arc(arc.Centre, arc.Radius, arc.StartAngle, arc.Sweep, arc.IsFullCircle);
                 break;
             default:
                 throw new ArgumentOutOfRangeException(nameof(edge));
@@ -38,18 +38,35 @@ internal readonly struct SvgPath(Utf8Page page, double sheetHeight)
         Close();
     }
 
-    private void Arc(ArcEdge arc)
+    /// <summary>The same for an edge that is first put in its place.</summary>
+    public void Along(Edge edge, in Transform2D place)
     {
-        int pieces = Math.Max(1, (int)Math.Ceiling((Math.Abs(arc.Sweep) / LargestSweep) - Coincidence.Angle));
+        switch (edge)
+        {
+            case LineEdge line:
+                LineTo(place.Apply(line.To));
+                break;
+            case ArcEdge arc:
+                Arc(place.Apply(arc.Centre), arc.Radius * place.Scale, place.ApplyToDirection(arc.StartAngle), place.Mirrored ? -arc.Sweep : arc.Sweep, arc.IsFullCircle);
+                break;
+            default:
+                throw new ArgumentOutOfRangeException(nameof(edge));
+        }
+    }
+
+    private void Arc(Point2D centre, double radius, double start, double sweep, bool isFullCircle)
+    {
+        int pieces = Math.Max(1, (int)Math.Ceiling((Math.Abs(sweep) / LargestSweep) - Coincidence.Angle));
         for (int i = 1; i <= pieces; i++)
         {
             page.Raw((byte)'A');
-            page.Paper(arc.Radius);
+            page.Paper(radius);
             page.Raw((byte)' ');
-            page.Paper(arc.Radius);
+            page.Paper(radius);
             // Never the large arc; counter-clockwise on paper is the negative direction when y points down.
-            page.Raw(arc.Sweep > 0 ? " 0 0 0 "u8 : " 0 0 1 "u8);
-            Pair(i == pieces ? arc.End : arc.PointAt((double)i / pieces));
+            page.Raw(sweep > 0 ? " 0 0 0 "u8 : " 0 0 1 "u8);
+            double turned = i < pieces ? start + (sweep * ((double)i / pieces)) : isFullCircle ? start : start + sweep;
+            Pair(centre + (Vector2D.FromAngle(turned) * radius));
         }
     }
 

@@ -4,9 +4,18 @@ namespace LeverDraw.Drafting.Annotations;
 
 /// <summary>The places of a dimension whose line is an arc: each of several arcs, its number in the middle, slid, or beside the ends.</summary>
 /// <param name="says">What the dimension says when it stands on one of the arcs.</param>
-internal sealed class AnglePlaces(List<(AngleShape Shape, double Cost)> arcs, string id, string view, Func<int, AngleShape.Meaning> says) : PlaceSet(Costs(arcs))
+internal sealed class AnglePlaces(List<(AngleShape Shape, double Cost)> arcs, string id, string view, Func<int, AngleShape.Meaning> says) : PlaceSet(Costs(arcs), arcs.Count * Sides)
 {
     private static ReadOnlySpan<double> Along => [0.5, 0.3, 0.7, 0.15, 0.85, -0.35, 1.35];
+
+    /// <summary>The lines of an arc are one of three: with the number inside the angle, before it or after it.</summary>
+    private const int Sides = 3;
+
+    public override void LineGroup(int group, PlaceShape shape) =>
+        arcs[group / Sides].Shape.Line(Along[group % Sides == 0 ? 0 : Along.Length - Sides + (group % Sides)], shape);
+
+    protected override int GroupOf(int place) =>
+        (place / Along.Length * Sides) + (Along[place % Along.Length] switch { < 0 => 1, > 1 => 2, _ => 0 });
 
     protected override bool LetterPlace(int place, PlaceShape shape)
     {

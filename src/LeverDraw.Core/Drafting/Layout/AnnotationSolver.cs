@@ -16,8 +16,11 @@ public sealed class AnnotationSolver
     private readonly Candidate?[] _chosen;
     private readonly PlaceWeigher _weigher;
 
-    /// <summary>What each cost when it was last found to stand cheapest, and how many moves had been made then.</summary>
-    private readonly (double Cost, int Moves)[] _settled;
+    /// <summary>What each cost when it was last found to stand cheapest, how many moves had been made then, and who kept it from standing cheaper (a bit each).</summary>
+    private readonly (double Cost, int Moves, ulong Hindered)[] _settled;
+
+    /// <summary>The move at which each last moved.</summary>
+    private readonly int[] _movedAt;
 
     private int _moves;
 
@@ -26,7 +29,8 @@ public sealed class AnnotationSolver
         _field = field;
         _places = places;
         _chosen = new Candidate?[places.Length];
-        _settled = new (double, int)[places.Length];
+        _settled = new (double, int, ulong)[places.Length];
+        _movedAt = new int[places.Length];
         _weigher = new PlaceWeigher(field, sprawl, _chosen, scratch, lines);
     }
 
@@ -46,14 +50,16 @@ public sealed class AnnotationSolver
         for (int i = 0; i < _places.Length; i++)
         {
             (_chosen[i], double cost) = Cheapest(i, null);
-            _settled[i] = (cost, 0);
+            _settled[i] = (cost, 0, _weigher.Hindering);
         }
 
         for (int round = 0; round < MaxRounds; round++)
         {
-            if (!MoveEach() && !TryPairs() && !TryTogether())
+            if (MoveEach())
+                continue;
+            if (!TryPairs() && !TryTogether())
                 break;
-            _moves++;
+            Array.Fill(_movedAt, ++_moves);
         }
 
         var unplaced = new List<int>();
@@ -71,22 +77,35 @@ public sealed class AnnotationSolver
         bool moved = false;
         for (int i = 0; i < _places.Length; i++)
         {
-            // Where nothing has moved away, and nothing that came is in its way, it still stands cheapest.
+            // Where none of those in its way has moved, and nothing that came is in its way, it still stands cheapest.
             double now = CostAmong(i);
-            if (_settled[i].Moves == _moves && now <= _settled[i].Cost)
+            if (now <= _settled[i].Cost && !HasRoomChanged(i))
                 continue;
             (Candidate best, double cost) = Cheapest(i, _chosen[i]);
             if (!ReferenceEquals(best, _chosen[i]) && cost < now - 1e-9)
             {
                 _chosen[i] = best;
-                _moves++;
+                _movedAt[i] = ++_moves;
                 moved = true;
             }
 
-            _settled[i] = (cost, _moves);
+            _settled[i] = (cost, _moves, _weigher.Hindering);
         }
 
         return moved;
+    }
+
+    /// <summary>One of those that kept an annotation from a cheaper place has moved since.</summary>
+    private bool HasRoomChanged(int self)
+    {
+        (double _, int moves, ulong hindered) = _settled[self];
+        for (int i = 0; i < _movedAt.Length; i++)
+        {
+            if (_movedAt[i] > moves && (hindered & (1UL << i)) != 0)
+                return true;
+        }
+
+        return false;
     }
 
     /// <summary>Where a hard rule is still broken, moves the other party first and then the sufferer.</summary>
@@ -134,6 +153,7 @@ public sealed class AnnotationSolver
         PlaceSet places = _places[self];
         double bestCost = current is null ? double.PositiveInfinity : _weigher.CostOf(current, self);
         places.ForgetOthers();
+        _weigher.Hindering = 0;
         for (int rank = 0; rank < places.Count; rank++)
         {
             // Sorted by own cost: nothing further on can be cheaper.

@@ -58,7 +58,7 @@ internal sealed class StackCell : Cell
     private readonly Cell[] _cells;
 
     public StackCell(bool vertical, params Cell[] cells)
-        : base(Along(!vertical, cells, c => c.MinWidth), Along(vertical, cells, c => c.MinHeight), cells[^1].HoldsTitle)
+        : base(WidthOf(vertical, cells), HeightOf(vertical, cells), cells[^1].HoldsTitle)
     {
         IsVertical = vertical;
         _cells = cells;
@@ -91,6 +91,19 @@ internal sealed class StackCell : Cell
         }
     }
 
-    private static double Along(bool inTurn, Cell[] cells, Func<Cell, double> size) =>
-        inTurn ? cells.Sum(size) + ((cells.Length - 1) * Gap) : cells.Max(size);
+    private static double WidthOf(bool vertical, Cell[] cells)
+    {
+        double most = 0, sum = 0;
+        foreach (Cell cell in cells)
+            (most, sum) = (Math.Max(most, cell.MinWidth), sum + cell.MinWidth);
+        return vertical ? most : sum + ((cells.Length - 1) * Gap);
+    }
+
+    private static double HeightOf(bool vertical, Cell[] cells)
+    {
+        double most = 0, sum = 0;
+        foreach (Cell cell in cells)
+            (most, sum) = (Math.Max(most, cell.MinHeight), sum + cell.MinHeight);
+        return vertical ? sum + ((cells.Length - 1) * Gap) : most;
+    }
 }

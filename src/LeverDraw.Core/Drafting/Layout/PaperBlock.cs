@@ -22,4 +22,4 @@ public sealed record PaperBlock(string Name, Box2D Bounds, Func<BlockInk> Draw, 
 }
 
 /// <summary>A block and how far it is shifted.</summary>
-public sealed record PlacedBlock(PaperBlock Block, Vector2D Shift);
+public readonly record struct PlacedBlock(PaperBlock Block, Vector2D Shift);

@@ -7,7 +7,7 @@ namespace LeverDraw.Drafting.Layout;
 internal abstract class PlaceSet
 {
     private readonly PlaceOrder _order;
-    private readonly double[] _floors;
+    private readonly PlaceFindings[] _findings;
     private readonly double[] _groupsInView;
     private readonly double[] _groupsAmongOthers;
     private readonly Dictionary<int, Candidate> _made = new(4);
@@ -16,19 +16,20 @@ internal abstract class PlaceSet
     protected PlaceSet(ArraySegment<double> costs, int groups = 0)
     {
         _order = new PlaceOrder(costs);
-        _floors = new double[costs.Count];
+        _findings = new PlaceFindings[costs.Count];
+        Array.Fill(_findings, PlaceFindings.None);
         _groupsInView = new double[groups];
         _groupsAmongOthers = new double[groups];
         Array.Fill(_groupsInView, double.NaN);
     }
 
-    public int Count => _floors.Length;
+    public int Count => _findings.Length;
 
     /// <summary>Length, tier, an unusual text place: what it costs whatever stands round it.</summary>
     public double CostAt(int rank) => _order.CostAt(rank);
 
-    /// <summary>What is known so far to be the least that a place costs in its view.</summary>
-    public ref double FloorAt(int rank) => ref _floors[rank];
+    /// <summary>What is known so far of a place's cost in its view.</summary>
+    public ref PlaceFindings FindingsAt(int rank) => ref _findings[rank];
 
     /// <summary>Which places have lines in common with this one; none below zero.</summary>
     public int GroupAt(int rank) => _groupsInView.Length == 0 ? -1 : GroupOf(_order.PlaceAt(rank));
@@ -48,7 +49,11 @@ internal abstract class PlaceSet
     }
 
     /// <summary>Forgets what was found out for one price of room.</summary>
-    public void ForgetFloors() => Array.Clear(_floors);
+    public void ForgetFloors()
+    {
+        foreach (ref PlaceFindings found in _findings.AsSpan())
+            found.Floor = found.Least;
+    }
 
     /// <summary>Adds a place's lettering to an empty shape. False where the place turns out to be impossible.</summary>
     public bool Letter(int rank, PlaceShape shape) => LetterPlace(_order.PlaceAt(rank), shape);

@@ -11,12 +11,15 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
     /// <summary>The place weighed last; whole where its cost was below the limit.</summary>
     public PlaceShape Shape { get; } = shape;
 
+    /// <summary>Annotations that have made a place dearer since this was last emptied, a bit each (those whose numbers differ by 64 share one).</summary>
+    public ulong Hindering { get; set; }
+
     /// <summary>The cost of a place of one annotation, or some number not below the limit when it costs no less than that.</summary>
     public double Weigh(PlaceSet set, int rank, int self, double limit)
     {
-        ref double floor = ref set.FloorAt(rank);
-        if (floor >= limit)
-            return floor;
+        ref PlaceFindings found = ref set.FindingsAt(rank);
+        if (found.Floor >= limit)
+            return found.Floor;
         if (set.GroupAt(rank) is >= 0 and int group)
         {
             double shared = set.CostAt(rank) + InView(set, group) - Hair;
@@ -26,25 +29,44 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
 
         Shape.Clear();
         if (!set.Letter(rank, Shape))
-            return floor = double.PositiveInfinity;
+            return found.Floor = found.Least = double.PositiveInfinity;
         double own = set.CostAt(rank);
-        double lettering = field.CostOf(Shape.Texts);
-        double least = own + lettering + sprawl.Of(Shape.Bounds);
-        floor = Math.Max(floor, least - Hair);
-        if (floor >= limit || (least + PlacingCosts.Broken - Hair >= limit && MeetsLettering(self)))
+        if (double.IsNaN(found.Lettering))
+        {
+            found.Lettering = field.CostOf(Shape.Texts);
+            found.Least = own + found.Lettering - Hair;
+        }
+
+        double least = own + found.Lettering + sprawl.Of(Shape.Bounds);
+        found.Floor = Math.Max(found.Floor, least - Hair);
+        if (found.Floor >= limit || (least + PlacingCosts.Broken - Hair >= limit && MeetsLettering(self)))
             return limit;
         if (!set.Line(rank, Shape))
-            return floor = double.PositiveInfinity;
-        double cost = own + (lettering >= PlacingCosts.Broken ? lettering : field.CostOf(Shape.Strokes, lettering));
+            return found.Floor = found.Least = double.PositiveInfinity;
+        if (double.IsNaN(found.InView))
+        {
+            found.InView = own + (found.Lettering >= PlacingCosts.Broken ? found.Lettering : field.CostOf(Shape.Strokes, found.Lettering));
+            found.Least = Math.Max(found.Least, found.InView - Hair);
+        }
+
+        double cost = found.InView;
         if (cost < limit)
             cost += sprawl.Of(Shape.Bounds);
-        floor = Math.Max(floor, cost - Hair);
+        found.Floor = Math.Max(found.Floor, cost - Hair);
         for (int i = 0; i < chosen.Length && cost < limit; i++)
         {
             if (i != self && chosen[i] is { } other)
-                cost += PairCost.Between(Shape, other);
+                cost += Noted(i, PairCost.Between(Shape, other));
         }
 
+        return cost;
+    }
+
+    /// <summary>Takes note of who makes a place dearer.</summary>
+    private double Noted(int other, double cost)
+    {
+        if (cost > 0)
+            Hindering |= 1UL << other;
         return cost;
     }
 
@@ -69,7 +91,7 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
         for (int i = 0; i < chosen.Length; i++)
         {
             if (i != self && chosen[i] is { } other)
-                cost += PairCost.Least(lines, other);
+                cost += Noted(i, PairCost.Least(lines, other));
         }
 
         return known = cost;
@@ -94,7 +116,10 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
         for (int i = 0; i < chosen.Length; i++)
         {
             if (i != self && chosen[i] is { } other && PairCost.Strikes(Shape.Texts, other))
+            {
+                Hindering |= 1UL << i;
                 return true;
+            }
         }
 
         return false;

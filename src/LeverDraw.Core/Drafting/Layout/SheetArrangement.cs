@@ -5,20 +5,39 @@ namespace LeverDraw.Drafting.Layout;
 /// <summary>Finds the division of the sheet that holds all blocks and fills it most evenly: projected views in one row, other views, tables and notes beside or below them.</summary>
 internal static class SheetArrangement
 {
-    /// <summary>Whether any division could hold blocks of these sizes.</summary>
-    /// <param name="projected">Of the row of projected views.</param>
+    /// <summary>A division that holds blocks of these sizes, or null.</summary>
+    /// <param name="blocks">The row of projected views first.</param>
     /// <param name="notes">The notes' sizes at several widths.</param>
-    public static bool CouldHold(Box2D field, Box2D title, (double Width, double Height) projected, IEnumerable<(double Width, double Height)> others, IReadOnlyList<(double Width, double Height)> notes)
+    public static DivisionPlan? PlanFor(Box2D field, Box2D title, ReadOnlySpan<(double Width, double Height)> blocks, ReadOnlySpan<(double Width, double Height)> notes)
     {
         Box2D inside = field.Inflated(-Cell.Gap);
-        Cell[][] pieces =
-        [
-            [new RoomCell(projected.Width, projected.Height)],
-            .. others.Select(o => new Cell[] { new RoomCell(o.Width, o.Height) }),
-            [.. notes.Select(n => new RoomCell(n.Width, n.Height))],
-            [TitleRoom(title, inside)],
-        ];
+        var pieces = new Cell[blocks.Length + 2][];
+        for (int i = 0; i < blocks.Length; i++)
+            pieces[i] = [new RoomCell(blocks[i].Width, blocks[i].Height)];
+        pieces[^2] = new Cell[notes.Length];
+        for (int i = 0; i < notes.Length; i++)
+            pieces[^2][i] = new RoomCell(notes[i].Width, notes[i].Height);
+        pieces[^1] = [TitleRoom(title, inside)];
         return new SheetDivisions(inside.Width, inside.Height, pieces).Any();
+    }
+
+    /// <summary>Whether a division, found for other sizes, holds blocks of these.</summary>
+    public static bool Holds(DivisionPlan plan, Box2D field, Box2D title, ReadOnlySpan<(double Width, double Height)> blocks, ReadOnlySpan<(double Width, double Height)> notes)
+    {
+        Box2D inside = field.Inflated(-Cell.Gap);
+        Span<(double Width, double Height)> pieces = stackalloc (double, double)[blocks.Length + 2];
+        blocks.CopyTo(pieces);
+        Cell titleRoom = TitleRoom(title, inside);
+        pieces[^1] = (titleRoom.MinWidth, titleRoom.MinHeight);
+        foreach ((double Width, double Height) form in notes)
+        {
+            pieces[^2] = form;
+            (double width, double height) = plan.Size(pieces);
+            if (width <= inside.Width && height <= inside.Height)
+                return true;
+        }
+
+        return false;
     }
 
     /// <param name="field">Inside the frame.</param>
@@ -41,28 +60,40 @@ internal static class SheetArrangement
             [TitleRoom(title, inside)],
         ];
         List<PlacedBlock>? best = null;
+        var placed = new List<PlacedBlock>(projected.Count + others.Count + 1);
         double bestBalance = double.NegativeInfinity;
         Span<Box2D> boxes = new Box2D[projected.Count + others.Count + 1];
         foreach (Cell division in new SheetDivisions(inside.Width, inside.Height, pieces).All())
         {
-            var placed = new List<PlacedBlock>(boxes.Length);
+            placed.Clear();
             division.Place(inside, placed);
             Box2D notesBox = default;
             for (int i = 0; i < boxes.Length; i++)
             {
                 boxes[i] = placed[i].Block.Bounds.Moved(placed[i].Shift);
-                if (notes.Contains(placed[i].Block))
+                if (IsAmong(notes, placed[i].Block))
                     notesBox = boxes[i];
             }
 
-            double balance = SheetBalance.Of(field, title, boxes, notesBox);
+            double balance = SheetBalance.Of(field, title, boxes, notesBox, bestBalance + 1e-9);
             if (balance <= bestBalance + 1e-9)
                 continue;
             bestBalance = balance;
-            best = placed;
+            (best, placed) = (placed, best ?? new List<PlacedBlock>(boxes.Length));
         }
 
         return best;
+    }
+
+    private static bool IsAmong(IReadOnlyList<PaperBlock> blocks, PaperBlock block)
+    {
+        for (int i = 0; i < blocks.Count; i++)
+        {
+            if (ReferenceEquals(blocks[i], block))
+                return true;
+        }
+
+        return false;
     }
 
     private static RoomCell TitleRoom(Box2D title, Box2D inside) =>

@@ -15,7 +15,8 @@ internal static class SheetBalance
     private const double HighNotes = 0.25;
 
     /// <param name="notes">The box of the notes.</param>
-    public static double Of(Box2D field, Box2D title, ReadOnlySpan<Box2D> blocks, Box2D notes)
+    /// <param name="least">What does not reach this is not worked out to the end: some number not above it is given.</param>
+    public static double Of(Box2D field, Box2D title, ReadOnlySpan<Box2D> blocks, Box2D notes, double least = double.NegativeInfinity)
     {
         double area = title.Width * title.Height;
         Vector2D pull = (title.Centre - field.Centre) * area;
@@ -28,10 +29,11 @@ internal static class SheetBalance
 
         double off = ((Math.Abs(pull.X) / field.Width) + (Math.Abs(pull.Y) / field.Height)) / area;
         double high = (notes.Centre.Y - field.MinY) / field.Height;
-        return -(LargestEmptySquare(field, title, blocks) / Math.Min(field.Width, field.Height)) - (OffCentre * off) - (HighNotes * high);
+        double most = -(OffCentre * off) - (HighNotes * high);
+        return most < least - 1e-9 ? most : -(LargestEmptySquare(field, title, blocks) / Math.Min(field.Width, field.Height)) - (OffCentre * off) - (HighNotes * high);
     }
 
-    /// <summary>Side of the largest square of the field that no box touches, to the pitch of a coarse grid; the usual dynamic programme over its cells.</summary>
+    /// <summary>Side of the largest square of the field that no box touches, to the pitch of a coarse grid.</summary>
     private static double LargestEmptySquare(Box2D field, Box2D title, ReadOnlySpan<Box2D> blocks)
     {
         double pitch = Math.Max(field.Width, field.Height) / Squares;
@@ -42,22 +44,22 @@ internal static class SheetBalance
         foreach (Box2D box in blocks)
             Take(taken, box, field, pitch, columns);
 
-        Span<int> side = stackalloc int[columns + 1];
-        int largest = 0;
+        // Where the lower left corner of an empty square of a side can lie: one larger fits where four of the last one do.
+        ulong all = ((1UL << columns) - 1) << 1;
         for (int r = 0; r < rows; r++)
+            taken[r] = ~taken[r] & all;
+        int largest = 0;
+        for (Span<ulong> corners = taken; HasAny(corners); corners = corners[..^1])
         {
-            int diagonal = 0;
-            for (int c = 1; c <= columns; c++)
-            {
-                int above = side[c];
-                side[c] = (taken[r] & (1UL << c)) != 0 ? 0 : 1 + Math.Min(diagonal, Math.Min(above, side[c - 1]));
-                largest = Math.Max(largest, side[c]);
-                diagonal = above;
-            }
+            largest++;
+            for (int r = 0; r + 1 < corners.Length; r++)
+                corners[r] &= (corners[r] >> 1) & corners[r + 1] & (corners[r + 1] >> 1);
         }
 
         return largest * pitch;
     }
+
+    private static bool HasAny(ReadOnlySpan<ulong> rows) => rows.ContainsAnyExcept(0UL);
 
     /// <summary>Marks a box's squares; the square in column c is bit c + 1.</summary>
     private static void Take(Span<ulong> taken, Box2D box, Box2D field, double pitch, int columns)

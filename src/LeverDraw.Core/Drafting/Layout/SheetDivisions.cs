@@ -51,10 +51,16 @@ internal sealed class SheetDivisions
 
     private int Whole => _smallest.Length - 1;
 
-    /// <summary>Whether any division fits.</summary>
-    public bool Any() => _pieces.Count == 1
-        ? _smallest[Whole].Count > 0
-        : _least[Whole] <= _room && EachPairFits() && Collect(Whole, [], 1);
+    /// <summary>Some division that fits, or null.</summary>
+    public DivisionPlan? Any()
+    {
+        var found = new List<Stack>(1);
+        if (_pieces.Count == 1)
+            found.AddRange(Smallest(Whole));
+        else if (_least[Whole] <= _room && EachPairFits())
+            Collect(Whole, found, 1);
+        return found.Count > 0 ? PlanOf(Whole, found[0]) : null;
+    }
 
     /// <summary>Every division that fits, the pieces' smallest stacks combined in every way by the first cut.</summary>
     public IEnumerable<Cell> All()
@@ -103,7 +109,7 @@ internal sealed class SheetDivisions
         for (int i = 0; i < forms.Count; i++)
         {
             Stack stack = Stack.Of(forms[i], i);
-            if (Fits(set, stack))
+            if (Fits(stack.Width, stack.Height, _least[Whole ^ set]))
                 _store.Add(stack);
         }
 
@@ -156,6 +162,7 @@ internal sealed class SheetDivisions
     {
         int firstPiece = set & -set;
         int others = set ^ firstPiece;
+        double left = _least[Whole ^ set];
         for (int rest = others; rest > 0; rest = (rest - 1) & others)
         {
             Make(set ^ rest);
@@ -164,43 +171,52 @@ internal sealed class SheetDivisions
                 continue;
             Make(rest);
             ReadOnlySpan<Stack> firsts = Smallest(set ^ rest), rests = Smallest(rest);
-            for (int a = 0; a < firsts.Length; a++)
+            for (int i = 0; i < firsts.Length; i++)
             {
-                for (int b = 0; b < rests.Length; b++)
+                ref readonly Stack a = ref firsts[i];
+                for (int j = 0; j < rests.Length; j++)
                 {
+                    ref readonly Stack b = ref rests[j];
                     // A stack before a stack the same way is the same as one long stack: it is met by cutting off its first piece.
-                    if ((firsts[a].Way != Way.Down && Take(Join(Way.Down, firsts[a], rests[b], set ^ rest, a, rest, b)))
-                        || (firsts[a].Way != Way.Across && Take(Join(Way.Across, firsts[a], rests[b], set ^ rest, a, rest, b))))
-                    {
+                    if (a.Way != Way.Down)
+                        Take(Math.Max(a.Width, b.Width), a.Height + Cell.Gap + b.Height, Way.Down, i, j, b.HoldsTitle);
+                    if (found.Count >= most)
                         return true;
-                    }
+                    if (a.Way != Way.Across)
+                        Take(a.Width + Cell.Gap + b.Width, Math.Max(a.Height, b.Height), Way.Across, i, j, b.HoldsTitle);
+                    if (found.Count >= most)
+                        return true;
                 }
+            }
+
+            void Take(double width, double height, Way way, int first, int second, bool holdsTitle)
+            {
+                if (!Fits(width, height, left))
+                    return;
+                var stack = new Stack(width, height, way, holdsTitle, (ushort)(set ^ rest), (ushort)first, (ushort)rest, (ushort)second);
+                if (set == Whole)
+                    found.Add(stack);
+                else
+                    Keep(found, stack);
             }
         }
 
         return false;
-
-        bool Take(in Stack stack)
-        {
-            if (!Fits(set, stack))
-                return false;
-            if (set == Whole)
-                found.Add(stack);
-            else
-                Keep(found, stack);
-            return found.Count >= most;
-        }
     }
 
-    private static Stack Join(Way way, in Stack a, in Stack b, int firstSet, int first, int restSet, int rest) => way == Way.Down
-        ? new Stack(Math.Max(a.Width, b.Width), a.Height + Cell.Gap + b.Height, way, b.HoldsTitle, (ushort)firstSet, (ushort)first, (ushort)restSet, (ushort)rest)
-        : new Stack(a.Width + Cell.Gap + b.Width, Math.Max(a.Height, b.Height), way, b.HoldsTitle, (ushort)firstSet, (ushort)first, (ushort)restSet, (ushort)rest);
-
     /// <summary>It fits the sheet, and leaves room for all that is not in it.</summary>
-    private bool Fits(int set, in Stack stack) =>
-        stack.Width <= _width && stack.Height <= _height && RoomOf(stack.Width, stack.Height) + _least[Whole ^ set] <= _room;
+    /// <param name="left">The least room that this takes.</param>
+    private bool Fits(double width, double height, double left) =>
+        width <= _width && height <= _height && RoomOf(width, height) + left <= _room;
 
     private static double RoomOf(double width, double height) => (width + Cell.Gap) * (height + Cell.Gap);
+
+    private DivisionPlan PlanOf(int set, in Stack stack) => stack.Way == Way.Piece
+        ? new PiecePlan(int.TrailingZeroCount(set))
+        : new CutPlan(
+            stack.Way == Way.Down,
+            PlanOf(stack.FirstSet, _store[_smallest[stack.FirstSet].Start + stack.First]),
+            PlanOf(stack.RestSet, _store[_smallest[stack.RestSet].Start + stack.Rest]));
 
     private Cell CellOf(int set, in Stack stack, Cell?[] built) => stack.Way == Way.Piece
         ? _pieces[int.TrailingZeroCount(set)][stack.First]

@@ -9,7 +9,7 @@ using LeverDraw.Standards;
 namespace LeverDraw.Drafting.Sheets;
 
 /// <summary>One try at a sheet: a paper size, a main scale, a style. Details take the largest enlargement for which all is held.</summary>
-internal sealed class SheetAttempt(SheetContent content, SheetOptions options, SheetFormat sheet, DrawingScale scale, DraftingStyle style, SheetEase ease, BlockStore store)
+internal sealed class SheetAttempt(SheetContent content, SheetOptions options, SheetRoom room, DrawingScale scale, DraftingStyle style, SheetEase ease, BlockStore store)
 {
     /// <summary>Prices of width: the usual one, and those for paper that is too narrow for that.</summary>
     private const double Generous = 0.25;
@@ -24,22 +24,13 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
     /// <summary>Of the room that a view's annotations are estimated to take, what is counted on where others have turned out larger.</summary>
     private const double Wary = 0.6;
 
-    /// <summary>Widths to which notes are wrapped, in heights of their lettering: from a narrow column to one long line each.</summary>
-    private static readonly double[] NoteWidths = [30, 38, 48, 60, 72, 90, 110];
-
     /// <summary>Notes lettered smaller than this are legible, but no pleasure (ISO 3098 has 1.8 as its least).</summary>
     private const double EasyNotes = 2.5;
 
-    private readonly Dictionary<double, (double Width, double Height)[]> _notesSizes = [];
-
-    private (double, double)[]? _lastAsked;
-
-    private bool _lastAnswer;
-
-    private readonly Box2D _field = SheetFrame.Field(sheet);
+    private readonly Box2D _field = room.Field;
 
     /// <summary>Whether this scale is tried once more with smaller lettering.</summary>
-    private bool SmallerStyleComes => style == DraftingStyle.Large || (style == DraftingStyle.Small && sheet.Width.Millimetres * sheet.Height.Millimetres <= SheetComposer.LargeSheet);
+    private bool SmallerStyleComes => style == DraftingStyle.Large || (style == DraftingStyle.Small && room.Sheet.Width.Millimetres * room.Sheet.Height.Millimetres <= SheetComposer.LargeSheet);
 
     /// <summary>Of a finished sheet: the share of the field that its blocks take, each with half the least gap round it.</summary>
     public double Fill { get; private set; }
@@ -51,9 +42,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
         double[] letterings = Letterings();
         if (letterings.Length == 0 || (ease == SheetEase.PlainDetails && content.EnlargesDetailsFirst && SmallerStyleComes))
             return null;
-        double titleWidth = _field.Width < TitleBlockInk.FullWidth + 60 ? _field.Width : TitleBlockInk.FullWidth;
-        var title = new Box2D(_field.MaxX - titleWidth, _field.MinY, _field.MaxX, _field.MinY + (TitleBlockInk.RowsOf(content.Title) * TitleBlockInk.RowHeight));
-        string[] tooLong = store.TooLong(titleWidth);
+        string[] tooLong = store.TooLong(room.TitleWidth);
         if (tooLong.Length > 0)
         {
             reason = "the title block's entries are too long: " + string.Join(", ", tooLong);
@@ -64,11 +53,11 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
             ? [.. content.FromLeft, content.Front, .. content.FromRight]
             : [.. content.FromRight, content.Front, .. content.FromLeft];
         DrawingScale[] plain = [.. content.Others.Select(_ => scale)];
-        if (CannotFit(projected, title))
+        if (CannotFit(projected))
             return null;
         foreach (double thrift in (double[])[Generous, Thrifty, Stingy])
         {
-            if (!CouldHold(projected, title, plain, thrift, letterings[^1]))
+            if (!CouldHold(projected, plain, thrift, letterings[^1]))
                 continue;
             PaperBlock[] main = Main(projected, thrift);
             double width = WidthOf(main);
@@ -79,7 +68,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
             if (IsUnclear(main, ref reason))
                 return null;
             // What does not go in with nothing enlarged goes in with nothing larger either.
-            if (width <= _field.Width && CouldHold(projected, title, plain, thrift, letterings[^1]) && WithDetails(title, projected, main, letterings, thrift, ref reason) is { } plot)
+            if (width <= _field.Width && CouldHold(projected, plain, thrift, letterings[^1]) && WithDetails(projected, main, letterings, thrift, ref reason) is { } plot)
                 return plot;
         }
 
@@ -91,12 +80,12 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
 
     private static double WidthOf(PaperBlock[] row) => row.Sum(b => b.Bounds.Width) + ((row.Length + 1) * Cell.Gap);
 
-    private PlotSheet? WithDetails(Box2D title, ImmutableArray<ViewSource> projected, PaperBlock[] main, double[] letterings, double thrift, ref string? reason)
+    private PlotSheet? WithDetails(ImmutableArray<ViewSource> projected, PaperBlock[] main, double[] letterings, double thrift, ref string? reason)
     {
         var choices = new DetailScales(content, scale, store.SizeOf);
         foreach (DrawingScale[] others in choices.All().Where(s => choices.EnlargesDetails(s) == (ease != SheetEase.PlainDetails)))
         {
-            if (WithScales(title, projected, main, others, letterings, thrift, ref reason) is { } plot)
+            if (WithScales(projected, main, others, letterings, thrift, ref reason) is { } plot)
                 return plot;
         }
 
@@ -110,9 +99,9 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
         _ => [.. style.NotesLettering],
     };
 
-    private PlotSheet? WithScales(Box2D title, ImmutableArray<ViewSource> projected, PaperBlock[] main, DrawingScale[] others, double[] letterings, double thrift, ref string? reason)
+    private PlotSheet? WithScales(ImmutableArray<ViewSource> projected, PaperBlock[] main, DrawingScale[] others, double[] letterings, double thrift, ref string? reason)
     {
-        if (!CouldHold(projected, title, others, thrift, letterings[^1]))
+        if (!CouldHold(projected, others, thrift, letterings[^1]))
             return null;
         var details = new PaperBlock[others.Length];
         for (int i = 0; i < details.Length; i++)
@@ -120,7 +109,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
             bool isNew = !store.IsPlaced(content.Others[i], others[i].Factor, style, ForDetails(thrift));
             details[i] = Detail(content.Others[i], others[i], ForDetails(thrift));
             // One that turns out larger than it looked may settle it: then the others need not be placed.
-            if (isNew && i + 1 < details.Length && content.Others.All(store.IsKnown) && !CouldHold(projected, title, others, thrift, letterings[^1], Wary))
+            if (isNew && i + 1 < details.Length && content.Others.All(store.IsKnown) && !CouldHold(projected, others, thrift, letterings[^1], Wary))
                 return null;
         }
 
@@ -129,11 +118,11 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
         foreach (double lettering in letterings)
         {
             PaperBlock[] tables = [.. content.Tables.Select((_, i) => store.Table(i, lettering)), .. content.Blocks];
-            PaperBlock[] notes = [.. Widths(lettering).Select(w => store.Notes(w, lettering))];
-            if (SheetArrangement.Best(_field, title, main, [.. details, .. tables], notes) is not { } placed)
+            PaperBlock[] notes = [.. room.Notes(lettering)];
+            if (SheetArrangement.Best(_field, room.Title, main, [.. details, .. tables], notes) is not { } placed)
                 continue;
-            Fill = placed.Select(p => p.Block.Bounds).Append(title).Sum(b => (b.Width + Cell.Gap) * (b.Height + Cell.Gap)) / (_field.Width * _field.Height);
-            return new SheetAssembly(content, options, sheet, scale, style).Of(placed, title);
+            Fill = placed.Select(p => p.Block.Bounds).Append(room.Title).Sum(b => (b.Width + Cell.Gap) * (b.Height + Cell.Gap)) / (_field.Width * _field.Height);
+            return new SheetAssembly(content, options, room.Sheet, scale, style).Of(placed, room.Title);
         }
 
         return null;
@@ -144,7 +133,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
 
     /// <summary>What is known of the views' sizes leaves hope.</summary>
     /// <param name="share">Of the room that annotations are estimated to take.</param>
-    private bool CouldHold(ImmutableArray<ViewSource> projected, Box2D title, DrawingScale[] others, double thrift, double least, double share = 1)
+    private bool CouldHold(ImmutableArray<ViewSource> projected, DrawingScale[] others, double thrift, double least, double share = 1)
     {
         (double Width, double Height) row = (-Cell.Gap, 0);
         foreach (ViewSource view in projected)
@@ -153,29 +142,14 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
             row = (row.Width + Cell.Gap + width, Math.Max(row.Height, height));
         }
 
-        var rest = new List<(double, double)>(others.Length + content.Tables.Length);
+        var blocks = new List<(double Width, double Height)>(1 + others.Length + content.Tables.Length + content.Blocks.Length) { row };
         for (int i = 0; i < others.Length; i++)
-            rest.Add(store.Estimate(content.Others[i], others[i].Factor, style, ForDetails(thrift), share));
+            blocks.Add(store.Estimate(content.Others[i], others[i].Factor, style, ForDetails(thrift), share));
         for (int i = 0; i < content.Tables.Length; i++)
-            rest.Add((store.Table(i, least).Bounds.Width, store.Table(i, least).Bounds.Height));
-        rest.AddRange(content.Blocks.Select(b => (b.Bounds.Width, b.Bounds.Height)));
-        // Thrift often changes nothing that is known: the same question has the same answer.
-        (double, double)[] asked = [row, (least, 0), .. rest];
-        if (_lastAsked is { } last && last.AsSpan().SequenceEqual(asked))
-            return _lastAnswer;
-        _lastAsked = asked;
-        return _lastAnswer = SheetArrangement.CouldHold(_field, title, row, rest, NotesSizes(least));
-    }
-
-    /// <summary>The sizes of the notes that no other form beats in width and in height at once.</summary>
-    private (double Width, double Height)[] NotesSizes(double lettering)
-    {
-        if (_notesSizes.TryGetValue(lettering, out (double Width, double Height)[]? known))
-            return known;
-        (double Width, double Height)[] all = [.. Widths(lettering).Select(w => store.Notes(w, lettering).Bounds).Select(b => (b.Width, b.Height)).Distinct()];
-        known = [.. all.Where(a => !all.Any(b => b != a && b.Width <= a.Width && b.Height <= a.Height))];
-        _notesSizes.Add(lettering, known);
-        return known;
+            blocks.Add((store.Table(i, least).Bounds.Width, store.Table(i, least).Bounds.Height));
+        foreach (PaperBlock block in content.Blocks)
+            blocks.Add((block.Bounds.Width, block.Bounds.Height));
+        return room.CouldHold([.. blocks], least);
     }
 
     private static bool IsUnclear(PaperBlock[] views, ref string? reason)
@@ -186,14 +160,8 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
         return unplaced.Length > 0;
     }
 
-    private IEnumerable<double> Widths(double lettering)
-    {
-        double most = _field.Width - (2 * Cell.Gap) - 4;
-        return NoteWidths.Select(w => Math.Min(w * lettering, most)).Distinct();
-    }
-
     /// <summary>Bare views plus one tier all round: cheap to know before anything is placed.</summary>
-    private bool CannotFit(ImmutableArray<ViewSource> views, Box2D title)
+    private bool CannotFit(ImmutableArray<ViewSource> views)
     {
         double ring = style.FirstTier + 4;
         double width = 0;
@@ -205,7 +173,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
             height = Math.Max(height, (box.Height * scale.Factor) + ring);
         }
 
-        return width > _field.Width || height > _field.Height || (height > _field.Height - title.Height && width > title.MinX - _field.MinX + 1 && title.Width >= _field.Width);
+        return width > _field.Width || height > _field.Height || (height > _field.Height - room.Title.Height && width > room.Title.MinX - _field.MinX + 1 && room.Title.Width >= _field.Width);
     }
 
     private PaperBlock Detail(ViewSource view, DrawingScale own, double thrift)

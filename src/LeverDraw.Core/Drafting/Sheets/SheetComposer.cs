@@ -40,16 +40,17 @@ public static class SheetComposer
         Checked<PlotSheet>? crowded = null;
         foreach (SheetFormat sheet in sheets)
         {
+            var room = new SheetRoom(sheet, content, store);
             foreach ((DrawingScale scale, DraftingStyle style, SheetEase ease) in Tries(sheet, sheet == sheets[^1], options))
             {
                 // Better crowded at full size than with room to spare below it.
                 if (crowded is not null && scale.Factor < 1)
                     return crowded;
-                var attempt = new SheetAttempt(content, options, sheet, scale, style, ease, store);
+                var attempt = new SheetAttempt(content, options, room, scale, style, ease, store);
                 if (attempt.Run(out string? reason) is { } plot)
                 {
                     if (attempt.Fill < Empty && IsVeryLarge(sheet))
-                        return Checked<PlotSheet>.Good(new SheetAttempt(content, options, sheet, scale, DraftingStyle.Huge, ease, store).Run(out _) ?? plot);
+                        return Checked<PlotSheet>.Good(new SheetAttempt(content, options, room, scale, DraftingStyle.Huge, ease, store).Run(out _) ?? plot);
                     if (attempt.Fill < Crowded || InkShare.Of(plot.Items, SheetFrame.Field(sheet)) <= Crowded)
                         return Done(plot, content, options, sheet, scale);
                     crowded ??= Done(plot, content, options, sheet, scale);
