@@ -54,9 +54,8 @@ internal sealed class LeaderList
     /// <param name="direction">Length one.</param>
     public void Add(Point2D tip, Vector2D direction, double cost)
     {
-        // A leader nearly level with its shoulder, or nearly upright, looks like an extension line.
         double slope = Math.Abs(direction.Y);
-        double awkward = slope < 0.2 || slope > 0.985 ? 2 : 0;
+        double awkward = slope < 0.259 || slope > 0.966 ? PlacingCosts.AwkwardLeader : 0;
         bool toRight = direction.X >= 0;
         bool mayFold = Math.Abs(direction.X) <= 0.5;
         short ray = (short)Rays.Count;

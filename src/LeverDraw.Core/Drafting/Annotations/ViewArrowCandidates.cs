@@ -16,12 +16,15 @@ internal static class ViewArrowCandidates
         var all = new List<Candidate>();
         for (double away = 2; away < 40; away += 2)
         {
-            foreach (double aside in (ReadOnlySpan<double>)[0, 3, -3, 6, -6])
+            foreach (double aside in (ReadOnlySpan<double>)[0, 3, -3, 6, -6, 9, -9])
             {
                 Point2D tip = at - (looking * away) + (looking.Left * aside);
                 Point2D tail = tip - (looking * (style.ArrowLength * 2.5));
                 Point2D middle = tail - (looking * ((0.7 * letter.Height) + 1.2));
-                Stroke[] strokes = [new(tail, tip, StrokeKind.Mark)];
+                // Nothing may touch its ends or its head either.
+                Vector2D clear = looking * style.Clearance;
+                Vector2D wide = looking.Left * (style.ArrowLength / 3);
+                Stroke[] strokes = [new(tail - clear, tip + clear, StrokeKind.Mark), new(tip - clear - wide, tip - clear + wide, StrokeKind.Mark)];
                 all.Add(new Candidate([letter.Box(middle)], strokes, (away * 0.3) + (Math.Abs(aside) * 0.1), () => new AnnotationInk(
                     [
                         new PlotStroke(LineRole.Dimension, new LineEdge(tail, tip), null, context.View),

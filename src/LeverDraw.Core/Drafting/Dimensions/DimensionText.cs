@@ -2,6 +2,7 @@ using System.Globalization;
 using LeverDraw.Drafting.Annotations;
 using LeverDraw.Drafting.Sheets;
 using LeverDraw.Profiles;
+using LeverDraw.Tolerancing;
 using LeverDraw.Units;
 
 namespace LeverDraw.Drafting.Dimensions;
@@ -43,6 +44,14 @@ public sealed partial class DimensionText(ShownUnits units, ToleranceForm form =
     {
         string second = Second is { } other ? " [" + Plain(size, other) + "]" : "";
         return new Label(["(" + sign + Plain(size, First) + ")" + second], DecimalsOf(new SizeValue(size), First)) { IsReference = true };
+    }
+
+    /// <summary>A reference size beside the limits it is checked by, which it does not contradict.</summary>
+    public Label Reference(Length size, SizeLimits limits, string sign = "")
+    {
+        ShownSize shown = ShownSize.Within(size, limits, First);
+        string second = Second is { } other ? " [" + ShownSize.Within(size, limits, other).NominalText + "]" : "";
+        return new Label(["(" + sign + shown.NominalText + ")" + second], shown.Decimals) { IsReference = true };
     }
 
     /// <summary>A theoretically exact size: in a box, without a tolerance; a geometrical tolerance refers to it.</summary>

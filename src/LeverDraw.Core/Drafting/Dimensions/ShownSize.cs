@@ -20,8 +20,8 @@ internal readonly record struct ShownSize(LengthUnit Unit, decimal Nominal, int 
     /// <summary>Of an inch nominal size, at most, for the sake of lying within its limits: a quarter of a micrometre.</summary>
     private const int MostInchDecimals = 5;
 
-    /// <summary>Of a nominal size in millimetres, at most: one taken over from inches keeps its tenth of a micrometre.</summary>
-    private const int MillimetreDecimals = 4;
+    /// <summary>Of a nominal size in millimetres, at most: no shop works to a tenth of a micrometre. The limits of one taken over from inches are rounded inwards.</summary>
+    private const int MillimetreDecimals = 3;
 
     /// <summary>Of limits in millimetres, at least: micrometres.</summary>
     private const int MillimetreLimitDecimals = 3;
@@ -99,10 +99,18 @@ internal readonly record struct ShownSize(LengthUnit Unit, decimal Nominal, int 
         return new ShownSize(unit, low, decimals, low, high, decimals);
     }
 
+    /// <summary>A size that follows from others beside the limits it is checked by: with their decimals, and never outside them.</summary>
+    public static ShownSize Within(Length size, SizeLimits limits, LengthUnit unit)
+    {
+        ShownSize shown = Inwards(limits, unit);
+        decimal nominal = Math.Clamp(Rounded(size, unit, shown.LimitDecimals), shown.Min, shown.Max);
+        return shown with { Nominal = nominal, Decimals = unit == LengthUnit.Millimetre ? DecimalsOf(nominal) : shown.LimitDecimals };
+    }
+
     private static ShownSize InMillimetres(SizeValue size, SizeLimits limits)
     {
         decimal nominal = Rounded(size.Nominal, LengthUnit.Millimetre, MillimetreDecimals);
-        if (size.Tolerance is DeviationTolerance stated)
+        if (size.Tolerance is DeviationTolerance stated && Exact(size.Nominal) == nominal)
         {
             // What was typed in millimetres is said again, what was typed in inches to the micrometre: the limits follow from it.
             (decimal lower, decimal upper) = Micrometres(Exact(stated.Lower), Exact(stated.Upper));

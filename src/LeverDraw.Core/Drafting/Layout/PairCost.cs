@@ -82,6 +82,8 @@ internal static class PairCost
                     cost += PlacingCosts.CrossingOther(s.Kind, t.Kind);
                 else if (MayNotRunAlong(s.Kind, t.Kind) && s.RunsAlong(t, 0.8))
                     cost += PlacingCosts.AlongOther;
+                else if (LeaderBesideExtension(s.Kind, t.Kind) && s.LiesBeside(t, PlacingCosts.BesideFeature))
+                    cost += PlacingCosts.BesideExtension;
             }
         }
 
@@ -99,6 +101,9 @@ internal static class PairCost
 
         return cost;
     }
+
+    private static bool LeaderBesideExtension(StrokeKind a, StrokeKind b) =>
+        (a, b) is (StrokeKind.Leader, StrokeKind.ExtensionLine) or (StrokeKind.ExtensionLine, StrokeKind.Leader);
 
     /// <summary>Extension lines may share a line with others; anything else may not.</summary>
     private static bool MayNotRunAlong(StrokeKind a, StrokeKind b) =>

@@ -9,6 +9,18 @@ internal static class PlacingCosts
     /// <summary>A line drawn along a line of the view.</summary>
     public const double AlongFeature = 60;
 
+    /// <summary>A leader beside a centre line or section lining at its slant reads as one of them, millimetres.</summary>
+    public const double BesideLight = 1.5;
+
+    /// <summary>The same beside an outline or an extension line, millimetres.</summary>
+    public const double BesideFeature = 1;
+
+    /// <summary>A leader or its shoulder beside an extension line.</summary>
+    public const double BesideExtension = 30;
+
+    /// <summary>A leader nearer than 15 degrees to level or upright looks like an extension line.</summary>
+    public const double AwkwardLeader = 5;
+
     /// <summary>Two dimension lines or leaders along each other.</summary>
     public const double AlongOther = 80;
 
@@ -21,7 +33,7 @@ internal static class PlacingCosts
     public static double CrossingFeature(StrokeKind kind) => kind switch
     {
         StrokeKind.ExtensionLine => 4,
-        StrokeKind.Leader => 25,
+        StrokeKind.Leader => 32,
         _ => 9,
     };
 

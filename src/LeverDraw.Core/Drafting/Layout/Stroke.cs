@@ -66,6 +66,21 @@ public readonly struct Stroke
         return Math.Max(s, t) > 0.3 && Math.Min(s, t) < _length - 0.3;
     }
 
+    /// <summary>True when the two lie at nearly the same slant (within 5 degrees) beside each other, nearer than <paramref name="distance"/>, over more than a millimetre: the eye takes one for the other.</summary>
+    public bool LiesBeside(in Stroke other, double distance)
+    {
+        const double Slant = 0.0872, Least = 1;
+        if (Math.Abs((_ux * other._uy) - (_uy * other._ux)) > Slant)
+            return false;
+        double s = (_ux * (other.A.X - A.X)) + (_uy * (other.A.Y - A.Y));
+        double t = (_ux * (other.B.X - A.X)) + (_uy * (other.B.Y - A.Y));
+        double from = Math.Max(0, Math.Min(s, t)), to = Math.Min(_length, Math.Max(s, t));
+        if (to - from < Least)
+            return false;
+        double share = (((from + to) / 2) - s) / (t - s);
+        return Math.Abs(Side(other.A) + ((Side(other.B) - Side(other.A)) * share)) < distance;
+    }
+
     /// <summary>Distance to the left of the stroke's line.</summary>
     private double Side(Point2D p) => (_ux * (p.Y - A.Y)) - (_uy * (p.X - A.X));
 }

@@ -129,10 +129,12 @@ public sealed class ViewField
     private double CostOf(in Stroke stroke, bool crossingsOnly = false)
     {
         // A level or upright line's box has no area: it is asked for with a hair round it.
-        if (!stroke.Bounds.Inflated(1e-6).Overlaps(_reach))
+        bool leader = stroke.Kind == StrokeKind.Leader;
+        Box2D near = stroke.Bounds.Inflated(leader ? PlacingCosts.BesideLight : 1e-6);
+        if (!near.Overlaps(_reach))
             return 0;
         double cost = 0;
-        (int c0, int r0, int c1, int r1) = CellsOf(stroke.Bounds);
+        (int c0, int r0, int c1, int r1) = CellsOf(near);
         for (int r = r0; r <= r1; r++)
         {
             for (int c = c0; c <= c1; c++)
@@ -143,10 +145,12 @@ public sealed class ViewField
                     if (c != Math.Max(c0, _firstCells[i].Column) || r != Math.Max(r0, _firstCells[i].Row))
                         continue;
                     ref readonly Stroke other = ref _strokes[i];
-                    if (!stroke.IsNear(other, 0.5))
+                    if (!stroke.IsNear(other, leader ? PlacingCosts.BesideLight : 0.5))
                         continue;
                     if (other.Kind != StrokeKind.Light && stroke.Crosses(other))
                         cost += PlacingCosts.CrossingFeature(stroke.Kind);
+                    else if (leader && !crossingsOnly && stroke.LiesBeside(other, other.Kind == StrokeKind.Light ? PlacingCosts.BesideLight : PlacingCosts.BesideFeature))
+                        return cost + PlacingCosts.AlongFeature;
                     else if (!crossingsOnly && (other.Kind != StrokeKind.Light || stroke.Kind is StrokeKind.DimensionLine) && stroke.RunsAlong(other, 0.4))
                         return cost + PlacingCosts.AlongFeature;
                 }

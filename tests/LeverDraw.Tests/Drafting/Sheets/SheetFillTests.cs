@@ -11,6 +11,9 @@ public class SheetFillTests
     /// <summary>Stated for the worst sheet: a lever in both units on A4 or letter, where labels are longest. Most sheets have no dimension lines that cross and no more than two leaders that cross anything.</summary>
     private const int DimensionLineCrossings = 2, LeaderCrossings = 15;
 
+    /// <summary>Of a leader with the part's outlines, its end left out.</summary>
+    private const int OutlineCrossings = 1;
+
     private const double EmptiestShare = 0.25, FullestShare = 0.75;
 
     public static TheoryData<string> Papers => ["A4", "A3", "A2", "letter", "tabloid"];
@@ -24,6 +27,17 @@ public class SheetFillTests
     [MemberData(nameof(Papers))]
     public void Compose_ShippedProfile_CrossesDimensionLinesAndLeadersLittle(string paper) =>
         OnEvery(paper, sheet => LineCrossings.Count(sheet) is var count && (count.DimensionLines > DimensionLineCrossings || count.Leaders > LeaderCrossings) ? count.ToString() : null);
+
+    /// <summary>Point 17 of docs/drawing-check.md, on the two sizes that are looked at.</summary>
+    [Theory]
+    [InlineData("A3", ShownUnits.Millimetres)]
+    [InlineData("A4", ShownUnits.Millimetres)]
+    [InlineData("A4", ShownUnits.MillimetresAndInches)]
+    public void Compose_ShippedProfile_LeadersRunAlongNoLineAndCrossThePartOnce(string paper, ShownUnits units)
+    {
+        string[] faults = [.. SheetMaker.Profiles.SelectMany(p => LeaderLines.Faults(SheetMaker.Draw(p, SheetMaker.Options(paper, units)), OutlineCrossings).Select(f => $"{p} {paper} {units}: {f}"))];
+        Assert.True(faults.Length == 0, string.Join("\n", faults));
+    }
 
     [Fact]
     public void Share_BlankSheet_IsNothing()

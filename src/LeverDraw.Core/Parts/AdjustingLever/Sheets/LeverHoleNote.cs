@@ -38,12 +38,22 @@ internal static class LeverHoleNote
     {
         Taper taper = lever.Hole.Taper;
         Length? wanted = lever.Sizes.Find(LeverFields.HoleClearance)?.Nominal;
-        if (taper.IsParallel)
-            return wanted is { } play ? "CLEARANCE ON THE PIN AT MID-PLANE " + text.Fine(play) + "." : null;
         if (wanted is not { } clearance)
-            return "RUNNING CLEARANCE WITH THE PIN HOME: REAMING " + text.Number(_sampleDepth) + " DEEPER THAN WHERE THE HOLE JUST TAKES THE PIN GIVES " + text.Fine(PinClearance.ByReamingDepth(_sampleDepth, taper)) + ".";
-        return "RUNNING CLEARANCE " + text.Fine(clearance) + ", PIN HOME: REAM " + text.Number(PinClearance.ReamingDepthFor(clearance, taper)) + " DEEPER THAN WHERE THE HOLE JUST TAKES THE PIN.";
+            return taper.IsParallel ? null : "RUNNING CLEARANCE WITH THE PIN HOME: REAMING " + text.Number(_sampleDepth) + " DEEPER THAN WHERE THE HOLE JUST TAKES THE PIN GIVES " + text.Fine(PinClearance.ByReamingDepth(_sampleDepth, taper)) + ".";
+        SizeValue size = lever.Sizes[LeverFields.HoleDiameter];
+        Length pin = size.Nominal - clearance;
+        // The hole's own limits make it a range; the pin's stand on the pin's sheet.
+        (Length least, Length most) = StatedLimits.Of(size) is { } limits ? (limits.Min - pin, limits.Max - pin) : (clearance, clearance);
+        string range = least == most ? text.Fine(clearance) : text.FineRange(least, most);
+        if (taper.IsParallel)
+            return "CLEARANCE AT MID-PLANE " + range + " ON A PIN OF ⌀" + text.Fine(pin) + " THERE.";
+        Length from = PinClearance.ReamingDepthFor(least, taper), to = PinClearance.ReamingDepthFor(most, taper);
+        string depth = least == most ? text.Number(from) : text.InSentence(Hundredths(from, Math.Ceiling, -1), Hundredths(to, Math.Floor, 1));
+        return "RUNNING CLEARANCE " + range + ", PIN HOME: REAM " + depth + " DEEPER THAN WHERE THE HOLE JUST TAKES THE PIN.";
     }
+
+    /// <summary>Cut to a hundredth of a millimetre to the careful side.</summary>
+    private static Length Hundredths(Length size, Func<double, double> cut, int hair) => Length.FromMillimetres(cut((size.Millimetres * 100) + (hair * 1e-6)) / 100);
 
     /// <summary>The trade's usual example of feeding deeper, which gives 0.05 at 1:48.</summary>
     private static readonly Length _sampleDepth = Length.FromMillimetres(2.4);
@@ -81,7 +91,7 @@ internal static class LeverHoleNote
             yield return "[" + second;
         // Of the limits lettered, so that both checks agree; cut off, never wider.
         double apart = text.Shown(atFace).Width.Millimetres / hole.Taper.Rate;
-        yield return "PLUG LINES " + text.Number(Length.FromMillimetres(Math.Floor((apart * 100) + 1e-6) / 100)) + " APART)";
+        yield return "PLUG LINES " + text.Number(Hundredths(Length.FromMillimetres(apart), Math.Floor, 1)) + " APART)";
     }
 
     private static IEnumerable<string> Parallel(SizeValue size, DimensionText text)

@@ -92,7 +92,7 @@ internal static class LeverNotes
 
     private static IEnumerable<string> Machining(Lever lever, DimensionText text)
     {
-        yield return "MACHINE: HOLE, " + LeverSymbols.HeadFaces(lever) + ", PADS, TONGUE FLANKS AND NOSE; OTHER SIZES WITH A TOLERANCE OF THEIR OWN WHERE THE CASTING DOES NOT HOLD THEM.";
+        yield return "MACHINE: HOLE, " + LeverSymbols.HeadFaces(lever) + ", PADS, TONGUE FLANKS AND NOSE. OTHER SIZES WITH A TOLERANCE OF THEIR OWN" + (lever.Sizes[LeverFields.ForkGap].Tolerance is null ? "" : " (FORK'S GAP)") + ": AS CAST WHERE THE CASTING HOLDS THEM, ELSE MACHINE.";
         yield return LeverSymbols.Note(lever);
         yield return "EDGE SIGN: MACHINED EDGES. HOLE'S MOUTH: DEBURR ONLY, AT MOST " + text.Number(_mouthBreak) + ".";
         yield return Tongue(lever, text);

@@ -4,6 +4,7 @@ using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Drafting.Symbols;
 using LeverDraw.Geometry;
 using LeverDraw.Profiles;
+using LeverDraw.Tolerancing;
 using LeverDraw.Units;
 
 namespace LeverDraw.Parts.PivotPin.Sheets;
@@ -41,11 +42,12 @@ internal static class PinAnnotations
     {
         double at = side * (half - pin.GaugePlane.Millimetres);
         double r = pin.Gauge.Millimetres / 2;
+        SizeLimits? limits = PinNotes.AtGauge(pin);
         yield return new LinearDimension(PinFields.GaugePlane.Name, pin.GaugePlane.Millimetres, text.Reference(pin.GaugePlane), new Point2D(at, r), new Point2D(side * half, pin.LargeBase.Y), 0)
         {
             Sides = DimensionSides.Left,
         };
-        yield return new LinearDimension("pin.gauge_diameter", pin.Gauge.Millimetres, text.Reference(pin.Gauge, "⌀"), new Point2D(at, -r), new Point2D(at, r), LinearDimension.Upright) { Sides = default, Slide = (0, 0) };
+        yield return new LinearDimension("pin.gauge_diameter", pin.Gauge.Millimetres, limits is null ? text.Reference(pin.Gauge, "⌀") : text.Reference(pin.Gauge, limits.Value, "⌀"), new Point2D(at, -r), new Point2D(at, r), LinearDimension.Upright) { Sides = default, Slide = (0, 0) };
     }
 
     private static IEnumerable<Annotation> Ends(Pin pin, DimensionText text, double half, int side)

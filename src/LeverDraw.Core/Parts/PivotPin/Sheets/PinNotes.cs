@@ -45,13 +45,19 @@ internal static class PinNotes
     {
         string gone = pin.Ends == PinFields.Crowned ? ", WHERE THE CROWN LEAVES NO METAL" : pin.Ends == PinFields.Chamfered ? ", WHERE THE CHAMFER LEAVES NO METAL" : string.Empty;
         yield return "END DIAMETERS HOLD IN THE END PLANES" + gone + ". (SIZES IN ROUND BRACKETS) FOLLOW FROM OTHERS.";
-        if (StatedLimits.Of(pin.NamedSize) is { } limits)
-        {
-            Length change = pin.Gauge - pin.NamedSize.Nominal;
-            yield return "CHECK AT THE GAUGE PLANE, " + text.InSentence(pin.GaugePlane) + " FROM THE LARGE END: ⌀" + text.Limits(new SizeLimits(limits.Min + change, limits.Max + change)) + ".";
-        }
+        if (AtGauge(pin) is { } limits)
+            yield return "CHECK AT THE GAUGE PLANE, " + text.InSentence(pin.GaugePlane) + " FROM THE LARGE END: ⌀" + text.Limits(limits) + ".";
 
         yield return "CHECK THE TAPER: BLUE TO A RING GAUGE OR THE REAMER, BEARING AT LEAST 75 %.";
+    }
+
+    /// <summary>Limits of the named end's diameter, moved along the taper to the gauge plane; null without a tolerance of its own.</summary>
+    public static SizeLimits? AtGauge(Pin pin)
+    {
+        if (StatedLimits.Of(pin.NamedSize) is not { } limits)
+            return null;
+        Length change = pin.Gauge - pin.NamedSize.Nominal;
+        return new SizeLimits(limits.Min + change, limits.Max + change);
     }
 
     private static IEnumerable<string> Lugs(Pin pin, DimensionText text)

@@ -34,11 +34,11 @@ public class LeverContentTests
         Assert.Equal([drill, "REAM PARALLEL, LEVER ALONE, RUNNING FIT", pin], lines[1..]);
     }
 
-    // Clearance × 48 (trade notes 3.4: 2.4 mm gives 0.05, 3.8 mm 0.08).
+    // Clearance × 48 (trade notes 3.4: 2.4 mm gives 0.05, 3.8 mm 0.08). To the hole's upper limit: ISO 286-2 H8 over 3 mm is 18 µm, H7 12 µm, H9 up to 3 mm 25 µm.
     [Theory]
-    [InlineData("levers/middle", "RUNNING CLEARANCE 0.08, PIN HOME: REAM 3.84 DEEPER THAN WHERE THE HOLE JUST TAKES THE PIN.")]
-    [InlineData("levers/early", "RUNNING CLEARANCE 0.04, PIN HOME: REAM 1.92 DEEPER THAN WHERE THE HOLE JUST TAKES THE PIN.")]
-    [InlineData("levers/late", "CLEARANCE ON THE PIN AT MID-PLANE 0.23.")]
+    [InlineData("levers/middle", "RUNNING CLEARANCE 0.08 TO 0.098 mm, PIN HOME: REAM 3.84 TO 4.7 mm DEEPER THAN WHERE THE HOLE JUST TAKES THE PIN.")]
+    [InlineData("levers/early", "RUNNING CLEARANCE 0.04 TO 0.052 mm, PIN HOME: REAM 1.92 TO 2.49 mm DEEPER THAN WHERE THE HOLE JUST TAKES THE PIN.")]
+    [InlineData("levers/late", "CLEARANCE AT MID-PLANE 0.23 TO 0.255 mm ON A PIN OF ⌀2.57 THERE.")]
     public void Notes_AnyHole_SayHowTheClearanceIsReached(string profile, string note) => Assert.Contains(note, Content(profile).Notes);
 
     // The profile states grade 7 as agreed. ISO 8062-3:2007 total widths 0.74, 0.78, 0.82 and 0.90 mm, halved. Without one, the process's usual grades: MaterialNotesTests.
