@@ -1,3 +1,7 @@
+using LeverDraw.Tests.Support;
+using LeverDraw.Tests.Comparison;
+using LeverDraw.Pipeline;
+using LeverDraw.Comparison.Sheets;
 using System.Globalization;
 using System.Text;
 using LeverDraw.Drafting.Plotting;
@@ -31,10 +35,17 @@ public class PdfWriterTests
     }
 
     [OutsideReaderFact(OutsideReader.Poppler)]
-    public void Write_RenderedByPoppler_HasTheInkOfThePng()
+    public void Write_RenderedByPoppler_HasTheInkOfThePng() => HasTheInkOfThePng(Sheet);
+
+    /// <summary>Colour, two dashed line kinds and two hatchings, which no other sheet has together.</summary>
+    [OutsideReaderFact(OutsideReader.Poppler)]
+    public void Write_OverlayRenderedByPoppler_HasTheInkOfThePng() =>
+        HasTheInkOfThePng(DrawingRoad.Sheet(OverlaySheet.Of(OverlayPairs.Compare("middle", "rare")), SheetMaker.Options("A4")).Value!);
+
+    private static void HasTheInkOfThePng(PlotSheet sheet)
     {
-        using Image<Rgba32> ours = PngWriterTests.Read(Sheet, 100);
-        using Image<Rgba32> theirs = OutsideReader.WithFile(Bytes.Of(new PdfWriter(), Sheet), ".pdf", file =>
+        using Image<Rgba32> ours = PngWriterTests.Read(sheet, 100);
+        using Image<Rgba32> theirs = OutsideReader.WithFile(Bytes.Of(new PdfWriter(), sheet), ".pdf", file =>
         {
             string prefix = Path.ChangeExtension(file, null);
             OutsideReader.Run("pdftoppm", "-r", "100", "-png", "-singlefile", file, prefix);
