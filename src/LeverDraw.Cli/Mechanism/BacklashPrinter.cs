@@ -45,9 +45,13 @@ internal sealed class BacklashPrinter(TextWriter to, BacklashReport report, Leng
             yield return "wanted".PadRight(15) + Turns(target);
         if (report.Now.Exact is null)
             yield return "The lever binds or loses contact at mid-travel: only the formula's number can be told.";
-        else if (report.Now.Differ)
-            yield return "Where the two differ, the exact one is meant: the formula is for small gaps.";
+        else if (report.Now.GapsAreSmall)
+            yield return $"Small gaps: the lever leans {Lean}° either way of the middle, and both ways of reckoning give the same within 0.001 turn.";
+        else
+            yield return $"The exact number is meant: the lever leans {Lean}° either way of the middle, and the formula, which is for small gaps, leaves out about {Turns3(report.Now.LeftOut)} turn.";
     }
+
+    private string Lean => Angle.FromRadians(report.Now.Lean).Degrees.ToString("0.0", CultureInfo.InvariantCulture);
 
     private static string Named(string name, LostTurns lost) =>
         name.PadRight(15) + Turns(lost.Meant) + (lost.Exact is { } ? "  (exactly " + Turns3(lost.Meant) + ", by the formula " + Turns3(lost.Formula) + ")" : "  (by the formula)");
@@ -70,7 +74,7 @@ internal sealed class BacklashPrinter(TextWriter to, BacklashReport report, Leng
         (double least, double most) = report.InTurns(report.Tolerances.WorstCase);
         (double low, double high) = report.InTurns(report.Tolerances.RootSumSquare);
         SimulationResult s = report.Simulation;
-        to.WriteLine("What the limits allow, turns");
+        to.WriteLine("What the limits allow, turns, by the formula");
         to.WriteLine($"  worst case            {Turns(least)} to {Turns(most)}");
         to.WriteLine($"  root sum square       {Turns(low)} to {Turns(high)}");
         to.WriteLine($"  19 of 20 drawn        {Turns(s.LowEnd.Value)} to {Turns(s.HighEnd.Value)}  ({s.Draws.ToString("N0", CultureInfo.InvariantCulture)} draws, seed {s.Seed.ToString(CultureInfo.InvariantCulture)}, {(s.Spread == SizeSpread.Normal ? "normal, limits at 3 standard deviations" : "even between the limits")})");
@@ -118,7 +122,8 @@ internal sealed class BacklashPrinter(TextWriter to, BacklashReport report, Leng
         new TerminalTable(
             ["new", ">price" + money, ">turns lost", ">gained"],
             [.. worth.Take(ShownCures).Select(c => (IReadOnlyList<string>)[Parts(c), Number(c.Price), Turns(c.Turns!.Value), Turns(report.Now.Meant - c.Turns!.Value)])]).Write(to, colour);
-        to.WriteLine("  A pin without a new lever is one of the next size, the hole reamed to suit. Drive and drill pins with care: the lugs are brittle iron.");
+        to.WriteLine("  A pin without a new lever is one of the next size, the hole reamed to suit.");
+        to.WriteLine("  " + Cautions.Pins);
     }
 
     public static string Parts(Cure cure) => cure.Parts.IsEmpty ? "nothing" : string.Join(", ", cure.Parts.Select(p => p.Word()));

@@ -15,7 +15,9 @@ internal sealed record BacklashSetupShape(
     IReadOnlyList<GapShape> Gaps, RangeShape WorstCase, RangeShape RootSumSquare, SimulationShape Simulation, IReadOnlyList<SizeShape> Sizes,
     IReadOnlyList<TravelShape> Travel, IReadOnlyList<CureShape> Cures, CureShape? Cheapest);
 
-internal sealed record LostShape(double Turns, double ByFormula, double? Exactly);
+/// <param name="Meant"><c>exact</c> or <c>formula</c>: which of the two <paramref name="Turns"/> is.</param>
+/// <param name="FormulaLeavesOut">About so many turns; below 0.0008 the two agree within 0.001.</param>
+internal sealed record LostShape(double Turns, double ByFormula, double? Exactly, string Meant, double Lean, double FormulaLeavesOut);
 
 internal sealed record MechanicsShape(
     double NutArm, double IronArm, double Ratio, double PivotFactor, double Lead, double TravelPerTurn, double DepthPerTurn,
@@ -62,7 +64,7 @@ internal static class BacklashShapes
             [.. r.Cures.Select(Of)], r.Cheapest is { } cheapest ? Of(cheapest) : null);
     }
 
-    private static LostShape Of(LostTurns lost) => new(lost.Meant, lost.Formula, lost.Exact);
+    private static LostShape Of(LostTurns lost) => new(lost.Meant, lost.Formula, lost.Exact, lost.Exact is null ? "formula" : "exact", Angle.FromRadians(lost.Lean).Degrees, lost.LeftOut);
 
     private static RangeShape Of((double Least, double Most) turns) => new(turns.Least, turns.Most);
 

@@ -26,6 +26,12 @@ internal sealed class FitPrinter(TextWriter to, LengthWords lengths, bool colour
             if (details)
                 PrintContacts(fit);
         }
+
+        if (!matrix.Fits.Any(f => f.Verdict == FitVerdict.DoesNotGo && f.Rework is { IsEmpty: false }))
+            return;
+        to.WriteLine();
+        to.WriteLine(Cautions.Reaming);
+        to.WriteLine(Cautions.Pins);
     }
 
     private static string Cell(LeverFit fit) => fit.Verdict switch

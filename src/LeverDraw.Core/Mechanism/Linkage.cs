@@ -69,7 +69,7 @@ public sealed class Linkage
         get
         {
             LeverSizes sizes = Assembly.Lever.Sizes;
-            Length crowns = sizes[LeverFields.CrownRadius].Nominal * 2 - sizes[LeverFields.PadThickness].Nominal;
+            Length crowns = (sizes[LeverFields.CrownRadius].Nominal * 2) - sizes[LeverFields.PadThickness].Nominal;
             return Turns((crowns + (Bearing.Thickness * Motion.Slot)) * (Lean * Lean / 2));
         }
     }

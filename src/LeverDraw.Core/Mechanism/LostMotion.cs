@@ -23,6 +23,7 @@ public readonly record struct FourGaps(Length Thread, Length Groove, Length Pivo
 /// <remarks>
 /// Own derivation. The nut presses with F on the lever at the arm h_a; the iron then presses back with k·F, k = h_a/h_t, and the pin with ρ·F,
 /// ρ = √(1 + k² + 2k·cos ψ), ψ being the angle between the two lines of push. Each gap counts as often as the nut's own force goes into the force across it.
+/// Of the places where the tongue may come to bear, that counts which closes first, with the least X; <see cref="Linkage"/> finds it.
 /// A tongue that tapers is pressed square to its flank, not along the bed: h_t is then less than the height of the contact, and the two ways of driving have a ρ of their own.
 /// </remarks>
 /// <param name="Slot">How much one millimetre of play in the slot counts: k.</param>

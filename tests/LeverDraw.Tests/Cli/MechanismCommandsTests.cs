@@ -34,6 +34,27 @@ public sealed class MechanismCommandsTests
         Assert.Equal(1, report.GetProperty("gaps").EnumerateArray().Sum(g => g.GetProperty("share").GetDouble()), 9);
     }
 
+    /// <summary>0.15 mm of thread play are 0.0059 in; a turn of 0.9 mm lead, 0.005 in of groove cost 0.127/0.9 = 0.14 turn.</summary>
+    [Fact]
+    public void Backlash_InInches_NamesInchesOnly()
+    {
+        CliRun run = CliRun.Of(Files(), "backlash", Setup, "--draws", "1000", "--units", "in");
+        Assert.Matches(@"thread on stud +0\.0059 .* 0\.14\n", run.Out);
+        Assert.DoesNotContain("mm", run.Out, StringComparison.Ordinal);
+        Assert.Contains("0.0059", CliRun.Of(Files(), "backlash", Setup, "--draws", "1000", "--units", "mm-in").Out, StringComparison.Ordinal);
+    }
+
+    /// <summary>The worn plane's gaps are large, the unworn early plane's are small; each report says which number is meant.</summary>
+    [Theory]
+    [InlineData(Setup, "The exact number is meant")]
+    [InlineData("profiles/setups/early.toml", "Small gaps")]
+    public void Backlash_SaysWhichNumberIsMeant(string setup, string words) =>
+        Assert.Contains(words, CliRun.Of(Files(), "backlash", setup, "--draws", "1000").Out, StringComparison.Ordinal);
+
+    [Fact]
+    public void Fits_WithRework_CautionsOfBrittleLugs() =>
+        Assert.Contains("brittle iron", CliRun.Of(Files(), Fits).Out, StringComparison.Ordinal);
+
     [Fact]
     public void Backlash_SameSeed_PrintsTheSame() =>
         Assert.Equal(CliRun.Of(Files(), "backlash", Setup, "--draws", "2000", "--seed", "5").Out, CliRun.Of(Files(), "backlash", Setup, "--draws", "2000", "--seed", "5").Out);
@@ -70,7 +91,7 @@ public sealed class MechanismCommandsTests
         Assert.Equal(ExitCode.Done, run.Exit);
         Assert.Contains("goes in, 0.85", run.Out, StringComparison.Ordinal);
         Assert.Contains("does not go", run.Out, StringComparison.Ordinal);
-        Assert.Contains("lug wall left", run.Out, StringComparison.Ordinal);
+        Assert.Contains("take pin 2/0", run.Out, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using LeverDraw.Comparison;
 using LeverDraw.Geometry;
 using LeverDraw.Parts;
+using LeverDraw.Parts.AdjustingLever;
 using LeverDraw.Tests.Support;
 
 namespace LeverDraw.Tests.Comparison;
@@ -67,6 +68,14 @@ public sealed class LeverComparisonTests
         ArmStrength strength = ArmStrength.Of(OverlayPairs.Variant("early").Lever);
         Assert.InRange(strength.StressPerNewton, 0.489, 0.536);
         Assert.InRange(strength.WeakestLevel.Millimetres, 7, 10);
+    }
+
+    /// <summary>Shown with two decimals; a shoulder's or crotch's arc must not hide between two levels.</summary>
+    [Fact]
+    public void Stress_TenTimesFinerLevels_ShowsTheSame()
+    {
+        foreach (Lever lever in OverlayPairs.RandomLeversOf(40))
+            Assert.Equal(ArmStrength.Of(lever, 20_000).StressPerNewton, ArmStrength.Of(lever).StressPerNewton, 0.0005);
     }
 
     /// <summary>By hand: round head 7.2 deep, 9.2 wide, hole 2.8 parallel: 9.2 · (7.2 − 2.8) = 40.48 were the chord at the axis just the head; blends only add.</summary>

@@ -37,6 +37,25 @@ public sealed class BacklashReportTests
         Assert.True(after.Turns(after.Idle) > before.Turns(before.Idle) + 0.1);
     }
 
+    // Common practice, no source: a thicker cap iron adds backlash. By geometry it does so only with its broken edge (decision 0009): a slanted flank bears on the lower end of the slot's faces,
+    // which lies on the iron, over the broken edge; what the cap iron has above it moves nothing.
+    [Theory]
+    [InlineData("early")]
+    [InlineData("middle")]
+    [InlineData("late")]
+    [InlineData("smallest")]
+    public void CapIron_Thicker_AddsBacklashOnlyByItsBrokenEdge(string name)
+    {
+        Linkage before = DiskProfiles.Setup(name).Linkage;
+        Linkage sameEdge = Linkage.Of(WithCapIron(before.Assembly, 1, 0))!, largerEdge = Linkage.Of(WithCapIron(before.Assembly, 1, 0.15))!;
+        Assert.Equal(before.Turns(before.Idle), sameEdge.Turns(sameEdge.Idle), 1e-12);
+        Assert.Equal(before.ExactIdle()!.Value.Millimetres, sameEdge.ExactIdle()!.Value.Millimetres, 1e-9);
+        Assert.True(largerEdge.Turns(largerEdge.Idle) > before.Turns(before.Idle) + 0.02);
+        // The broken edge lifts the bearing as an iron thicker by as much does.
+        Linkage iron = Linkage.Of(WithIron(before.Assembly, 0.15))!;
+        Assert.Equal(iron.Turns(iron.Idle), largerEdge.Turns(largerEdge.Idle), 1e-9);
+    }
+
     // Common practice, no source: early pins and holes are closer than late ones.
     [Fact]
     public void Pivot_EarlyLever_IsCloserThanTheLateOne()
@@ -45,7 +64,7 @@ public sealed class BacklashReportTests
         Assert.True(play[0] < play[1] && play[1] < play[2]);
     }
 
-    // Trade notes 6.1 foretell 0.58, 1.00, 2.12 and 1.48 turns for planes whose tongue bears 2 mm nearer to the pivot than on ours: the order stays.
+    // Trade notes 6.1 foretell 0.58, 1.00, 2.12 and 1.48 turns for planes whose tongue bears 2 mm nearer to the pivot than on ours (decision 0009): the order stays.
     [Fact]
     public void Eras_Unworn_StandInTheirOrder()
     {
@@ -53,6 +72,31 @@ public sealed class BacklashReportTests
         Assert.Equal(turns.Order(), turns);
         Assert.InRange(turns[0], 0.4, 0.7);
         Assert.InRange(turns[3], 1.6, 2.3);
+    }
+
+    // Trade notes 6.1 itself: pivot 6.0 (4.2) below the bed and the tongue bearing at 8.5 (6.5), 0.8 below the nose centre; the gaps come from the drawn outline, the arms are the notes' plain ones.
+    [Theory]
+    [InlineData("early", 9.3, 6.0, 8.5, 0.58)]
+    [InlineData("middle", 9.3, 6.0, 8.5, 1.00)]
+    [InlineData("late", 9.3, 6.0, 8.5, 2.12)]
+    [InlineData("smallest", 7.3, 4.2, 6.5, 1.48)]
+    public void Eras_WithTheTradeNotesArms_LoseWhatTheyForetell(string name, double nose, double pivot, double height, double turns)
+    {
+        Assembly ours = DiskProfiles.Setup(name).Found;
+        Lever lever = LeverPart.Build(DemoLevers.Named(name).With(LeverFields.TongueLength, nose)).Value!;
+        Linkage linkage = Linkage.Of(ours with { Lever = lever, Plane = ours.Plane with { PivotDepth = new SizeValue(Length.FromMillimetres(pivot)) } })!;
+        Assert.Equal(height, linkage.Bearing.Height.Millimetres, 0.01);
+        // At nominal sizes, as the notes reckon: no tolerance that lies to one side only.
+        double lost = linkage.Turns(LostMotion.Of(linkage.NutArm, Length.FromMillimetres(height), linkage.StudAngle).Idle(Nominal(linkage)));
+        Assert.Equal(turns, lost, 0.02);
+    }
+
+    private static FourGaps Nominal(Linkage linkage)
+    {
+        Assembly a = linkage.Assembly;
+        Length tongue = linkage.Bearing.Thickness - a.TongueChange.Mid;
+        return new FourGaps(
+            a.Plane.Nut.Play.Nominal, a.Plane.Nut.Groove.Nominal - a.Lever.Sizes[LeverFields.PadThickness].Nominal, a.Lever.Sizes[LeverFields.HoleDiameter].Nominal - a.Pin.Middle, a.Plane.CapIron.Slot.Nominal - tongue);
     }
 
     // By hand from the profile's sizes: pivot 8 + iron 2.2 + broken edge 0.3; the flank of 8° bears 0.8 below the nose centre (11.3): 4 + 2·0.8·tan 8° = 4.225.
@@ -99,7 +143,16 @@ public sealed class BacklashReportTests
         Assembly worn = setup.Found with { Hole = new SizeLimits(Length.FromMillimetres(3.4), Length.FromMillimetres(3.4)) };
         LostTurns lost = LostTurns.Of("worn", Linkage.Of(worn)!);
         Assert.True(lost.Differ);
+        Assert.False(lost.GapsAreSmall);
         Assert.Equal(lost.Exact, lost.Meant);
+    }
+
+    [Fact]
+    public void SmallGaps_FormulaAndExact_AreToldToBeTheSame()
+    {
+        LostTurns lost = LostTurns.Of("new", DiskProfiles.Setup("early").Linkage);
+        Assert.True(lost.GapsAreSmall);
+        Assert.Equal(lost.Exact!.Value, lost.Formula, 0.001);
     }
 
     [Fact]
@@ -133,6 +186,14 @@ public sealed class BacklashReportTests
         Assert.Equal((high - low) / 6, report.Simulation.StandardDeviation, 0.001);
         Assert.Equal((high + low) / 2, report.Simulation.Mean.Value, 0.001);
     }
+
+    private static Assembly WithCapIron(Assembly assembly, double thicker, double edge)
+    {
+        CapIron cap = assembly.Plane.CapIron;
+        return assembly with { Plane = assembly.Plane with { CapIron = cap with { Thickness = More(cap.Thickness, thicker), EdgeBreak = More(cap.EdgeBreak, edge) } } };
+    }
+
+    private static SizeValue More(SizeValue size, double millimetres) => new(size.Nominal + Length.FromMillimetres(millimetres));
 
     private static Assembly WithIron(Assembly assembly, double thicker)
     {

@@ -7,47 +7,55 @@ namespace LeverDraw.Tests.Mechanism;
 
 public sealed class RigidMechanismProperties
 {
-    private static string Told(Assembly assembly)
-    {
-        Linkage linkage = Linkage.Of(assembly)!;
-        return FormattableString.Invariant($"formula {linkage.Turns(linkage.Idle):0.00000}, exact {linkage.Turns(linkage.ExactIdle()!.Value):0.00000}, {assembly.Lever.Forms.Tongue}: ");
-    }
+    private static string Told(Linkage linkage) =>
+        FormattableString.Invariant($"formula {linkage.Turns(linkage.Idle):0.00000}, exact {linkage.Turns(linkage.ExactIdle()!.Value):0.00000}, left out {linkage.LeftOut:0.00000}, {linkage.Assembly.Lever.Forms.Tongue}");
 
-    /// <summary>
-    /// The tongue bears on the same edge of the slot however it is driven: its flanks slant by 4° or more, or it is widest between the slot's faces.
-    /// A flank that stands along the face goes over from the lower edge to the upper with the least turn; the formula has one arm and cannot know: the report then means the exact number.
-    /// </summary>
-    private static bool BearingStays(Linkage linkage)
-    {
-        Vector2D bed = linkage.Contacts.Frame.Bed;
-        double slant = Math.Cos(4 * Math.PI / 180);
-        return linkage.Assembly.Lever.Forms.Tongue == LeverFields.Bulb
-            || (linkage.Assembly.Lever.Forms.Tongue != LeverFields.Parallel && linkage.Contacts.TongueFront(default)!.Value.Normal.Dot(bed) < slant && -linkage.Contacts.TongueBack(default)!.Value.Normal.Dot(bed) < slant);
-    }
-
-    // The bar asked for: within 0.001 turn over 1,000 random small-clearance setups. Seeds are fixed, so the thousand are the same on every run.
+    // The bar asked for: within 0.001 turn over 1,000 random small-clearance setups. Small is what the report itself calls so. Seeds are fixed, so the thousand are the same on every run.
     [Fact]
-    public void ExactIdle_SmallGaps_IsTheFormulas()
+    public void ExactIdle_ThousandSmallGaps_IsTheFormulasWithinAThousandthOfATurn()
     {
-        int tried = 0;
-        List<string> apart = [];
-        for (int seed = 1; tried < 1000; seed++)
-        {
-            Dice dice = new(seed * 7919L);
-            if (LeverPart.Build(RandomLevers.Draw(dice)).Value is not { } lever || !BearingStays(Random(lever, new Dice(seed))))
-                continue;
-            Linkage linkage = Random(lever, new Dice(seed));
-            tried++;
-            if (!(Math.Abs(linkage.Turns(linkage.Idle) - linkage.Turns(linkage.ExactIdle()!.Value)) < 0.001))
-                apart.Add(Told(linkage.Assembly) + RandomLevers.Print(lever));
-        }
-
-        Assert.Empty(apart);
+        Linkage[] small = [.. Setups(1).Where(l => LostTurns.Of("", l).GapsAreSmall).Take(1000)];
+        Assert.Empty(small.Where(l => !(Math.Abs(Error(l)) < 0.001)).Select(Told));
+        // No form of tongue is left out of the thousand.
+        Assert.All(LeverFields.TongueForm.Choices, form => Assert.InRange(small.Count(l => l.Assembly.Lever.Forms.Tongue == form), 100, 600));
     }
 
-    /// <summary>In a plane that suits it; gaps of a tenth of a millimetre at most, as on parts that are not worn.</summary>
-    private static Linkage Random(Lever lever, Dice dice) => Linkage.Of(FittedPlane.Of(
-        lever, dice.Between(0.02, 0.1), dice.Between(0.02, 0.1), dice.Between(0.01, 0.04), dice.Between(0.02, 0.06), dice.Between(0.4, 1.2), dice.Between(-2, 2)))!;
+    // Where gaps are large the two part, by about as much as the report says: up to a third more, measured.
+    [Fact]
+    public void ExactIdle_LargeGaps_PartsFromTheFormulaByWhatIsLeftOut()
+    {
+        Linkage[] large = [.. Setups(4).Where(l => !LostTurns.Of("", l).GapsAreSmall).Take(300)];
+        Assert.Empty(large.Where(l => Math.Abs(Error(l)) > 1.35 * l.LeftOut).Select(Told));
+        Assert.Contains(large, l => Math.Abs(Error(l)) > 0.005);
+    }
+
+    private static double Error(Linkage linkage) => linkage.Turns(linkage.Idle) - linkage.Turns(linkage.ExactIdle()!.Value);
+
+    /// <summary>Any sound lever in a plane that suits it; the gaps up to a tenth of a millimetre, or so many times as much. The stud stands up to 2° off the square.</summary>
+    private static IEnumerable<Linkage> Setups(double times)
+    {
+        for (int seed = 1; ; seed++)
+        {
+            if (LeverPart.Build(RandomLevers.Draw(new Dice(seed * 7919L))).Value is not { } lever)
+                continue;
+            Dice dice = new(seed);
+            yield return Linkage.Of(FittedPlane.Of(
+                lever, times * dice.Between(0.02, 0.1), times * dice.Between(0.02, 0.1), times * dice.Between(0.01, 0.05), times * dice.Between(0.02, 0.1), dice.Between(0.4, 1.2), dice.Between(-2, 2)))!;
+        }
+    }
+
+    // By hand: a tongue with parallel flanks leans in its slot and bears on the upper end of its faces, never on the lower one.
+    [Fact]
+    public void Bearing_ParallelTongue_IsAtTheUpperEndOfTheSlot()
+    {
+        Lever lever = LeverPart.Build(DemoLevers.Middle().With(LeverFields.TongueForm, LeverFields.Parallel)).Value!;
+        // The slot's faces are 1.4 high (2 less two broken edges of 0.3); bearing 2 below the nose centre they end below the nose.
+        Linkage linkage = Linkage.Of(FittedPlane.Of(lever, 0.1, 0.1, 0.05, 0.1, below: 2, off: 0))!;
+        Assert.Equal(linkage.Contacts.Frame.SlotTop, linkage.Bearing.Height.Millimetres, 9);
+        Assert.Equal(4, linkage.Bearing.Thickness.Millimetres, 9);
+        // Arms by hand: 21 over the height of that end.
+        Assert.Equal(21 / linkage.Contacts.Frame.SlotTop, linkage.Motion.Slot, 1e-6);
+    }
 
     /// <summary>
     /// A second road to the same answer, without forces: pushed as far as it goes, a mechanism without friction stands where the nut has gone farthest.

@@ -1,3 +1,7 @@
+using LeverDraw.Tests.Support;
+using LeverDraw.Tests.Comparison;
+using LeverDraw.Pipeline;
+using LeverDraw.Comparison.Sheets;
 using System.Globalization;
 using System.Text;
 using LeverDraw.Drafting.Plotting;
@@ -40,6 +44,11 @@ public class PdfWriterTests
         foreach (string name in SheetMaker.Foundry)
             HasTheSameInk(SheetMaker.Draw(name, SheetMaker.Options("A4")), 200);
     }
+
+    /// <summary>Colour, two dashed line kinds and two hatchings, which no other sheet has together.</summary>
+    [OutsideReaderFact(OutsideReader.Poppler)]
+    public void Write_OverlayRenderedByPoppler_HasTheInkOfThePng() =>
+        HasTheSameInk(DrawingRoad.Sheet(OverlaySheet.Of(OverlayPairs.Compare("middle", "rare")), SheetMaker.Options("A4")).Value!, 100);
 
     private static void HasTheSameInk(PlotSheet sheet, int dpi)
     {

@@ -27,8 +27,18 @@ internal sealed class PinFit(Assembly assembly, LengthWords words)
             return new(Name, clearance.Mid, clearance, FitState.Good, string.Empty, string.Empty);
         if (clearance.Mid > Length.Zero && sameTaper)
             return new(Name, clearance.Mid, clearance, FitState.Fails, "the pin is too small for the lugs' hole by " + words.InSentence(clearance.Mid), Larger(hole));
-        string why = sameTaper ? "the pin is too large for the lugs' hole by " + words.InSentence(-clearance.Mid) : "pin and lugs' hole differ in taper";
-        return new(Name, clearance.Mid, clearance, FitState.Fails, why, clearance.Mid > give ? Larger(hole) : Ream(pin.LargeEnd, lugs, pin.Designation));
+        if (sameTaper)
+            return new(Name, clearance.Mid, clearance, FitState.Fails, "the pin is too large for the lugs' hole by " + words.InSentence(-clearance.Mid), Ream(pin.LargeEnd, lugs, pin.Designation));
+        // A reamer only takes metal away: where the hole is wider than the pin already, it leaves it so.
+        return new(Name, clearance.Mid, clearance, FitState.Fails, "pin and lugs' hole differ in taper", CleansUp() ? Ream(pin.LargeEnd, lugs, pin.Designation) : Larger(hole));
+    }
+
+    /// <summary>Reamed to the pin, the hole is the pin's from face to face.</summary>
+    private bool CleansUp()
+    {
+        PlaneLugs lugs = assembly.Plane.Lugs;
+        Length half = lugs.OutToOut / 2, limit = Assembly.OfPlane(lugs.Hole).Max;
+        return limit + (half * lugs.Taper.Rate) <= assembly.PinLimits.Min + (half * assembly.Pin.Taper.Rate) && limit - (half * lugs.Taper.Rate) <= assembly.PinLimits.Min - (half * assembly.Pin.Taper.Rate);
     }
 
     public FitContact InHead()
@@ -54,18 +64,22 @@ internal sealed class PinFit(Assembly assembly, LengthWords words)
 
     private static Length WallLeft(Lever lever, Length hole) => (Length.Min(lever.Sizes[LeverFields.HeadDepth].Nominal, lever.Sizes[LeverFields.HeadHeight].Nominal) - hole) / 2;
 
-    /// <summary>The next size of pin that fills the hole, with the lugs reamed in line to it.</summary>
+    /// <summary>The pin that fits the lugs as they are, if there is one; else the next size that fills the hole, with the lugs reamed in line to it.</summary>
     private string? Larger(SizeLimits hole)
     {
         if (assembly.Pin.Series != PinFields.Inch)
             return null;
-        Length half = assembly.Pin.Length.Nominal / 2 * Taper.InchPins.Rate;
+        Length half = assembly.Pin.Length.Nominal / 2 * Taper.InchPins.Rate, give = TaperPinFitting.HandSeating * Taper.InchPins.Rate;
         foreach (InchTaperPin size in InchTaperPins.All)
         {
-            if (size.LargeEnd - half <= hole.Max)
+            Length over = size.LargeEnd - half - hole.Mid;
+            bool asTheyAre = Math.Abs(assembly.Plane.Lugs.Taper.Rate - Taper.InchPins.Rate) < 1e-6 && over >= -give && over <= give;
+            if (!asTheyAre && size.LargeEnd - half <= hole.Max)
                 continue;
             if (WallLeft(assembly.Lever, size.LargeEnd) < size.LargeEnd * TaperPinFitting.LeastWallPerDiameter)
                 return null;
+            if (asTheyAre)
+                return $"take pin {size.Number}, which fits the lugs as they are, and ream the lever's hole to suit ({words.InSentence(WallLeft(assembly.Lever, size.LargeEnd))} of its wall left)";
             return Ream(size.LargeEnd, assembly.Plane.Lugs, size.Number) is { } ream ? ream + ", and the lever's hole to suit" : null;
         }
 

@@ -65,7 +65,7 @@ public static class MechanismSheet
         yield return new LinearDimension("mechanism.nut_arm", linkage.NutArm.Millimetres, text.Reference(linkage.NutArm), Point2D.Origin, picture.PadFront.Point, LinearDimension.Upright);
         Bearing bearing = linkage.Bearing;
         SlotFrame frame = linkage.Contacts.Frame;
-        Point2D corner = picture.AtBed(picture.TongueFront.Reach, frame.SlotBottom);
+        Point2D corner = picture.AtBed(picture.TongueFront.Reach, bearing.Height.Millimetres);
         yield return new LinearDimension("mechanism.bearing_height", bearing.Height.Millimetres, text.Reference(bearing.Height), Point2D.Origin, corner, frame.Up.Angle);
     }
 

@@ -7,6 +7,7 @@ using LeverDraw.Drafting.Plotting;
 using LeverDraw.Drafting.Sheets;
 using LeverDraw.Drafting.TitleBlocks;
 using LeverDraw.Geometry;
+using LeverDraw.Parts.AdjustingLever;
 using LeverDraw.Pipeline;
 using LeverDraw.Tests.Support;
 using LeverDraw.Tests.Writers;
@@ -51,6 +52,35 @@ public sealed class OverlaySheetTests
         }
 
         Assert.True(faults.Count == 0, string.Join("\n", faults));
+    }
+
+    /// <summary>Outlines of any two sound levers; the tables are those of shipped profiles, as random levers have none.</summary>
+    [Theory]
+    [InlineData("A3", Alignment.Pivot)]
+    [InlineData("A4", Alignment.Nose)]
+    public void Compose_RandomPairs_IsLegible(string paper, Alignment alignment)
+    {
+        Lever[] levers = OverlayPairs.RandomLeversOf(13);
+        List<string> faults = [];
+        for (int i = 0; i + 1 < levers.Length; i++)
+        {
+            LeverComparison pair = LeverComparison.Of(OverlayPairs.Variant("early") with { Lever = levers[i] }, OverlayPairs.Variant("late") with { Lever = levers[i + 1] }, alignment);
+            Checked<PlotSheet> drawn = DrawingRoad.Sheet(OverlaySheet.Of(pair), SheetMaker.Options(paper));
+            faults.AddRange(drawn.Value is { } plot ? Legibility.Faults(plot, SheetMaker.Frame(paper)).Select(f => $"pair {i}: {f}") : drawn.Diagnostics.Select(d => $"pair {i}: {d.Message}"));
+        }
+
+        Assert.True(faults.Count == 0, string.Join("\n", faults));
+    }
+
+    /// <summary>Both units: sizes stand in both, and so does what is left when the one is taken from the other.</summary>
+    [Fact]
+    public void Content_BothUnits_SaysTheSizesInBoth()
+    {
+        SheetContent content = OverlaySheet.Content(OverlayPairs.Compare("early", "late"), new SheetOptions(Units: ShownUnits.MillimetresAndInches), []);
+        SheetTable sizes = content.Tables.Single(t => t.Title == "WHERE THEY DIFFER");
+        Assert.Equal("SIZE, mm [in]", sizes.Columns[0].Head);
+        // 4.2 mm is .1654 in, 3 mm is .1181 in: .0473 apart as shown.
+        Assert.Equal(["ARMS, THICKNESS", "4.2 [.1654]", "3 [.1181]", "−1.2", "−.0473", "STRENGTH"], sizes.Rows.Single(r => r[0] == "ARMS, THICKNESS"));
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using LeverDraw.Drafting.Sheets;
 using LeverDraw.Mechanism.Fitting;
 using LeverDraw.Parts.AdjustingLever;
 using LeverDraw.Parts.HostPlanes;
@@ -65,6 +66,33 @@ public sealed class FitMatrixTests
         double half = 12.2 - ((12.25 - 4.5) * Math.Tan(to));
         Assert.Equal(4.9 - half, contact.Typical.Millimetres, 0.002);
         Assert.Equal(FitState.Good, FitMatrix.Of([lever], [plane]).Fits[0].Contacts.Single(c => c.Name == "shoulders beside lugs").State);
+    }
+
+    // The early plane's lugs are reamed for a 2/0 pin: nobody must ream them larger to make the middle lever go, when that pin fits them as they are.
+    [Fact]
+    public void Rework_LugsFitAStandardPin_AreLeftAlone()
+    {
+        string advice = string.Join("; ", FitMatrix.Of([Fitted("middle")], [Plane("early")]).Fits[0].Rework!.Value);
+        Assert.Contains("take pin 2/0, which fits the lugs as they are", advice, StringComparison.Ordinal);
+        Assert.DoesNotContain("ream both lugs", advice, StringComparison.Ordinal);
+    }
+
+    // By hand: 3.383 in the middle at 1:48 over 18.8 from face to face is 3.579 at the large end; no reamer of 3.46 cleans that up.
+    [Fact]
+    public void Rework_ParallelPinInAWiderTaper_IsRefused()
+    {
+        LeverFit fit = FitMatrix.Of([Fitted("rare")], [Plane("early")]).Fits[0];
+        Assert.Equal(FitVerdict.DoesNotGo, fit.Verdict);
+        Assert.Null(fit.Rework);
+    }
+
+    [Fact]
+    public void Reasons_InInches_NameInchesOnly()
+    {
+        FitMatrix matrix = FitMatrix.Of([.. Eras.Select(Fitted)], [.. Eras.Select(Plane)], ShownUnits.Inches);
+        string all = string.Join("; ", matrix.Fits.SelectMany(f => f.Reasons.Concat(f.Rework ?? [])));
+        Assert.Contains(" in", all, StringComparison.Ordinal);
+        Assert.DoesNotContain(" mm", all, StringComparison.Ordinal);
     }
 
     [Fact]
