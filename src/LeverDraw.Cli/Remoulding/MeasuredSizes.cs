@@ -12,7 +12,6 @@ internal static class MeasuredSizes
     {
         string[] known = [.. LeverFields.All.OfType<SizeField>().Select(f => f.Name)];
         Dictionary<string, Length> sizes = new(StringComparer.Ordinal);
-        string[] known = [.. LeverFields.All.OfType<SizeField>().Select(f => f.Name)];
         foreach (string part in text.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
         {
             string[] ends = part.Split('=', 2, StringSplitOptions.TrimEntries);
