@@ -1,10 +1,9 @@
-using LeverDraw.Tests.Support;
-using LeverDraw.Tests.Comparison;
-using LeverDraw.Pipeline;
-using LeverDraw.Comparison.Sheets;
 using System.Globalization;
 using System.Text;
+using LeverDraw.Comparison.Sheets;
 using LeverDraw.Drafting.Plotting;
+using LeverDraw.Pipeline;
+using LeverDraw.Tests.Comparison;
 using LeverDraw.Tests.Support;
 using LeverDraw.Writers.Pdf;
 using SixLabors.ImageSharp;
@@ -56,7 +55,7 @@ public class PdfWriterTests
         using Image<Rgba32> theirs = OutsideReader.WithFile(Bytes.Of(new PdfWriter(), sheet), ".pdf", file =>
         {
             string prefix = Path.ChangeExtension(file, null);
-            OutsideReader.Run("pdftoppm", "-r", dpi.ToString(System.Globalization.CultureInfo.InvariantCulture), "-png", "-singlefile", file, prefix);
+            OutsideReader.Run("pdftoppm", "-r", dpi.ToString(CultureInfo.InvariantCulture), "-png", "-singlefile", file, prefix);
             return Image.Load<Rgba32>(prefix + ".png");
         });
         // Poppler rounds a page up to whole pixels, we to the nearest.

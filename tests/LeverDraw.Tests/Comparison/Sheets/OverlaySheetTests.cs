@@ -46,7 +46,7 @@ public sealed class OverlaySheetTests
                 Checked<PlotSheet> drawn = DrawingRoad.Sheet(OverlaySheet.Of(OverlayPairs.Compare(a, b, alignment)), options);
                 string sheet = $"{units} {alignment}: ";
                 faults.AddRange(drawn.Value is { } plot
-                    ? Legibility.Faults(plot, frame).Concat(SheetRoom.Faults(plot, frame)).Select(f => sheet + f)
+                    ? Legibility.Faults(plot, frame).Concat(PartsApart.Faults(plot, frame)).Select(f => sheet + f)
                     : drawn.Diagnostics.Select(d => sheet + d.Message));
             }
         }

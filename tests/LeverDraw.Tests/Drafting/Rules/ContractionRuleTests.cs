@@ -70,7 +70,7 @@ public sealed class ContractionRuleTests
     {
         PlotSheet sheet = Sheet(paper);
         Assert.Empty(Legibility.Faults(sheet, SheetMaker.Frame(paper)));
-        Assert.Empty(SheetRoom.Faults(sheet, SheetMaker.Frame(paper)));
+        Assert.Empty(PartsApart.Faults(sheet, SheetMaker.Frame(paper)));
     }
 
     [Fact]

@@ -61,7 +61,7 @@ public class RandomSheetsTests
             if (!sheet.Ok)
                 Interlocked.Increment(ref unplaced);
             List<string> own = sheet.Value is { } plot
-                ? [.. Legibility.Faults(plot, frame), .. SheetRoom.Faults(plot, frame)]
+                ? [.. Legibility.Faults(plot, frame), .. PartsApart.Faults(plot, frame)]
                 : mustDraw ? [.. sheet.Diagnostics.Select(d => d.Message)] : [];
             foreach (string fault in own)
                 faults.Add((seed, fault));

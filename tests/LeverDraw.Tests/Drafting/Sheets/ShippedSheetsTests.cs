@@ -39,7 +39,7 @@ public class ShippedSheetsTests
                 if (drawn.Value is not { } plot)
                     faults.AddRange(drawn.Diagnostics.Select(d => sheet + d.Message));
                 else
-                    faults.AddRange(Legibility.Faults(plot, frame).Concat(SheetRoom.Faults(plot, frame)).Select(f => sheet + f));
+                    faults.AddRange(Legibility.Faults(plot, frame).Concat(PartsApart.Faults(plot, frame)).Select(f => sheet + f));
             }
         }
 

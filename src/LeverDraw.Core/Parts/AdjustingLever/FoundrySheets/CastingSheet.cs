@@ -23,8 +23,8 @@ public static class CastingSheet
         ArgumentNullException.ThrowIfNull(options);
         var text = new DimensionText(options.Units, options.Tolerances, Decimals);
         PartingCandidate parting = MouldParting.Of(casting);
-        bool small = SheetRoom.IsSmall(options);
-        FoundryViews views = new(casting, parting, text, toleranced: !small, small, SheetRoom.IsTight(options));
+        bool small = SmallPaper.IsSmall(options);
+        FoundryViews views = new(casting, parting, text, toleranced: !small, small, SmallPaper.IsTight(options));
         ImmutableArray<StateSizes> rows = CleanUp.Table(PatternLever.Of(casting));
         return new SheetContent(
             Kind,

@@ -37,10 +37,10 @@ public static class PatternSheet
         ArgumentNullException.ThrowIfNull(options);
         var text = new DimensionText(options.Units, options.Tolerances, CastingSheet.Decimals);
         PartingCandidate parting = MouldParting.Of(pattern.Casting);
-        FoundryViews views = new(state, parting, text, false, SheetRoom.IsSmall(options), SheetRoom.IsTight(options));
+        FoundryViews views = new(state, parting, text, false, SmallPaper.IsSmall(options), SmallPaper.IsTight(options));
         ImmutableArray<StateSizes> rows = CleanUp.Table(pattern);
         // Small paper has no room for a legend and a rule of their own: words, and the rule's own sheet.
-        bool small = SheetRoom.IsSmall(options);
+        bool small = SmallPaper.IsSmall(options);
         return new SheetContent(
             kind,
             PartState.Pattern,

@@ -53,7 +53,7 @@ public class ShippedFoundrySheetsTests
                 faults.AddRange(drawn.Diagnostics.Select(d => which + d.Message));
             else
             {
-                faults.AddRange(Legibility.Faults(plot, SheetMaker.Frame(paper)).Concat(LeverDraw.Tests.Support.SheetRoom.Faults(plot, SheetMaker.Frame(paper))).Select(f => which + f));
+                faults.AddRange(Legibility.Faults(plot, SheetMaker.Frame(paper)).Concat(PartsApart.Faults(plot, SheetMaker.Frame(paper))).Select(f => which + f));
                 // Below full size a casting of 20 mm shows little; both units on A4 leave room for no more.
                 if (plot.MainScale < 1 && (paper, units) is not ("A4", ShownUnits.MillimetresAndInches))
                     faults.Add(which + "drawn reduced");

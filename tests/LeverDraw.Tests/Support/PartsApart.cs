@@ -4,7 +4,7 @@ using LeverDraw.Geometry;
 namespace LeverDraw.Tests.Support;
 
 /// <summary>Looks at where the parts of a finished sheet lie: inside the paper, inside the frame, clear of each other.</summary>
-internal static class SheetRoom
+internal static class PartsApart
 {
     public static List<string> Faults(PlotSheet sheet, Box2D frame)
     {
