@@ -77,7 +77,7 @@ internal static class CastingNotes
 
     /// <summary>Off the joint, the gate and the machined faces, far apart, and no drafted face alone: draft is alike on both outer sides (own proposal).</summary>
     private static string PickUp(Lever shape) =>
-        "FOUNDRY AND MACHINIST MEASURE FROM THE SAME POINTS (AGREE): 3 ON THE ARMS' FRONT, MIDDLE OF THE ARMS' OUTER SIDES, HEAD'S " + (shape.Forms.Head == LeverFields.Round ? "ROUND." : "TOP.");
+        "FOUNDRY AND MACHINIST MEASURE FROM THE SAME POINTS (AGREE): 3 ON THE ARMS' FRONT (TONGUE SIDE), MIDDLE OF THE ARMS' OUTER SIDES, HEAD'S " + (shape.Forms.Head == LeverFields.Round ? "ROUND." : "TOP.");
 
     private static IEnumerable<string> Thin(CastingLever casting)
     {
@@ -102,8 +102,19 @@ internal static class CastingNotes
 
     /// <summary>What else <c>check</c> tells.</summary>
     private static IEnumerable<string> Findings(CastingLever casting, IFieldValues values) =>
-        Castability.Of(casting, values).Where(d => d.Severity == Severity.Warning && !_saidElsewhere.Contains(d.Code)).Select(d => Upper(d.Field is { } field ? d.Message.Replace("fillet '" + field + "'", "'" + field + "'", StringComparison.Ordinal).Replace("'" + field + "'", field.Replace('.', ' ').Replace('_', ' '), StringComparison.Ordinal) : d.Message));
+        Castability.Of(casting, values).Where(d => d.Severity == Severity.Warning && !_saidElsewhere.Contains(d.Code)).Select(d => Upper(InWords(d)));
 
+    /// <summary>A reader of the sheet has no profile: the field's name becomes plain words.</summary>
+    private static string InWords(Diagnostic told)
+    {
+        if (told.Field is not { } field)
+            return told.Message;
+        string quoted = "'" + field + "'", words = field.Replace('.', ' ').Replace('_', ' ');
+        // "The fillet 'tongue.foot_fillet'" would say fillet twice.
+        return told.Message.Replace("fillet " + quoted, quoted, StringComparison.Ordinal).Replace(quoted, words, StringComparison.Ordinal);
+    }
+
+    /// <summary>Units keep their small letters.</summary>
     private static string Upper(string message) => string.Join(" mm", message.ToUpperInvariant().Split(" MM"));
 
     private static string Safety(FoundryMetal metal, MouldingProcess process)

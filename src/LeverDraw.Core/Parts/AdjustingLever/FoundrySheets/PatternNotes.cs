@@ -35,7 +35,7 @@ internal static class PatternNotes
             CommonNotes.Hole(plan, text),
             .. CommonNotes.Mark(state.Shape, text),
             .. Rapping(plan, text),
-            "QUANTITY IS OF CASTINGS: BUILD THE PATTERN TO LAST THAT MANY.",
+            wax ? "QUANTITY IS OF CASTINGS: ONE PATTERN EACH, AND SPARES." : "QUANTITY IS OF CASTINGS: BUILD THE PATTERN TO LAST THAT MANY.",
             "PRINTED PATTERN: SANDING AND PRIMER CHANGE A FACE BY " + text.Number(_leastSkin) + " TO " + text.Number(_mostSkin) + " (COMMON PRACTICE): MEASURE.",
             "SAME SIZE ON PATTERN AND TRIAL CASTING, EACH WAY: THEIR RATIO REPLACES THE CONTRACTION.",
             "SAFETY: WOOD, RESIN AND PLASTIC DUST, SOLVENT FUME: EXTRACTION, MASK, GLOVES. LOCAL CODES COME FIRST.",

@@ -193,10 +193,12 @@ public sealed partial class FoundryContentTests
         Assert.Equal(("10.46", "14.42", "21.33"), (Row("HEAD WIDTH")[3], Row("FORK GAP")[3], Row("ARMS LENGTH")[3]));
     }
 
-    /// <summary>The number of castings must not be read as one of patterns.</summary>
-    [Fact]
-    public void Quantity_OnThePattern_IsSaidToBeOfCastings() =>
-        Assert.Contains(SheetMaker.Content("levers/middle:pattern", new SheetOptions()).Notes, n => n.StartsWith("QUANTITY IS OF CASTINGS", StringComparison.Ordinal));
+    /// <summary>The number of castings must not be read as one of patterns; a wax is spent with its casting.</summary>
+    [Theory]
+    [InlineData("green-sand", "QUANTITY IS OF CASTINGS: BUILD THE PATTERN TO LAST THAT MANY.")]
+    [InlineData("investment", "QUANTITY IS OF CASTINGS: ONE PATTERN EACH, AND SPARES.")]
+    public void Quantity_OnThePattern_IsSaidToBeOfCastings(string process, string note) =>
+        Assert.Contains(note, SheetMaker.Content(ShippedFoundrySheetsTests.Chosen("middle", "brass", process), new SheetOptions(), "pattern").Notes);
 
     /// <summary>Reference 05d: grey iron in green sand from 4 mm. All that is thin stands in one note.</summary>
     [Fact]
