@@ -29,7 +29,7 @@ public sealed record Label(ImmutableArray<string> Lines, int Decimals = 3, bool 
     /// <summary>The lettering alone, without frames and datum.</summary>
     public Label Bare() => this with { Frames = [], Datum = null };
 
-    /// <summary>The second unit's bracket under the first unit instead of beside it: half as wide.</summary>
+    /// <summary>The second unit's bracket under the first unit instead of beside it: half as wide, for labels at the end of a leader.</summary>
     public Label Stacked()
     {
         if (Lines is not [{ } only] || !only.EndsWith(']') || only.IndexOf(" [", StringComparison.Ordinal) is not (> 0 and var at))

@@ -7,7 +7,7 @@ internal sealed class LabelStore
 {
     private readonly Dictionary<Key, LabelBox> _boxes = [];
 
-    /// <summary>On a dimension line, the second unit under the first, without what has a place of its own there.</summary>
+    /// <summary>On a dimension line, without what has a place of its own there.</summary>
     public LabelBox OnLine(Label label, DraftingStyle style) => Of(label, style, Form.OnLine);
 
     /// <summary>At the end of a leader, the second unit under the first.</summary>
@@ -22,7 +22,7 @@ internal sealed class LabelStore
         {
             _boxes.Add(key, box = form switch
             {
-                Form.OnLine => new LabelBox(label.Stacked().Bare(), style, onLine: true),
+                Form.OnLine => new LabelBox(label.Bare(), style, onLine: true),
                 Form.Stacked => new LabelBox(label.Stacked(), style),
                 _ => new LabelBox(label, style),
             });

@@ -60,7 +60,7 @@ public partial class DimensionTextProperties
         {
             decimal nominal = Read(Text(size, inch, ToleranceForm.Stated)).Nominal!.Value;
             double off = Math.Abs(((double)nominal * (inch ? 25.4 : 1)) - size.Millimetres);
-            Assert.True(off <= (inch ? 0.0001 * 25.4 : 1e-4) + 1e-9, Text(size, inch, ToleranceForm.Stated));
+            Assert.True(off <= (inch ? 0.0001 * 25.4 : 1e-3) + 1e-9, Text(size, inch, ToleranceForm.Stated));
         });
 
     private static string Text(SizeValue size, bool inch, ToleranceForm form) =>

