@@ -48,10 +48,10 @@ internal sealed class BacklashPrinter(TextWriter to, BacklashReport report, Leng
         else if (report.Now.GapsAreSmall)
             yield return $"Small gaps: the lever leans {Lean}° either way of the middle, and both ways of reckoning give the same within 0.001 turn.";
         else
-            yield return $"The exact number is meant: the lever leans {Lean}° either way of the middle, and the formula, which is for small gaps, leaves out about {Turns3(report.Now.LeftOut)} turn.";
+            yield return $"The exact number is meant: the lever leans {Lean}° either way of the middle, and the formula, which is for small gaps, may be off by {Turns3(report.Now.LeftOut)} turn.";
     }
 
-    private string Lean => Angle.FromRadians(report.Now.Lean).Degrees.ToString("0.0", CultureInfo.InvariantCulture);
+    private string Lean => report.Now.Lean.Degrees.ToString("0.0", CultureInfo.InvariantCulture);
 
     private static string Named(string name, LostTurns lost) =>
         name.PadRight(15) + Turns(lost.Meant) + (lost.Exact is { } ? "  (exactly " + Turns3(lost.Meant) + ", by the formula " + Turns3(lost.Formula) + ")" : "  (by the formula)");

@@ -64,7 +64,7 @@ internal static class BacklashShapes
             [.. r.Cures.Select(Of)], r.Cheapest is { } cheapest ? Of(cheapest) : null);
     }
 
-    private static LostShape Of(LostTurns lost) => new(lost.Meant, lost.Formula, lost.Exact, lost.Exact is null ? "formula" : "exact", Angle.FromRadians(lost.Lean).Degrees, lost.LeftOut);
+    private static LostShape Of(LostTurns lost) => new(lost.Meant, lost.Formula, lost.Exact, lost.Exact is null ? "formula" : "exact", lost.Lean.Degrees, lost.LeftOut);
 
     private static RangeShape Of((double Least, double Most) turns) => new(turns.Least, turns.Most);
 

@@ -47,10 +47,17 @@ internal sealed class FitPrinter(TextWriter to, LengthWords lengths, bool colour
     {
         if (fit.Verdict != FitVerdict.DoesNotGo)
             yield break;
-        if (fit.Rework is { } rework)
-            yield return rework.IsEmpty ? "" : "To make it go: " + string.Join("; ", rework) + ".";
+        if (fit.Rework is { IsEmpty: false } rework)
+        {
+            yield return "To make it go: " + string.Join("; ", rework) + ".";
+            if (!fit.Play.IsEmpty)
+                yield return "Even then it has play: " + string.Join("; ", fit.Play) + ".";
+        }
         else
+        {
             yield return "No rework makes it go.";
+        }
+
         if (matrix.Alternative(fit) is { } other)
             yield return $"Nearest that goes: {other.Lever} ({other.Word}{Lost(other)} turns lost).";
     }

@@ -15,9 +15,9 @@ public sealed record BacklashQuestion(long Draws = 1_000_000, ulong Seed = 1, Si
 
 /// <summary>One state of the mechanism in a few numbers.</summary>
 /// <param name="Formula">Lost turns by the formula; <paramref name="Exact"/> by the rigid solution, null when that binds or loses contact.</param>
-/// <param name="Lean">How far the lever leans either way of the middle, radians.</param>
+/// <param name="Lean">How far the lever leans either way of the middle.</param>
 /// <param name="LeftOut">What the formula leaves out, turns: <see cref="Linkage.LeftOut"/>.</param>
-public sealed record LostTurns(string Name, double Formula, double? Exact, double Lean, double LeftOut)
+public sealed record LostTurns(string Name, double Formula, double? Exact, Angle Lean, double LeftOut)
 {
     /// <summary>Gaps are small when the formula leaves out no more than this; it and the exact solution then agree within a thousandth of a turn (measured over random levers, see the tests).</summary>
     public const double MostLeftOut = 0.0008;

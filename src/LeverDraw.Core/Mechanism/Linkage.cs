@@ -57,8 +57,8 @@ public sealed class Linkage
     /// <summary>The nut's idle way by the formula, all sizes typical.</summary>
     public Length Idle => Motion.Idle(Typical);
 
-    /// <summary>How far the lever leans either way of the middle when the nut is turned back, radians.</summary>
-    public double Lean => (Idle - Typical.Thread - Typical.Groove).Millimetres / (2 * NutArm.Millimetres);
+    /// <summary>How far the lever leans either way of the middle when the nut is turned back.</summary>
+    public Angle Lean => Angle.FromRadians((Idle - Typical.Thread - Typical.Groove).Millimetres / (2 * NutArm.Millimetres));
 
     /// <summary>
     /// What the formula leaves out, turns: it takes contacts as if they moved straight, and a lever that leans by δ moves them on arcs, by δ²/2 of their distance aside.
@@ -70,7 +70,7 @@ public sealed class Linkage
         {
             LeverSizes sizes = Assembly.Lever.Sizes;
             Length crowns = (sizes[LeverFields.CrownRadius].Nominal * 2) - sizes[LeverFields.PadThickness].Nominal;
-            return Turns((crowns + (Bearing.Thickness * Motion.Slot)) * (Lean * Lean / 2));
+            return Turns((crowns + (Bearing.Thickness * Motion.Slot)) * (Square(Lean.Radians) / 2));
         }
     }
 

@@ -40,7 +40,7 @@ public sealed class MechanismCommandsTests
     {
         CliRun run = CliRun.Of(Files(), "backlash", Setup, "--draws", "1000", "--units", "in");
         Assert.Matches(@"thread on stud +0\.0059 .* 0\.14\n", run.Out);
-        Assert.DoesNotContain("mm", run.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain(" mm", run.Out, StringComparison.Ordinal);
         Assert.Contains("0.0059", CliRun.Of(Files(), "backlash", Setup, "--draws", "1000", "--units", "mm-in").Out, StringComparison.Ordinal);
     }
 

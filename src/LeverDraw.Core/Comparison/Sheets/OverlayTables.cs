@@ -62,13 +62,13 @@ internal static class OverlayTables
             r.Matters!.Value.ToString().ToUpperInvariant(),
         ])]);
 
+    /// <summary>Figures alone: the largest distances stand at their leaders, and no size twice on a sheet.</summary>
     private static SheetTable Figures(LeverComparison c, ShownUnits units) => new(
         "WHOLE LEVERS",
         [new TableColumn("FIGURE"), new TableColumn("A", 1), new TableColumn("B", 1), new TableColumn("Δ", 1)],
-        [.. c.Figures.Concat(c.Overlay).Where(r => r.Values.Any(v => v is not null)).Select(r => (ImmutableArray<string>)
+        [.. c.Figures.Concat(c.Overlay).Where(r => r.Values.Any(v => v is ComparedFigure)).Select(r => (ImmutableArray<string>)
         [
-            LetteredName.Of(r.Name) + ", " + (r.Values.Any(v => v is ComparedSize) ? units.Words() : ValueText.UnitOf(r, units.First())),
-            .. Values(r, units), Delta(r, units.First(), units),
+            LetteredName.Of(r.Name) + ", " + ValueText.UnitOf(r, units.First()), .. ValueText.Of(r, units.First()), Delta(r, units.First(), units),
         ])]);
 
     /// <summary>With both units, a size's second one in square brackets.</summary>

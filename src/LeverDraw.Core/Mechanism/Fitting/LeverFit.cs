@@ -19,6 +19,9 @@ public sealed record LeverFit(string Lever, string Plane, FitVerdict Verdict, Im
     /// <summary>Every contact that is not simply good, in words.</summary>
     public ImmutableArray<string> Reasons => [.. Contacts.Where(c => c.Reason.Length > 0 && (Verdict != FitVerdict.DoesNotGo || c.State == FitState.Fails)).Select(c => c.Reason)];
 
+    /// <summary>Contacts with more play than they should have, in words; rework that makes a lever go leaves them as they are.</summary>
+    public ImmutableArray<string> Play => [.. Contacts.Where(c => c.State == FitState.Loose).Select(c => c.Reason)];
+
     /// <summary>What would have to be done; null when something cannot be done.</summary>
     public ImmutableArray<string>? Rework
     {

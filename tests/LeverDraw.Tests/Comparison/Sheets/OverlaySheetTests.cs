@@ -66,7 +66,8 @@ public sealed class OverlaySheetTests
         {
             LeverComparison pair = LeverComparison.Of(OverlayPairs.Variant("early") with { Lever = levers[i] }, OverlayPairs.Variant("late") with { Lever = levers[i + 1] }, alignment);
             Checked<PlotSheet> drawn = DrawingRoad.Sheet(OverlaySheet.Of(pair), SheetMaker.Options(paper));
-            faults.AddRange(drawn.Value is { } plot ? Legibility.Faults(plot, SheetMaker.Frame(paper)).Select(f => $"pair {i}: {f}") : drawn.Diagnostics.Select(d => $"pair {i}: {d.Message}"));
+            string name = FormattableString.Invariant($"pair {i}: ");
+            faults.AddRange((drawn.Value is { } plot ? Legibility.Faults(plot, SheetMaker.Frame(paper)) : drawn.Diagnostics.Select(d => d.Message)).Select(f => name + f));
         }
 
         Assert.True(faults.Count == 0, string.Join("\n", faults));
@@ -80,7 +81,7 @@ public sealed class OverlaySheetTests
         SheetTable sizes = content.Tables.Single(t => t.Title == "WHERE THEY DIFFER");
         Assert.Equal("SIZE, mm [in]", sizes.Columns[0].Head);
         // 4.2 mm is .1654 in, 3 mm is .1181 in: .0473 apart as shown.
-        Assert.Equal(["ARMS, THICKNESS", "4.2 [.1654]", "3 [.1181]", "−1.2", "−.0473", "STRENGTH"], sizes.Rows.Single(r => r[0] == "ARMS, THICKNESS"));
+        Assert.Equal(["ARMS, THICKNESS", "4.2 [.1654]", "3 [.1181]", "−1.2", "−.0473", "STRENGTH"], sizes.Rows.Single(r => r[0] == "ARMS, THICKNESS").ToArray());
     }
 
     [Fact]

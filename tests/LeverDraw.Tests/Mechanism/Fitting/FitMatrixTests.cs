@@ -77,6 +77,11 @@ public sealed class FitMatrixTests
         Assert.DoesNotContain("ream both lugs", advice, StringComparison.Ordinal);
     }
 
+    // By hand: the late head of 9.2 (+0/−0.1) between the early plane's lugs of 10.8 ± 0.1 has 1.65 to spare: reamed to fit its pin, it still rattles, and that is said.
+    [Fact]
+    public void Play_LeftAfterRework_IsTold() =>
+        Assert.Contains("head between lugs: 1.65 mm of play", FitMatrix.Of([Fitted("late")], [Plane("early")]).Fits[0].Play);
+
     // By hand: 3.383 in the middle at 1:48 over 18.8 from face to face is 3.579 at the large end; no reamer of 3.46 cleans that up.
     [Fact]
     public void Rework_ParallelPinInAWiderTaper_IsRefused()
