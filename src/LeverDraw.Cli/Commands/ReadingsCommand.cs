@@ -52,23 +52,23 @@ internal static class ReadingsCommand
     private static int Make(Surroundings surroundings, Command command, PartKind kind, IReadOnlyList<string> formats, SheetOptions options, string folder, CancellationToken stop)
     {
         List<RenderedFile> files = [];
-        string Place(string extension) => folder == "." ? kind.Name + ".form." + extension : Path.Combine(folder, kind.Name + ".form." + extension);
+        string Place(string sheet, string extension) => folder == "." ? kind.Name + "." + sheet + "." + extension : Path.Combine(folder, kind.Name + "." + sheet + "." + extension);
         foreach (string format in formats.Where(f => f is "csv" or "toml"))
-            files.Add(new RenderedFile(Place(format), kind.Name, FormSheet.Kind, format, new UTF8Encoding(false).GetBytes(format == "csv" ? FormText.Csv(kind) : FormText.Toml(kind))));
+            files.Add(new RenderedFile(Place(FormSheet.Kind, format), kind.Name, FormSheet.Kind, format, new UTF8Encoding(false).GetBytes(format == "csv" ? FormText.Csv(kind) : FormText.Toml(kind))));
         IDrawingWriter[] writers = [.. DrawingWriters.All.Where(w => formats.Contains(w.Format))];
         if (writers.Length > 0)
         {
-            DrawJob job = new(kind.Name, FormSheet.Of(kind), options, [.. writers.Select(w => new PlannedFile(Place(w.Extension == "dxf" ? "mm.dxf" : w.Extension), w))]);
-            Progress progress = new(surroundings.Error, surroundings.ErrorIsTerminal, surroundings.Clock, writers.Length);
+            DrawJob[] jobs = [.. FormSheet.Of(kind).Select(sheet => new DrawJob(kind.Name, sheet, options, [.. writers.Select(w => new PlannedFile(Place(sheet.Name, w.Extension == "dxf" ? "mm.dxf" : w.Extension), w))]))];
+            Progress progress = new(surroundings.Error, surroundings.ErrorIsTerminal, surroundings.Clock, jobs.Length * writers.Length);
             SheetRenderer renderer = new(progress, stop);
-            Checked<Sheets> sheets = renderer.Compose([job]);
+            Checked<Sheets> sheets = renderer.Compose(jobs);
             if (!sheets.Ok)
             {
                 new DiagnosticPrinter(surroundings.Files, surroundings.Error, surroundings.ColourError).Print(sheets.Diagnostics);
                 return ExitCode.InputFaults;
             }
 
-            files.AddRange(renderer.Render([job], sheets.Value, Dpi));
+            files.AddRange(renderer.Render(jobs, sheets.Value, Dpi));
             progress.End();
         }
 

@@ -13,7 +13,7 @@ internal static class SurvivorReport
     private const int Sets = 4000, FewerSets = 2000, Specimens = 2000;
 
     /// <summary>Used for this report only: what was chosen by simulation was chosen on others.</summary>
-    private const ulong IdentifySeed = 410_000, SizeSeed = 520_000, AgainSeed = 630_000, WrongSeed = 740_000;
+    private const ulong IdentifySeed = 1_410_000, SizeSeed = 1_520_000, WrongSeed = 1_740_000;
 
     private static readonly TrialConditions AsAssumed = new("as assumed");
 
@@ -79,16 +79,16 @@ internal static class SurvivorReport
 
             ## How far an estimate is off
 
-            {Sets} sets of n survivors a row, the size drawn at random from the group. Errors are root-mean-square, millimetres (degrees for angles). *Held*: by the stated 95 % interval; beside it the same from a second seed. *Likeliest*: the middle of the likelihood, which `reconstruct` shows beside the rule's value. *Share*: the estimate's error over that of the naive mean.
+            {Sets} sets of n survivors a row, the size drawn at random from the group. Errors are root-mean-square, millimetres (degrees for angles). *Held*: by the stated 95 % interval; a figure scatters by 0.3 %. *Likeliest*: the middle of the likelihood, which `reconstruct` shows beside the rule's value. *Share*: the estimate's error over that of the naive mean.
 
             """));
         foreach (SizeGroup group in SizeGroup.Of(variants))
         {
-            to.Write("\n### " + group.Name + "\n\n| n | held | again | width | error of the estimate | of the likeliest | of the mean | of the least worn | share |\n| --- | --- | --- | --- | --- | --- | --- | --- | --- |\n");
+            to.Write("\n### " + group.Name + "\n\n| n | held | width | error of the estimate | of the likeliest | of the mean | of the least worn | share |\n| --- | --- | --- | --- | --- | --- | --- | --- |\n");
             for (int n = 1; n <= 10; n++)
             {
-                EstimateTrial.Outcome o = EstimateTrial.Run(group, n, Sets, AsAssumed, new RandomSequence(SizeSeed + (ulong)n)), again = EstimateTrial.Run(group, n, Sets, AsAssumed, new RandomSequence(AgainSeed + (ulong)n));
-                to.Write(Line($"| {n} | {Percent(o.Coverage)} | {Percent(again.Coverage)} | {o.Width:0.000} | {o.Rule:0.000} | {o.Likeliest:0.000} | {o.Mean:0.000} | {o.LeastWorn:0.000} | {o.Rule / o.Mean:0.00} |\n"));
+                EstimateTrial.Outcome o = EstimateTrial.Run(group, n, Sets, AsAssumed, new RandomSequence(SizeSeed + (ulong)n));
+                to.Write(Line($"| {n} | {Percent(o.Coverage)} | {o.Width:0.000} | {o.Rule:0.000} | {o.Likeliest:0.000} | {o.Mean:0.000} | {o.LeastWorn:0.000} | {o.Rule / o.Mean:0.00} |\n"));
             }
         }
     }
@@ -99,10 +99,10 @@ internal static class SurvivorReport
 
             ## When survivors are not as assumed
 
-            The estimates keep assuming the tables; {FewerSets} sets a figure. *Share at 5*: error of the estimate, and of the likeliest, over that of the naive mean, five survivors.
+            The estimates keep assuming the tables; {FewerSets} sets a figure. Hole and pin come out like pads and tongue: their wear too is four times their spread. *Share at 5*: error of the estimate, and of the likeliest, over that of the naive mean, five survivors.
 
             """));
-        foreach (SizeGroup group in SizeGroup.Of(variants))
+        foreach (SizeGroup group in SizeGroup.Of(variants).Where(g => !g.Name.StartsWith("Pi", StringComparison.Ordinal)))
         {
             to.Write("\n### " + group.Name + "\n\n| survivors | " + string.Join(" | ", Few.Select(n => "held, n = " + n.ToString(CultureInfo.InvariantCulture))) + " | share at 5 | likeliest's |\n|" + string.Concat(Enumerable.Repeat(" --- |", Few.Length + 3)) + "\n");
             for (int i = 0; i < Wrong.Length; i++)

@@ -13,19 +13,37 @@ using LeverDraw.Units;
 
 namespace LeverDraw.Specimens.Forms;
 
-/// <summary>The form as a sheet for the bench: the part with numbers where to measure, and a table of blanks to write into.</summary>
+/// <summary>The form for the bench: the part with numbers where to measure, and blanks to write into. A lever has too many sizes for both on one small sheet, so its blanks are a sheet of their own.</summary>
 public static class FormSheet
 {
-    public const string Kind = "form";
+    public const string Kind = "form", BlanksKind = "form-blanks";
 
     /// <summary>Stands where the hand will write; its length makes the room.</summary>
-    private const string Blank = "....................";
+    private const string Blank = "............................................", Name = "........................................................................";
 
-    /// <summary>More rows than this are a second block beside the first.</summary>
-    private const int MostRows = 16;
+    public static ImmutableArray<BuiltSheet> Of(PartKind kind) => kind == PartKinds.Pin
+        ? [Sheet(kind, Kind, drawn => Numbered(kind, drawn) with { Tables = [Specimen, Sizes(kind), Seen(kind)] })]
+        :
+        [
+            Sheet(kind, Kind, drawn => Numbered(kind, drawn) with { Tables = [Specimen, Seen(kind)], Title = TitleOf(kind, "1 of 2", "WHERE TO MEASURE") }),
+            Sheet(kind, BlanksKind, drawn => Blanks(kind, Numbered(kind, drawn))),
+        ];
 
-    public static BuiltSheet Of(PartKind kind) => new(Kind, kind == PartKinds.Pin ? PartState.Pin : PartState.Finished, options =>
-        FormShape.Of(kind).Sheets[0].Content(options).Then(drawn => Diagnostics.Checked<SheetContent>.Good(Numbered(kind, drawn))));
+    private static BuiltSheet Sheet(PartKind kind, string name, Func<SheetContent, SheetContent> content) => new(name, kind == PartKinds.Pin ? PartState.Pin : PartState.Finished, options =>
+        FormShape.Of(kind).Sheets[0].Content(options).Then(drawn => Diagnostics.Checked<SheetContent>.Good(content(drawn))));
+
+    /// <summary>The front view stays as a reminder; its sizes stand on the other sheet.</summary>
+    private static SheetContent Blanks(PartKind kind, SheetContent numbered) => numbered with
+    {
+        Kind = BlanksKind,
+        FromRight = [],
+        FromLeft = [],
+        Others = [],
+        Front = numbered.Front with { Annotations = [.. numbered.Front.Annotations.Where(LabelledSizes.IsSize)] },
+        Tables = [Specimen, Sizes(kind)],
+        Notes = ["NUMBERS: WHERE TO MEASURE STANDS ON SHEET 1.", .. WritingNotes],
+        Title = TitleOf(kind, "2 of 2", "WHAT WAS READ"),
+    };
 
     private static SheetContent Numbered(PartKind kind, SheetContent drawn)
     {
@@ -44,8 +62,7 @@ public static class FormSheet
             Notes = Notes(kind),
             NotedSizes = [],
             Signs = null,
-            Tables = [.. Tables(lines), Seen(kind)],
-            Title = TitleOf(kind),
+            Title = TitleOf(kind, "1 of 1", string.Empty),
         };
     }
 
@@ -80,33 +97,45 @@ public static class FormSheet
     private static string? NumberOf(string name, ImmutableArray<FormLine> lines) =>
         lines.FirstOrDefault(l => l.Measurand.Name == name) is { Number: > 0 } line ? line.Number.ToString(CultureInfo.InvariantCulture) : null;
 
-    private static IEnumerable<SheetTable> Tables(ImmutableArray<FormLine> lines)
-    {
-        ImmutableArray<TableColumn> columns = [new("NO.", 0.5), new("SIZE"), new("READING", 0.5), new("WITNESS", 0.5)];
-        return new SheetTable(string.Empty, columns, [.. lines.Select(Row)]).InBlocks(MostRows);
-    }
+    private static SheetTable Specimen { get; } = new(string.Empty, [new("SPECIMEN"), new("MEASURED BY"), new("DATE")], [["\n" + Name, "\n" + Blank, "\n" + Blank]]);
 
-    private static ImmutableArray<string> Row(FormLine line) =>
-        [line.Number.ToString(CultureInfo.InvariantCulture), line.Measurand.Name + "\n" + (line.Measurand.Witness.Length > 0 ? "unworn: " + line.Measurand.Witness.Split(',')[0] : string.Empty), Blank, line.Measurand.Wear == WearSide.None ? "–" : Blank];
+    private static SheetTable Sizes(PartKind kind) => new(
+        string.Empty, [new("NO.", 0.5), new("SIZE"), new("WORN PLACE", 0.5), new("UNWORN PLACE", 0.5), new("INSTRUMENT", 0.5), new("ALTERED", 0.5)],
+        [.. FormLines.Sizes(kind.Name).Select(Row)]);
+
+    /// <summary>What does not wear has one reading, in the first of the two places.</summary>
+    private static ImmutableArray<string> Row(FormLine line)
+    {
+        bool wears = line.Measurand.Wear != WearSide.None;
+        string number = line.Number.ToString(CultureInfo.InvariantCulture), size = line.Measurand.Name + "\n" + (wears ? "unworn: " + line.Measurand.Witness.Split(',')[0] : string.Empty);
+        return [number, size, Blank, wears ? Blank : "–", string.Empty, "yes / no"];
+    }
 
     private static SheetTable Seen(PartKind kind) => new(string.Empty, [new("SEEN"), new("RING ONE")],
         [.. FormLines.Seen(kind.Name).Select(m => ImmutableArray.Create(m.Name, m.Kind == ReadingKind.Taper ? "tapered / parallel" : m.Words.IsEmpty ? Blank : string.Join(" / ", m.Words)))]);
 
-    private static ImmutableArray<string> Notes(PartKind kind)
-    {
-        ImmutableArray<string> notes =
-        [
-            "SPECIMEN: .............. INSTRUMENT: .............. DATE: ..............",
-            "WRITE THE UNIT BESIDE EACH READING. SHAPE SHOWN IS A STAND-IN: MEASURE, DO NOT SCALE.",
-            "WITNESS: AN UNWORN PLACE OF THE SAME SIZE. READ THERE FIRST.",
-            "STRIKE OUT A FEATURE THAT WAS FILED, DRILLED OUT, SQUEEZED OR SOLDERED.",
-        ];
-        return kind == PartKinds.Pin
-            ? notes.Add("SAFETY: DRIVE NO PIN OUT ONLY TO MEASURE IT. SMALL END FIRST, LUG SUPPORTED: BRITTLE IRON. EYE PROTECTION.")
-            : [.. notes, "HOLE: PIN GAUGES FROM BOTH SIDES; THE DIFFERENCE OVER THE WIDTH IS THE TAPER.", "SAFETY: DO NOT SQUEEZE OR BEND A CAST LEVER. DRIVE NO PIN OUT ONLY TO MEASURE. EYE PROTECTION."];
-    }
+    private static readonly ImmutableArray<string> WritingNotes =
+    [
+        "WRITE THE UNIT BESIDE EACH READING; TWO READINGS SIDE BY SIDE ARE BETTER THAN ONE.",
+        "UNWORN PLACE: ONE OF THE SAME SIZE THAT NOTHING RUBBED ON. READ THERE FIRST.",
+        "ALTERED: FILED, DRILLED OUT, SQUEEZED OR SOLDERED.",
+    ];
 
-    private static TitleBlock TitleOf(PartKind kind) => new(
-        Owner: string.Empty, Title: kind == PartKinds.Pin ? "READINGS OF A PIN" : "READINGS OF A LEVER", SupplementaryTitle: string.Empty, DrawingNumber: string.Empty, Revision: string.Empty, Date: string.Empty,
-        Creator: string.Empty, Approver: string.Empty, DocumentType: "MEASURING FORM", Material: string.Empty, Process: string.Empty, GeneralTolerance: string.Empty, Units: "as written", Sheet: "1 of 1", Reproduction: false);
+    private static ImmutableArray<string> Notes(PartKind kind) => kind == PartKinds.Pin
+        ?
+        [
+            "SHAPE SHOWN IS A STAND-IN: MEASURE THE PIN, NOT THE SHEET.",
+            .. WritingNotes,
+            "SAFETY: DRIVE NO PIN OUT ONLY TO MEASURE IT. SMALL END FIRST, LUG SUPPORTED: BRITTLE IRON. EYE PROTECTION.",
+        ]
+        :
+        [
+            "SHAPE SHOWN IS A STAND-IN: MEASURE THE LEVER, NOT THE SHEET.",
+            "HOLE: PIN GAUGES FROM BOTH SIDES; THE DIFFERENCE OVER THE WIDTH IS THE TAPER.",
+            "SAFETY: DO NOT SQUEEZE OR BEND A CAST LEVER. DRIVE NO PIN OUT ONLY TO MEASURE. EYE PROTECTION.",
+        ];
+
+    private static TitleBlock TitleOf(PartKind kind, string sheet, string what) => new(
+        Owner: string.Empty, Title: kind == PartKinds.Pin ? "READINGS OF A PIN" : "READINGS OF A LEVER", SupplementaryTitle: what, DrawingNumber: string.Empty, Revision: string.Empty, Date: string.Empty,
+        Creator: string.Empty, Approver: string.Empty, DocumentType: "MEASURING FORM", Material: string.Empty, Process: string.Empty, GeneralTolerance: string.Empty, Units: "as written", Sheet: sheet, Reproduction: false);
 }

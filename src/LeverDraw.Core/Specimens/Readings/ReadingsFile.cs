@@ -156,7 +156,10 @@ public static class ReadingsFile
             double range = same.Max(r => r.Value) - same.Min(r => r.Value);
             // Two readings of one thing may differ by both their errors.
             if (range > 2 * Math.Sqrt(3) * same.Max(r => r.Instrument.Common(first.Measurand.Kind == ReadingKind.Angle, r.Value)) + 1e-9)
-                yield return DiagnosticCatalogue.ReadingsApart.At(same.Last().Position, first.Measurand.Name, same.Count(), first.Measurand.Name, first.Specimen, first.Measurand.Text(range, 3), first.Instrument.Name);
+            {
+                Diagnostic apart = DiagnosticCatalogue.ReadingsApart.At(same.Last().Position, first.Measurand.Name, same.Count(), first.Measurand.Name, first.Specimen, first.Measurand.Text(range, 3), first.Instrument.Name);
+                yield return first.Measurand.Wear == WearSide.None ? apart with { Suggestion = "This size does not wear, so one of them is likely a mistake: read it again. Until then their mean is taken." } : apart;
+            }
         }
     }
 }

@@ -14,10 +14,10 @@ public enum EstimateRule
     /// <summary>The least worn of at most five.</summary>
     Extreme,
 
-    /// <summary>The second least worn of six or more.</summary>
+    /// <summary>The second least worn of six to ten.</summary>
     SecondExtreme,
 
-    /// <summary>The middle of what all readings together make likely: of three or more where wear is slight beside the spread as made, and an extreme would overshoot.</summary>
+    /// <summary>The middle of what all readings together make likely: of three or more where wear is slight beside the spread as made, and of more than ten: an extreme would overshoot.</summary>
     Likeliest,
 
     /// <summary>Not read itself: it follows from sizes that were.</summary>

@@ -11,6 +11,9 @@ internal static class SizeEstimator
     /// <summary>Up to here the least worn value is taken, above it the second (trade notes).</summary>
     private const int MostForExtreme = 5;
 
+    /// <summary>Up to here the second is (trade notes); of more it overshoots.</summary>
+    private const int MostForSecond = 10;
+
     /// <summary>From here on the middle of the likelihood is nearer than the extreme where wear is slight.</summary>
     private const int LeastForLikeliest = 3;
 
@@ -40,10 +43,8 @@ internal static class SizeEstimator
         double mean = sorted.Average(), seen = sorted.Sum(v => (v - mean) * (v - mean));
         double freedom = ProcessFreedom + n - 1;
         double pooled = Math.Sqrt(((ProcessFreedom * ((made * made) + own)) + seen) / freedom);
-        double random = MedianSpread.Of(n) * pooled;
-        double combined = Math.Sqrt((random * random) + (common * common));
-        // Welch–Satterthwaite; the instrument's limits are taken as known.
-        double effective = freedom * Math.Pow(combined / random, 4);
+        // The instrument's limits are taken as known.
+        (double combined, double effective) = CombinedUncertainty.Of((MedianSpread.Of(n) * pooled, freedom), (common, double.PositiveInfinity));
         double reach = Quantiles.StudentTwoSided(effective, Probability) * combined;
         return new SizeEstimate(measurand, value, value - reach, value + reach, measurand.Wear == WearSide.None ? EstimateRule.Median : EstimateRule.Witness, n, used.Sum(v => v.Readings));
     }
@@ -58,7 +59,8 @@ internal static class SizeEstimator
         double deviation = Math.Sqrt((made * made) + used.Average(v => v.Own * v.Own));
         WornPosterior sizes = new(sorted, deviation, measurand.UsualWear, used.Max(v => v.Common));
         double likeliest = sizes.Quantile(0.5);
-        EstimateRule rule = sorted.Length >= LeastForLikeliest && measurand.UsualWear <= made ? EstimateRule.Likeliest : first ? EstimateRule.Extreme : EstimateRule.SecondExtreme;
+        bool slight = sorted.Length >= LeastForLikeliest && measurand.UsualWear <= made;
+        EstimateRule rule = slight || sorted.Length > MostForSecond ? EstimateRule.Likeliest : first ? EstimateRule.Extreme : EstimateRule.SecondExtreme;
         double value = rule == EstimateRule.Likeliest ? likeliest : extreme;
         // The interval is that of all readings together; it is never let end short of the value it stands beside.
         double from = Math.Min(sizes.Quantile(WornTail), value), to = Math.Max(sizes.Quantile(1 - WornTail), value);

@@ -61,17 +61,13 @@ public sealed class ReadingsFileTests
         Assert.All(read.Value.All.Take(3), r => Assert.Equal(Instruments.Micrometer, r.Instrument));
     }
 
+    /// <summary>Each odd reading is within the field's own range, so that only the others show the slip. 5.994 mm is 0.236 · 25.4 by hand.</summary>
     [Theory]
-    [InlineData("15 mm", "1.5 mm")]
-    [InlineData("0.6 mm", "6 mm")]
-    [InlineData("0.236 mm", "5.994 mm")]
-    public void Read_TenTimesOrInchesOff_IsFlaggedAndLeftOut(string odd, string mended)
+    [InlineData("fork.web", "5.9 mm", "0.6 mm", "6 mm")]
+    [InlineData("fork.web", "5.9 mm", "0.236 mm", "5.994 mm")]
+    [InlineData("pads.crown_radius", "1.5 mm", "15 mm", "1.5 mm")]
+    public void Read_TenTimesOrInchesOff_IsFlaggedAndLeftOut(string field, string usual, string odd, string mended)
     {
-        string usual = odd == "15 mm" ? "1.5 mm" : "6 mm";
-        string field = odd == "0.236 mm" ? "arms.sagitta" : odd == "15 mm" ? "pads.crown_radius" : "fork.web";
-        // Each within the field's own range, so that only the others show the slip.
-        if (field != "pads.crown_radius")
-            (field, usual, mended) = ("fork.web", odd == "0.6 mm" ? "5.9 mm" : "5.9 mm", odd == "0.6 mm" ? "6 mm" : "5.994 mm");
         Checked<ReadingSet> read = Read($"specimen,field,value\nA,{field},{usual}\nB,{field},{odd}\nC,{field},{usual}\n");
         Diagnostic slip = Assert.Single(read.Diagnostics, d => d.Code == "LD713");
         Assert.Equal(3, slip.Position!.Value.Line);
@@ -96,6 +92,15 @@ public sealed class ReadingsFileTests
         Assert.Equal(2.9, Assert.Single(worn.Of(Measurands.Find("pads.thickness")!)).Value, 1e-12);
         ReadingSet witness = Good("specimen,field,value,where\nA,pads.thickness,2.9 mm,worn\nA,pads.thickness,3.05 mm,witness\n");
         Assert.Equal(3.05, Assert.Single(witness.Of(Measurands.Find("pads.thickness")!)).Value, 1e-12);
+    }
+
+    [Theory]
+    [InlineData("arms.thickness", "does not wear")]
+    [InlineData("pads.thickness", "least worn place is taken")]
+    public void Read_RepeatsFarApart_SaysWhatIsTakenOfThem(string field, string said)
+    {
+        Diagnostic apart = Assert.Single(Read($"specimen,field,value\nA,{field},2.9 mm; 3.2 mm\n").Diagnostics, d => d.Code == "LD714");
+        Assert.Contains(said, apart.Suggestion, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -21,6 +21,15 @@ public sealed class SizeEstimatorTests
         Assert.InRange(estimate.Value, estimate.From, estimate.To);
     }
 
+    /// <summary>The notes' rule ends at ten: the second largest of forty is far too large.</summary>
+    [Fact]
+    public void Of_MoreThanTen_IsNoExtreme()
+    {
+        SizeEstimate pad = Of("pads.thickness", [.. Enumerable.Range(0, 40).Select(i => 2.8 + (0.01 * i))], worn: true);
+        Assert.Equal(EstimateRule.Likeliest, pad.Rule);
+        Assert.InRange(pad.Value, 2.9, 3.17);
+    }
+
     /// <summary>A gap wears by less than it scatters: the smallest of three would be too small, the mean too large.</summary>
     [Fact]
     public void Of_SlightWear_TakesTheMiddleOfTheLikelihood()
