@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using LeverDraw.Drafting.Annotations;
 using LeverDraw.Drafting.Layout;
 using LeverDraw.Drafting.Plotting;
@@ -36,26 +35,6 @@ internal sealed class BlockStore(SheetContent content, SheetUnit unit)
         if (!_placed.TryGetValue((view.Id, factor, style, thrift), out ViewBlock? block))
             Keep(block = Annotated(view, factor, style).Place(thrift), style, thrift);
         return block;
-    }
-
-    /// <summary>Several views, one beside the other on as many processors as there are: no view's places hang on another's.</summary>
-    public ViewBlock[] Views(ImmutableArray<ViewSource> views, double factor, DraftingStyle style, double thrift)
-    {
-        ViewSource[] missing = [.. views.Where(v => !IsPlaced(v, factor, style, thrift))];
-        if (missing.Length > 1)
-        {
-            AnnotatedView?[] annotated = [.. missing.Select(v => _views.GetValueOrDefault((v.Id, factor, style)))];
-            LabelStore[] labels = [.. missing.Select(LabelsOf)];
-            var blocks = new ViewBlock[missing.Length];
-            System.Threading.Tasks.Parallel.For(0, missing.Length, i => blocks[i] = (annotated[i] ??= new AnnotatedView(missing[i], factor, style, labels[i])).Place(thrift));
-            for (int i = 0; i < missing.Length; i++)
-            {
-                _views[(missing[i].Id, factor, style)] = annotated[i]!;
-                Keep(blocks[i], style, thrift);
-            }
-        }
-
-        return [.. views.Select(v => View(v, factor, style, thrift))];
     }
 
     private AnnotatedView Annotated(ViewSource view, double factor, DraftingStyle style)

@@ -78,7 +78,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, P
     }
 
     private PaperBlock[] Main(ImmutableArray<ViewSource> projected, double thrift) =>
-        [.. store.Views(projected, scale.Factor, style, thrift).Select(PaperBlock.Of)];
+        [.. projected.Select(v => PaperBlock.Of(store.View(v, scale.Factor, style, thrift)))];
 
     private static double WidthOf(PaperBlock[] row) => row.Sum(b => b.Bounds.Width) + ((row.Length + 1) * Cell.Gap);
 
