@@ -25,8 +25,8 @@ public static class PaperNumber
     public static int Paper(double millimetres, Span<byte> to)
     {
         double scaled = Checked(millimetres) * 1e4;
-        long whole = (long)Math.Round(scaled + Math.CopySign(EdgeBias, scaled), MidpointRounding.AwayFromZero);
-        return Fixed(whole, PaperDecimals, 0, to);
+        // Cut off half a place further out: rounded away from zero.
+        return Fixed((long)(scaled + Math.CopySign(0.5 + EdgeBias, scaled)), PaperDecimals, 0, to);
     }
 
     /// <summary>A DXF real: at most ten decimals and at least one.</summary>

@@ -161,10 +161,10 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     {
         if (double.IsNaN(place.TextAt))
             return LetterOnLeader(place, shape);
-        (LineAt _, PlacedExtra placed) = Lay(place);
         // The text stands on its own dimension line; the box must not claim that line for itself.
         label.AddTo(shape, TextCorner(_levels[place.Line].Level, place.TextAt), _reading, _read, _style.Clearance, drop: _style.TextGap);
-        placed.AddTo(shape, _style.Clearance);
+        if (_stack is not null || _datum is not null)
+            Lay(place).Placed.AddTo(shape, _style.Clearance);
         return true;
     }
 

@@ -24,6 +24,9 @@ public sealed class AnnotationSolver
 
     private int _moves;
 
+    /// <summary>Some place that was taken, for good or for a while, may have paid for room.</summary>
+    private bool _hasPaidForRoom;
+
     private AnnotationSolver(ViewField field, PlaceSet[] places, Sprawl sprawl, PlaceShape scratch, PlaceShape lines)
     {
         _field = field;
@@ -35,17 +38,20 @@ public sealed class AnnotationSolver
     }
 
     /// <summary>The chosen candidate for each annotation, and which of them still break a hard rule.</summary>
-    public static (Candidate[] Chosen, int[] Unplaced) Solve(ViewField field, IReadOnlyList<IReadOnlyList<Candidate>> annotations, Sprawl sprawl = default) =>
-        Solve(field, [.. annotations.Select(places => new ReadyPlaces(places))], sprawl, new PlaceShape(), new PlaceShape());
+    public static (Candidate[] Chosen, int[] Unplaced) Solve(ViewField field, IReadOnlyList<IReadOnlyList<Candidate>> annotations, Sprawl sprawl = default)
+    {
+        Placing placing = Solve(field, [.. annotations.Select(places => new ReadyPlaces(places))], sprawl, new PlaceShape(), new PlaceShape());
+        return (placing.Chosen, placing.Unplaced);
+    }
 
-    internal static (Candidate[] Chosen, int[] Unplaced) Solve(ViewField field, PlaceSet[] annotations, Sprawl sprawl, PlaceShape scratch, PlaceShape lines)
+    internal static Placing Solve(ViewField field, PlaceSet[] annotations, Sprawl sprawl, PlaceShape scratch, PlaceShape lines)
     {
         foreach (PlaceSet places in annotations)
             places.ForgetFloors();
         return new AnnotationSolver(field, annotations, sprawl, scratch, lines).Run();
     }
 
-    private (Candidate[] Chosen, int[] Unplaced) Run()
+    private Placing Run()
     {
         for (int i = 0; i < _places.Length; i++)
         {
@@ -69,7 +75,7 @@ public sealed class AnnotationSolver
                 unplaced.Add(i);
         }
 
-        return ([.. _chosen.Select(c => c!)], [.. unplaced]);
+        return new Placing([.. _chosen.Select(c => c!)], [.. unplaced], _hasPaidForRoom);
     }
 
     private bool MoveEach()
@@ -137,7 +143,10 @@ public sealed class AnnotationSolver
     {
         for (int i = 0; i < _places.Length; i++)
         {
-            if (CostAmong(i) >= PlacingCosts.Broken && new JointMove(_field, _weigher, _places, _chosen).Try(i))
+            if (CostAmong(i) < PlacingCosts.Broken)
+                continue;
+            _hasPaidForRoom = true;
+            if (new JointMove(_field, _weigher, _places, _chosen).Try(i))
                 return true;
         }
 
@@ -166,7 +175,10 @@ public sealed class AnnotationSolver
             current = places.Keep(rank, _weigher.Shape);
         }
 
-        return (current ?? throw new InvalidOperationException("An annotation has no possible place."), bestCost);
+        if (current is null)
+            throw new InvalidOperationException("An annotation has no possible place.");
+        _hasPaidForRoom |= _weigher.PaysForRoom(current);
+        return (current, bestCost);
     }
 
     private double CostAmong(int self) => _weigher.CostOf(_chosen[self]!, self);

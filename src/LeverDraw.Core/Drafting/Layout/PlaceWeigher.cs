@@ -110,6 +110,8 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
         return cost;
     }
 
+    public bool PaysForRoom(Candidate place) => sprawl.Of(place.Bounds) > 0;
+
     /// <summary>The lettering meets the ink of another annotation: a rule is broken whatever the lines do.</summary>
     private bool MeetsLettering(int self)
     {

@@ -15,38 +15,51 @@ internal sealed class BlockStore(SheetContent content, SheetUnit unit)
 
     private readonly Dictionary<(string View, double Factor, DraftingStyle Style), AnnotatedView> _views = [];
     private readonly Dictionary<(string View, double Factor, DraftingStyle Style, double Thrift), ViewBlock> _placed = [];
-    private readonly Dictionary<(string View, DraftingStyle Style), ViewBlock> _first = [];
-    private readonly Dictionary<string, (DraftingStyle Style, ViewBlock Block)> _firstOfAll = new(StringComparer.Ordinal);
-    private readonly LabelStore _labels = new();
-    private readonly PlaceShape _scratch = new(), _lines = new();
+    private readonly Dictionary<(string View, DraftingStyle Style), PlacedView> _first = [];
+    private readonly Dictionary<string, PlacedView> _firstOfAll = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, LabelStore> _labels = new(StringComparer.Ordinal);
     private readonly NotesText _text = new(content.Notes);
     private readonly Dictionary<double, NotesLines> _noteLines = [];
     private readonly Dictionary<(double Width, double Lettering), PaperBlock> _notes = [];
     private readonly Dictionary<double, string[]> _tooLong = [];
     private readonly Dictionary<string, double> _sizes = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Box2D> _bare = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Box2D> _drawn = new(StringComparer.Ordinal);
     private readonly Dictionary<(int Table, double Lettering), PaperBlock> _tables = [];
 
     /// <summary>Whether it is already known how a view is placed.</summary>
     public bool IsPlaced(ViewSource view, double factor, DraftingStyle style, double thrift) => _placed.ContainsKey((view.Id, factor, style, thrift));
 
-    /// <summary>Whether a view has been placed at all, at any scale and in any style.</summary>
-    public bool IsKnown(ViewSource view) => _firstOfAll.ContainsKey(view.Id);
-
     public ViewBlock View(ViewSource view, double factor, DraftingStyle style, double thrift)
     {
-        if (_placed.TryGetValue((view.Id, factor, style, thrift), out ViewBlock? block))
-            return block;
-        if (!_views.TryGetValue((view.Id, factor, style), out AnnotatedView? annotated))
-            _views.Add((view.Id, factor, style), annotated = new AnnotatedView(view, factor, style, _labels));
-        block = annotated.Place(thrift, _scratch, _lines);
-        _first.TryAdd((view.Id, style), block);
-        _firstOfAll.TryAdd(view.Id, (style, block));
-        _placed.Add((view.Id, factor, style, thrift), block);
+        if (!_placed.TryGetValue((view.Id, factor, style, thrift), out ViewBlock? block))
+            Keep(block = Annotated(view, factor, style).Place(thrift), style, thrift);
         return block;
     }
 
-    /// <summary>The least room a view is likely to take: what it takes if it has been placed so; else by what it takes where it was first placed; of one that has not been placed at all, what is drawn.</summary>
+    private AnnotatedView Annotated(ViewSource view, double factor, DraftingStyle style)
+    {
+        if (!_views.TryGetValue((view.Id, factor, style), out AnnotatedView? annotated))
+            _views.Add((view.Id, factor, style), annotated = new AnnotatedView(view, factor, style, LabelsOf(view)));
+        return annotated;
+    }
+
+    private LabelStore LabelsOf(ViewSource view)
+    {
+        if (!_labels.TryGetValue(view.Id, out LabelStore? labels))
+            _labels.Add(view.Id, labels = new LabelStore());
+        return labels;
+    }
+
+    private void Keep(ViewBlock block, DraftingStyle style, double thrift)
+    {
+        var placed = new PlacedView(block, style);
+        _first.TryAdd((block.Source.Id, style), placed);
+        _firstOfAll.TryAdd(block.Source.Id, placed);
+        _placed.Add((block.Source.Id, block.Scale, style, thrift), block);
+    }
+
+    /// <summary>The least room a view is likely to take: what it takes if it has been placed so; else by what it takes where it was first placed; of one that has not been placed at all, what is drawn (of a main view, its outlines).</summary>
     /// <param name="of">Of the estimated room for annotations, what is counted.</param>
     /// <remarks>Lettering and dimension lines round a view hardly depend on its scale. The shares make up for sizes that find room inside a larger view, and for thrift.</remarks>
     public (double Width, double Height) Estimate(ViewSource view, double factor, DraftingStyle style, double thrift, double of = 1)
@@ -55,19 +68,23 @@ internal sealed class BlockStore(SheetContent content, SheetUnit unit)
         if (_placed.TryGetValue((view.Id, factor, style, thrift), out ViewBlock? placed))
             return (placed.Bounds.Width, placed.Bounds.Height + caption);
         double share = SameStyle;
-        if (!_first.TryGetValue((view.Id, style), out ViewBlock? known))
+        if (!_first.TryGetValue((view.Id, style), out PlacedView? known))
         {
-            if (!_firstOfAll.TryGetValue(view.Id, out (DraftingStyle Style, ViewBlock Block) other))
-                return (Bare(view).Width * factor, (Bare(view).Height * factor) + caption);
-            known = other.Block;
-            share = OtherStyle * style.LetteringHeight / other.Style.LetteringHeight;
+            if (!_firstOfAll.TryGetValue(view.Id, out known))
+            {
+                Box2D box = view.IsMain ? Bare(view) : Drawn(view);
+                return (box.Width * factor, (box.Height * factor) + caption);
+            }
+
+            share = OtherStyle * style.LetteringHeight / known.Style.LetteringHeight;
         }
 
         share *= of;
-        double grown = factor / known.Scale;
+        Box2D core = known.Block.Core, bounds = known.Block.Bounds;
+        double grown = factor / known.Block.Scale;
         return (
-            (known.Core.Width * grown) + ((known.Bounds.Width - known.Core.Width) * share),
-            (known.Core.Height * grown) + ((known.Bounds.Height - known.Core.Height) * share) + caption);
+            (core.Width * grown) + ((bounds.Width - core.Width) * share),
+            (core.Height * grown) + ((bounds.Height - core.Height) * share) + caption);
     }
 
     /// <summary>Entries of the title block that are too long for a width.</summary>
@@ -83,6 +100,18 @@ internal sealed class BlockStore(SheetContent content, SheetUnit unit)
     {
         if (!_bare.TryGetValue(view.Id, out Box2D box))
             _bare.Add(view.Id, box = view.Outlines.Aggregate(Box2D.Empty, (b, o) => b.Union(o.Contour.Transformed(view.Orientation).Box)));
+        return box;
+    }
+
+    /// <summary>The box of all lines of a view as it stands on the sheet, view millimetres: its block is never smaller.</summary>
+    private Box2D Drawn(ViewSource view)
+    {
+        if (!_drawn.TryGetValue(view.Id, out Box2D box))
+        {
+            box = view.Loops.Aggregate(Bare(view), (b, l) => b.Union(l.Contour.Transformed(view.Orientation).Box));
+            _drawn.Add(view.Id, box = view.Edges.Aggregate(box, (b, e) => b.Union(e.Edge.Transformed(view.Orientation).Box)));
+        }
+
         return box;
     }
 
@@ -127,3 +156,6 @@ internal sealed class BlockStore(SheetContent content, SheetUnit unit)
         return block;
     }
 }
+
+/// <summary>A view as it was placed, and in which style.</summary>
+internal sealed record PlacedView(ViewBlock Block, DraftingStyle Style);

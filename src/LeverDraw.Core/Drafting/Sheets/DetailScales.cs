@@ -30,20 +30,32 @@ internal sealed class DetailScales
     public IEnumerable<DrawingScale[]> All()
     {
         int[] smallestFirst = [.. Enumerable.Range(0, _sizes.Length).Where(i => _mayGrow[i]).OrderByDescending(i => _areDetails[i]).ThenBy(i => _sizes[i])];
-        var tried = new HashSet<string>();
+        var tried = new List<DrawingScale[]>();
         for (int count = smallestFirst.Length; count > 0; count--)
         {
             foreach (DrawingScale enlarged in Enlargements())
             {
                 DrawingScale[] scales = [.. _sizes.Select((_, i) => Array.IndexOf(smallestFirst, i) is >= 0 and var at && at < count ? Largest(i, enlarged) : _main)];
-                if (tried.Add(string.Join(' ', scales)))
+                if (IsNew(scales))
                     yield return scales;
             }
         }
 
         DrawingScale[] none = [.. _sizes.Select(_ => _main)];
-        if (tried.Add(string.Join(' ', none)))
+        if (IsNew(none))
             yield return none;
+
+        bool IsNew(DrawingScale[] scales)
+        {
+            foreach (DrawingScale[] earlier in tried)
+            {
+                if (earlier.AsSpan().SequenceEqual(scales))
+                    return false;
+            }
+
+            tried.Add(scales);
+            return true;
+        }
     }
 
     /// <summary>Every detail is larger than in the view it is taken from.</summary>

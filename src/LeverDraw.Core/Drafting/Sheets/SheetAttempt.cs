@@ -9,7 +9,7 @@ using LeverDraw.Standards;
 namespace LeverDraw.Drafting.Sheets;
 
 /// <summary>One try at a sheet: a paper size, a main scale, a style. Details take the largest enlargement for which all is held.</summary>
-internal sealed class SheetAttempt(SheetContent content, SheetOptions options, SheetRoom room, DrawingScale scale, DraftingStyle style, SheetEase ease, BlockStore store)
+internal sealed class SheetAttempt(SheetContent content, SheetOptions options, PaperRoom room, DrawingScale scale, DraftingStyle style, SheetEase ease, BlockStore store)
 {
     /// <summary>Prices of width: the usual one, and those for paper that is too narrow for that.</summary>
     private const double Generous = 0.25;
@@ -52,12 +52,14 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
         ImmutableArray<ViewSource> projected = options.Projection == ProjectionMethod.ThirdAngle
             ? [.. content.FromLeft, content.Front, .. content.FromRight]
             : [.. content.FromRight, content.Front, .. content.FromLeft];
-        DrawingScale[] plain = [.. content.Others.Select(_ => scale)];
         if (CannotFit(projected))
             return null;
+        DrawingScale[] plain = [.. content.Others.Select(_ => scale)];
+        var choices = new DetailScales(content, scale, store.SizeOf);
+        DrawingScale[][] wanted = [.. choices.All().Where(s => choices.EnlargesDetails(s) == (ease != SheetEase.PlainDetails))];
         foreach (double thrift in (double[])[Generous, Thrifty, Stingy])
         {
-            if (!CouldHold(projected, plain, thrift, letterings[^1]))
+            if (!CouldHold(projected, plain, thrift, letterings[^1]) || !wanted.Any(others => CouldHold(projected, others, thrift, letterings[^1], Wary)))
                 continue;
             PaperBlock[] main = Main(projected, thrift);
             double width = WidthOf(main);
@@ -68,7 +70,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
             if (IsUnclear(main, ref reason))
                 return null;
             // What does not go in with nothing enlarged goes in with nothing larger either.
-            if (width <= _field.Width && CouldHold(projected, plain, thrift, letterings[^1]) && WithDetails(projected, main, letterings, thrift, ref reason) is { } plot)
+            if (width <= _field.Width && CouldHold(projected, plain, thrift, letterings[^1]) && WithDetails(projected, main, wanted, letterings, thrift, ref reason) is { } plot)
                 return plot;
         }
 
@@ -80,10 +82,9 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
 
     private static double WidthOf(PaperBlock[] row) => row.Sum(b => b.Bounds.Width) + ((row.Length + 1) * Cell.Gap);
 
-    private PlotSheet? WithDetails(ImmutableArray<ViewSource> projected, PaperBlock[] main, double[] letterings, double thrift, ref string? reason)
+    private PlotSheet? WithDetails(ImmutableArray<ViewSource> projected, PaperBlock[] main, DrawingScale[][] wanted, double[] letterings, double thrift, ref string? reason)
     {
-        var choices = new DetailScales(content, scale, store.SizeOf);
-        foreach (DrawingScale[] others in choices.All().Where(s => choices.EnlargesDetails(s) == (ease != SheetEase.PlainDetails)))
+        foreach (DrawingScale[] others in wanted)
         {
             if (WithScales(projected, main, others, letterings, thrift, ref reason) is { } plot)
                 return plot;
@@ -109,7 +110,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, S
             bool isNew = !store.IsPlaced(content.Others[i], others[i].Factor, style, ForDetails(thrift));
             details[i] = Detail(content.Others[i], others[i], ForDetails(thrift));
             // One that turns out larger than it looked may settle it: then the others need not be placed.
-            if (isNew && i + 1 < details.Length && content.Others.All(store.IsKnown) && !CouldHold(projected, others, thrift, letterings[^1], Wary))
+            if (isNew && i + 1 < details.Length && !CouldHold(projected, others, thrift, letterings[^1], Wary))
                 return null;
         }
 

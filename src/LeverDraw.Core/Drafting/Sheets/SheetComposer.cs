@@ -40,7 +40,7 @@ public static class SheetComposer
         Checked<PlotSheet>? crowded = null;
         foreach (SheetFormat sheet in sheets)
         {
-            var room = new SheetRoom(sheet, content, store);
+            var room = new PaperRoom(sheet, content, store);
             foreach ((DrawingScale scale, DraftingStyle style, SheetEase ease) in Tries(sheet, sheet == sheets[^1], options))
             {
                 // Better crowded at full size than with room to spare below it.

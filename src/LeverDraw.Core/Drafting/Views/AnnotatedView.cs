@@ -17,6 +17,10 @@ internal sealed class AnnotatedView
     private readonly ViewField _field;
     private readonly int[] _order;
     private readonly PlaceSet[] _places;
+    private readonly PlaceShape _scratch = new(), _lines = new();
+
+    /// <summary>The placing that holds at every price from one on, if one was found.</summary>
+    private (double From, ViewBlock Block)? _atAnyPrice;
 
     public AnnotatedView(ViewSource view, double scale, DraftingStyle style, LabelStore? labels = null)
     {
@@ -32,17 +36,21 @@ internal sealed class AnnotatedView
     }
 
     /// <param name="thrift">Price of each millimetre by which an annotation makes the block wider; high where paper is narrow.</param>
-    /// <param name="scratch">Two shapes to work with, whatever is in them.</param>
-    public ViewBlock Place(double thrift, PlaceShape? scratch = null, PlaceShape? lines = null)
+    public ViewBlock Place(double thrift)
     {
-        (Candidate[] chosen, int[] unplaced) = AnnotationSolver.Solve(_field, _places, Sprawl.Around(_ink.Core, _style, thrift), scratch ?? new PlaceShape(), lines ?? new PlaceShape());
+        if (_atAnyPrice is { } known && thrift >= known.From)
+            return known.Block;
+        (Candidate[] chosen, int[] unplaced, bool paysForRoom) = AnnotationSolver.Solve(_field, _places, Sprawl.Around(_ink.Core, _style, thrift), _scratch, _lines);
         Box2D bounds = _ink.Bounds;
         foreach (Candidate candidate in chosen)
             bounds = bounds.Union(candidate.Bounds);
         Candidate[] inViewOrder = new Candidate[chosen.Length];
         for (int position = 0; position < chosen.Length; position++)
             inViewOrder[_order[position]] = chosen[position];
-        return new ViewBlock(_view, _scale, bounds, _ink.Core, () => Ink(inViewOrder), [.. unplaced.Select(i => _view.Annotations[_order[i]].Name)]);
+        var block = new ViewBlock(_view, _scale, bounds, _ink.Core, () => Ink(inViewOrder), [.. unplaced.Select(i => _view.Annotations[_order[i]].Name)]);
+        if (!paysForRoom)
+            _atAnyPrice = (thrift, block);
+        return block;
     }
 
     private BlockInk Ink(Candidate[] chosen)

@@ -6,7 +6,7 @@ using LeverDraw.Standards;
 namespace LeverDraw.Drafting.Sheets;
 
 /// <summary>The room on one paper, and whether blocks of given sizes go into it. That is asked often while a sheet is composed: what earlier answers settle is not worked out again.</summary>
-internal sealed class SheetRoom
+internal sealed class PaperRoom
 {
     /// <summary>Widths to which notes are wrapped, in heights of their lettering: from a narrow column to one long line each.</summary>
     private static readonly double[] NoteWidths = [30, 38, 48, 60, 72, 90, 110];
@@ -16,7 +16,7 @@ internal sealed class SheetRoom
     private readonly List<((double Width, double Height)[] Blocks, double Lettering)> _refused = [];
     private DivisionPlan? _plan;
 
-    public SheetRoom(SheetFormat sheet, SheetContent content, BlockStore store)
+    public PaperRoom(SheetFormat sheet, SheetContent content, BlockStore store)
     {
         _store = store;
         Sheet = sheet;

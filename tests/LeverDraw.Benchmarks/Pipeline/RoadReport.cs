@@ -1,0 +1,50 @@
+using System.Diagnostics;
+using System.Globalization;
+using LeverDraw.Drafting.Sheets;
+using LeverDraw.Writers.Svg;
+
+namespace LeverDraw.Benchmarks.Pipeline;
+
+/// <summary>A quick look at the bar of docs/adr/0008-speed-of-layout.md: per shipped profile the median time from its text to the bytes of an SVG, warm. <see cref="DrawingRoadBenchmarks"/> takes longer and says more.</summary>
+internal static class RoadReport
+{
+    /// <summary>So often that the compiler is done with everything.</summary>
+    private const int Warm = 60;
+
+    private const int Runs = 61;
+
+    public static void Write(TextWriter to, IReadOnlyList<string> papers)
+    {
+        to.WriteLine("profile            paper    median ms  least ms  garbage KB");
+        foreach (string paper in papers)
+        {
+            foreach (string name in Inputs.Names)
+            {
+                (double median, double least, long garbage) = Measure(name, new SheetOptions(LeverDraw.Standards.Sheets.Named(paper).Value));
+                to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{name,-18} {paper,-8} {median,9:0.00} {least,9:0.00} {garbage / 1024,11}"));
+            }
+        }
+    }
+
+    private static (double Median, double Least, long Garbage) Measure(string name, SheetOptions options)
+    {
+        Inputs inputs = Inputs.Load();
+        // As a host that writes many files would: one stream, emptied each time.
+        using var svg = new MemoryStream();
+        var times = new List<double>(Runs);
+        long before = 0;
+        for (int run = -Warm; run < Runs; run++)
+        {
+            if (run == 0)
+                before = GC.GetTotalAllocatedBytes(precise: true);
+            long start = Stopwatch.GetTimestamp();
+            svg.SetLength(0);
+            new SvgWriter().Write(inputs.Sheet(name, options), svg);
+            if (run >= 0)
+                times.Add(Stopwatch.GetElapsedTime(start).TotalMilliseconds);
+        }
+
+        times.Sort();
+        return (times[Runs / 2], times[0], (GC.GetTotalAllocatedBytes(precise: true) - before) / Runs);
+    }
+}
