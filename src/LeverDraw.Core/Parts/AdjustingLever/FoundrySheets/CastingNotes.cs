@@ -77,7 +77,7 @@ internal static class CastingNotes
 
     /// <summary>Off the joint, the gate and the machined faces, far apart, and no drafted face alone: draft is alike on both outer sides (own proposal).</summary>
     private static string PickUp(Lever shape) =>
-        "FOUNDRY AND MACHINIST MEASURE FROM THE SAME POINTS (AGREE): 3 ON THE ARMS' FRONT (TONGUE SIDE), MIDDLE OF THE ARMS' OUTER SIDES, HEAD'S " + (shape.Forms.Head == LeverFields.Round ? "ROUND." : "TOP.");
+        "BOTH SHOPS MEASURE FROM 3 POINTS ON THE ARMS' FRONT (TONGUE SIDE), MIDDLE OF THE ARMS' OUTER SIDES, HEAD'S " + (shape.Forms.Head == LeverFields.Round ? "ROUND." : "TOP.");
 
     private static IEnumerable<string> Thin(CastingLever casting)
     {

@@ -46,7 +46,7 @@ internal static class LeverHoleNote
         (Length least, Length most) = StatedLimits.Of(size) is { } limits ? (limits.Min - pin, limits.Max - pin) : (clearance, clearance);
         string range = least == most ? text.Fine(clearance) : text.FineRange(least, most);
         if (taper.IsParallel)
-            return "CLEARANCE AT MID-PLANE " + range + " ON A PIN OF ⌀" + text.Fine(pin) + " THERE.";
+            return "CLEARANCE AT MID-PLANE " + range + ", PIN ⌀" + text.Fine(pin) + ".";
         Length from = PinClearance.ReamingDepthFor(least, taper), to = PinClearance.ReamingDepthFor(most, taper);
         string depth = least == most ? text.Number(from) : text.InSentence(Hundredths(from, Math.Ceiling, -1), Hundredths(to, Math.Floor, 1));
         return "RUNNING CLEARANCE " + range + ", PIN HOME: REAM " + depth + " DEEPER THAN WHERE THE HOLE JUST TAKES THE PIN.";

@@ -55,7 +55,7 @@ internal static class LeverNotes
 
     private static IEnumerable<string> General(Lever lever, Profile profile, DimensionText text)
     {
-        yield return "(SIZES IN ROUND BRACKETS) FOLLOW FROM OTHERS AND ARE NOT TO BE CHECKED.";
+        yield return "(SIZES IN ROUND BRACKETS) FOLLOW FROM OTHERS: NOT CHECKED.";
         SizeValue fillet = lever.Sizes[LeverFields.Fillet], round = lever.Sizes[LeverFields.EdgeRound];
         string blends = fillet.Millimetres > 0 ? "FILLETS WITHOUT A SIZE R" + text.Number(fillet.Nominal) : "INNER CORNERS WITHOUT A SIZE SHARP";
         blends += round.Millimetres > 0 ? ", OUTER CORNERS R" + text.Number(round.Nominal) + ", SIZES TO SHARP CORNERS" : ", OUTER CORNERS SHARP";
@@ -92,7 +92,7 @@ internal static class LeverNotes
 
     private static IEnumerable<string> Machining(Lever lever, DimensionText text)
     {
-        yield return "MACHINE: HOLE, " + LeverSymbols.HeadFaces(lever) + ", PADS, TONGUE FLANKS AND NOSE. OTHER SIZES WITH A TOLERANCE OF THEIR OWN" + (lever.Sizes[LeverFields.ForkGap].Tolerance is null ? "" : " (FORK'S GAP)") + ": AS CAST WHERE THE CASTING HOLDS THEM, ELSE MACHINE.";
+        yield return "MACHINE HOLE, " + LeverSymbols.HeadFaces(lever) + ", PADS, TONGUE FLANKS AND NOSE; OTHER TOLERANCED SIZES" + (lever.Sizes[LeverFields.ForkGap].Tolerance is null ? "" : " (FORK'S GAP)") + " ONLY IF NOT HELD AS CAST.";
         yield return LeverSymbols.Note(lever);
         yield return "EDGE SIGN: MACHINED EDGES. HOLE'S MOUTH: DEBURR ONLY, AT MOST " + text.Number(_mouthBreak) + ".";
         yield return Tongue(lever, text);

@@ -38,7 +38,7 @@ public class LeverContentTests
     [Theory]
     [InlineData("levers/middle", "RUNNING CLEARANCE 0.08 TO 0.098 mm, PIN HOME: REAM 3.84 TO 4.7 mm DEEPER THAN WHERE THE HOLE JUST TAKES THE PIN.")]
     [InlineData("levers/early", "RUNNING CLEARANCE 0.04 TO 0.052 mm, PIN HOME: REAM 1.92 TO 2.49 mm DEEPER THAN WHERE THE HOLE JUST TAKES THE PIN.")]
-    [InlineData("levers/late", "CLEARANCE AT MID-PLANE 0.23 TO 0.255 mm ON A PIN OF ⌀2.57 THERE.")]
+    [InlineData("levers/late", "CLEARANCE AT MID-PLANE 0.23 TO 0.255 mm, PIN ⌀2.57.")]
     public void Notes_AnyHole_SayHowTheClearanceIsReached(string profile, string note) => Assert.Contains(note, Content(profile).Notes);
 
     // The profile states grade 7 as agreed. ISO 8062-3:2007 total widths 0.74, 0.78, 0.82 and 0.90 mm, halved. Without one, the process's usual grades: MaterialNotesTests.
