@@ -140,7 +140,7 @@ public class LeverContentTests
         Assert.Equal((9.5, "9.5"), Said(profile, "head.width"));
         Assert.Equal((0.5, "(2× 0.5)"), Said(profile, "boss.height"));
         string notes = string.Join('\n', Content(profile).Notes);
-        Assert.Contains("MACHINE: HOLE, BOSS FACES, PADS", notes, StringComparison.Ordinal);
+        Assert.Contains("MACHINE HOLE, BOSS FACES, PADS", notes, StringComparison.Ordinal);
         Assert.Contains("B MID-PLANE OF BOSS FACES", notes, StringComparison.Ordinal);
         Assert.DoesNotContain("HEAD FACES", notes, StringComparison.Ordinal);
     }
