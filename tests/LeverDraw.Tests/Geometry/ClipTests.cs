@@ -81,7 +81,9 @@ public class ClipTests
             Point2D on = corner % 2 == 0 ? edge.Start : new(c.Box.MinX + (x * c.Box.Width), c.Box.MinY + (y * c.Box.Height));
             Vector2D u = corner % 4 == 0 ? edge.TangentAt(0) : Vector2D.FromAngle(angle);
             double left = ContourClip.ByLine(c, on, u).Sum(ContourMeasure.Area), right = ContourClip.ByLine(c, on, -u).Sum(ContourMeasure.Area);
-            Assert.Equal(1, (left + right) / ContourMeasure.Area(c), 1e-9);
+            // A line nearer to an edge than what counts as coincident is taken as along it: at most that distance times a chord is lost.
+            double area = ContourMeasure.Area(c), sliver = Coincidence.Distance * (c.Box.Width + c.Box.Height);
+            Assert.InRange(left + right, (area * (1 - 1e-9)) - sliver, (area * (1 + 1e-9)) + sliver);
         },
         iter: 2000);
 
