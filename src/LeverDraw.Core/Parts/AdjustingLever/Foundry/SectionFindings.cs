@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using LeverDraw.Diagnostics;
+using LeverDraw.Geometry;
 using LeverDraw.Profiles;
 using LeverDraw.Standards;
 using LeverDraw.Tolerancing.Allowances;
@@ -33,7 +34,11 @@ internal static class SectionFindings
 
         double moduli = HeadModulus(lever) / ArmModulus(lever);
         if (moduli > MostModulusRatio)
-            yield return DiagnosticCatalogue.HotSpot.At(values.PositionOf(LeverFields.HeadDepth), LeverFields.HeadDepth.Name, "head", Mm(head), Mm(arm), "arms", Ratio(moduli));
+        {
+            // Where arms and tongue run into the head the metal may be thicker than the head is deep. To a hundredth: finer is not searched for.
+            Length thickest = Length.FromMillimetres(Math.Round(2 * InscribedCircle.Largest(lever.SideProfile).Radius, 2));
+            yield return DiagnosticCatalogue.HotSpot.At(values.PositionOf(LeverFields.HeadDepth), LeverFields.HeadDepth.Name, "head", Mm(thickest), Mm(arm), "arms", Ratio(moduli));
+        }
 
         foreach (SizeField field in new[] { LeverFields.Fillet, LeverFields.FootFillet, LeverFields.HeadFillet })
         {
