@@ -78,9 +78,9 @@ internal static class LeverPadDetail
         {
             yield return new RadiusDimension("pads.end_radius", round.Radius, text.Reference(Length.FromMillimetres(round.Radius), "2× R"), ClearArcs.Of(round));
         }
-        else if (side.PadCorner is { } corner)
+        else if (side.PadCorner is { } corner && lever.Sizes.Find(LeverFields.PadEndCorner) is { } radius)
         {
-            SizeValue radius = lever.Sizes[LeverFields.PadEndCorner];
+            // A casting whose stock leaves no full round has square ends with the general outer corners, which a note says.
             yield return new RadiusDimension(LeverFields.PadEndCorner.Name, radius.Millimetres, text.Size(radius, "4× R"), ClearArcs.Of(corner, side.Find("pad-corner-left")));
         }
 
