@@ -16,8 +16,6 @@ namespace LeverDraw.Cli.Commands;
 /// <summary><c>readings</c>: forms to measure survivors by, and what can be measured.</summary>
 internal static class ReadingsCommand
 {
-    private const int Dpi = 200;
-
     public static Command Build(Surroundings surroundings, CancellationToken stop) => new ExampleCommand(
         "readings", "Forms to measure worn survivors by, and what can be measured", "readings new --kind lever --out forms", "readings fields")
     {
@@ -59,17 +57,14 @@ internal static class ReadingsCommand
         if (writers.Length > 0)
         {
             DrawJob[] jobs = [.. FormSheet.Of(kind).Select(sheet => new DrawJob(kind.Name, sheet, options, [.. writers.Select(w => new PlannedFile(Place(sheet.Name, w.Extension == "dxf" ? "mm.dxf" : w.Extension), w))]))];
-            Progress progress = new(surroundings.Error, surroundings.ErrorIsTerminal, surroundings.Clock, jobs.Length * writers.Length);
-            SheetRenderer renderer = new(progress, stop);
-            Checked<Sheets> sheets = renderer.Compose(jobs);
-            if (!sheets.Ok)
+            List<Diagnostic> told = [];
+            if (SheetOutput.Render(surroundings, jobs, OutputOptions.UsualDpi, told, stop) is not { } rendered)
             {
-                new DiagnosticPrinter(surroundings.Files, surroundings.Error, surroundings.ColourError).Print(sheets.Diagnostics);
+                new DiagnosticPrinter(surroundings.Files, surroundings.Error, surroundings.ColourError).Print(told);
                 return ExitCode.InputFaults;
             }
 
-            files.AddRange(renderer.Render(jobs, sheets.Value, Dpi));
-            progress.End();
+            files.AddRange(rendered);
         }
 
         // A form that is there may be filled in already.

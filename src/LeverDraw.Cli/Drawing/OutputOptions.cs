@@ -15,7 +15,8 @@ namespace LeverDraw.Cli.Drawing;
 internal sealed class OutputOptions
 {
     private const string All = "all", Auto = "auto";
-    private const int LeastDpi = 30, MostDpi = 1200, UsualDpi = 200;
+    internal const int UsualDpi = 200;
+    private const int LeastDpi = 30, MostDpi = 1200;
 
     private readonly Option<string> format = Arguments.Word("--format", "Formats, with commas between", "svg,dxf,pdf,png", string.Join(',', DrawingWriters.All.Select(w => w.Format)));
     private readonly Option<string> folder = Arguments.Word("--out", "Folder for the files; made if missing", "DIR", ".");

@@ -17,7 +17,7 @@ internal sealed class BlockStore(SheetContent content, SheetUnit unit)
     private readonly Dictionary<(string View, double Factor, DraftingStyle Style, double Thrift), ViewBlock> _placed = [];
     private readonly Dictionary<(string View, DraftingStyle Style), PlacedView> _first = [];
     private readonly Dictionary<string, PlacedView> _firstOfAll = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, LabelStore> _labels = new(StringComparer.Ordinal);
+    private readonly LabelStore _labels = new();
     private readonly NotesText _text = new(content.Notes);
     private readonly Dictionary<double, NotesLines> _noteLines = [];
     private readonly Dictionary<(double Width, double Lettering), PaperBlock> _notes = [];
@@ -40,15 +40,8 @@ internal sealed class BlockStore(SheetContent content, SheetUnit unit)
     private AnnotatedView Annotated(ViewSource view, double factor, DraftingStyle style)
     {
         if (!_views.TryGetValue((view.Id, factor, style), out AnnotatedView? annotated))
-            _views.Add((view.Id, factor, style), annotated = new AnnotatedView(view, factor, style, LabelsOf(view)));
+            _views.Add((view.Id, factor, style), annotated = new AnnotatedView(view, factor, style, _labels));
         return annotated;
-    }
-
-    private LabelStore LabelsOf(ViewSource view)
-    {
-        if (!_labels.TryGetValue(view.Id, out LabelStore? labels))
-            _labels.Add(view.Id, labels = new LabelStore());
-        return labels;
     }
 
     private void Keep(ViewBlock block, DraftingStyle style, double thrift)
