@@ -5,8 +5,8 @@ using LeverDraw.Benchmarks.Specimens;
 // Not a timing: how well the estimates from worn survivors do, as docs/survivors.md shows it.
 if (args is ["survivors", ..])
     SurvivorReport.Write(Console.Out);
-// A look at the speed in a minute, as docs/adr/0008-speed-of-layout.md shows it: road, or road A4 letter.
-else if (args is ["road", .. var papers])
-    RoadReport.Write(Console.Out, papers.Length > 0 ? papers : ["A3"]);
+// A look at the speed in a minute, as docs/adr/0008-speed-of-layout.md shows it: road, or road A4 levers/middle.
+else if (args is ["road", .. var asked])
+    RoadReport.Write(Console.Out, asked);
 else
     BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

@@ -13,12 +13,16 @@ internal static class RoadReport
 
     private const int Runs = 61;
 
-    public static void Write(TextWriter to, IReadOnlyList<string> papers)
+    /// <param name="to">Where the table goes.</param>
+    /// <param name="asked">Papers, by default A3, and profiles as in levers/middle, by default all.</param>
+    public static void Write(TextWriter to, IReadOnlyList<string> asked)
     {
+        string[] names = [.. asked.Where(word => word.Contains('/', StringComparison.Ordinal))];
+        string[] papers = [.. asked.Except(names).DefaultIfEmpty("A3")];
         to.WriteLine("profile            paper    median ms  least ms  garbage KB");
         foreach (string paper in papers)
         {
-            foreach (string name in Inputs.Names)
+            foreach (string name in names.Length > 0 ? names : [.. Inputs.Names])
             {
                 (double median, double least, long garbage) = Measure(name, new SheetOptions(LeverDraw.Standards.Sheets.Named(paper).Value));
                 to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{name,-18} {paper,-8} {median,9:0.00} {least,9:0.00} {garbage / 1024,11}"));
