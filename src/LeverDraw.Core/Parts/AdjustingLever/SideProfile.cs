@@ -73,10 +73,12 @@ internal static class SideProfile
         path.To("shoulder-left", l.Shoulder);
         path.Turn("step-fillet-left", l.FilletCentre, l.CrownStart, false);
         path.Along("crown-left", leftCrown, path.Edges[0].Edge.Start);
-        double level = m.TongueLength - (m.TongueThickness / 2);
-        double covered = Math.Max((lo.Blend.To - Point2D.Origin).Dot(tongue.Frame.Along), (up.Blend.From - Point2D.Origin).Dot(tongue.Frame.Along));
-        findings.OddsIf(m.TongueForm == LeverFields.Bulb && covered > level, () => $"the head's fillets reach {LeverFindings.Mm(covered - level)} past the place where the neck ({LeverFindings.Mm(m.NeckThickness)}) is measured",
+        bool bulb = m.TongueForm == LeverFields.Bulb;
+        double covered = Math.Max((lo.Blend.To - Point2D.Origin).Dot(tongue.Frame.Along), (up.Blend.From - Point2D.Origin).Dot(tongue.Frame.Along)) - tongue.Level;
+        findings.OddsIf(bulb && covered > 0, () => $"the head's fillets reach {LeverFindings.Mm(covered)} past the place where the neck ({LeverFindings.Mm(m.NeckThickness)}) is measured",
             "Make the tongue longer, or the head fillet or the bulb smaller.", LeverFields.NeckThickness, LeverFields.HeadFillet, LeverFields.TongueLength);
+        findings.OddsIf(!bulb && covered > 0, () => $"the head's fillets reach {LeverFindings.Mm(covered)} past the nose's centre, where the tongue's thickness is measured",
+            "Make the tongue longer, or the head or the head fillet smaller.", LeverFields.TongueThickness, LeverFields.HeadFillet, LeverFields.TongueLength);
         foreach (PathFault fault in path.Faults)
             SideFaults.Report(fault, m, findings);
         return findings.HasErrors ? null : path.Done();

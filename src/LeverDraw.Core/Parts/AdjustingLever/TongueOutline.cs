@@ -6,16 +6,16 @@ namespace LeverDraw.Parts.AdjustingLever;
 /// <summary>The tongue's two flanks and its nose, as carriers ready to be joined to the head.</summary>
 /// <param name="Lower">Flank at +t, facing the pads, travelling out to the nose.</param>
 /// <param name="Upper">Flank at −t, travelling back to the head.</param>
+/// <param name="Level">How far out along the mid-line the flanks' thickness is stated: at the nose centre, or half a bulb behind it.</param>
 /// <param name="NoseRadius">Of the round nose, or of a parallel tongue's corners.</param>
 /// <param name="Stock">Laid on the nose and, but for a bulb, on the flanks.</param>
-internal sealed record TongueOutline(TongueFrame Frame, Edge Lower, Edge Upper, Point2D NoseCentre, double NoseRadius, double Stock = 0)
+internal sealed record TongueOutline(TongueFrame Frame, Edge Lower, Edge Upper, Point2D NoseCentre, double Level, double NoseRadius, double Stock = 0)
 {
     public static TongueOutline Of(LeverMeasures m)
     {
         TongueFrame frame = TongueFrame.Of(m.Sweep);
         (double sin, double cos) = Math.SinCos(m.FlankTaper);
         double half = m.TongueThickness / 2;
-        // Where the flanks' half thickness is stated: at the nose centre, or half a bulb behind it.
         double level = m.TongueForm == LeverFields.Bulb ? m.TongueLength - half : m.TongueLength;
         double there = m.TongueForm == LeverFields.Bulb ? m.NeckThickness / 2 : half;
         Edge lower = Carriers.Line(frame.At(level, there), (frame.Along * cos) - (frame.Across * sin));
@@ -24,10 +24,10 @@ internal sealed record TongueOutline(TongueFrame Frame, Edge Lower, Edge Upper, 
         return m.TongueForm switch
         {
             // A circle about a point of the mid-line touches both flanks when its radius is the half thickness there times cos g.
-            LeverFields.GearTooth => new(frame, lower, upper, nose, half * cos),
-            LeverFields.Cam => new(frame, CamFlank(m, frame, half, half * cos), upper, nose, half * cos),
-            LeverFields.Bulb => new(frame, lower, upper, nose, half),
-            _ => new(frame, lower, upper, nose, m.NoseCorner),
+            LeverFields.GearTooth => new(frame, lower, upper, nose, level, half * cos),
+            LeverFields.Cam => new(frame, CamFlank(m, frame, half, half * cos), upper, nose, level, half * cos),
+            LeverFields.Bulb => new(frame, lower, upper, nose, level, half),
+            _ => new(frame, lower, upper, nose, level, m.NoseCorner),
         };
     }
 

@@ -42,6 +42,8 @@ public class LeverPartTests
         { "mark.text", "mark.letter_height", "long" },
         { "blends.head_fillet", "tongue.sweep", "run into each other" },
         { "tongue.length", "blends.head_fillet", "flank is too short" },
+        { "tongue.thickness", "blends.head_fillet", "past the nose's centre" },
+        { "tongue.neck_thickness", "blends.head_fillet", "where the neck" },
     };
 
     [Theory]
@@ -166,6 +168,9 @@ public class LeverPartTests
         "as thick as the bulb" => DemoLevers.Rare().With(NeckThickness, 4.3),
         "no flank" => DemoLevers.Early().With(TongueForm, Cam).With(CamRadius, 6).With(TongueThickness, 6.5),
         "two corners of" => DemoLevers.Early().With(TongueForm, LeverFields.Parallel).With(NoseRadius, 2.2),
+        // The fillet ends √(9.5² − 7.05²) = 6.37 mm from the pivot, and the nose's corner begins at 6.2 + 4.1 / 2 − 0.5 = 7.75 mm.
+        "past the nose's centre" => DemoLevers.Early().With(TongueForm, LeverFields.Parallel).With(FlankTaper, 0).With(NoseRadius, 0.5).With(TongueLength, 6.2),
+        "where the neck" => DemoLevers.Rare().With(TongueLength, 8),
         "overhangs" => DemoLevers.Early().With(BossSides, Both).With(BossHeight, 0.5).With(BossDiameter, 9.4),
         "runs over" => DemoLevers.Early().With(BossSides, Both).With(BossHeight, 0.5).With(BossDiameter, 9).With(EdgeRound, 0.8),
         "round the hole" => DemoLevers.Early().With(HeadDepth, 5.5).With(ArmThickness, 3).With(PadThickness, 2.8).With(HoleDiameter, 5).With(TongueThickness, 2.5).With(FlankTaper, 2),
