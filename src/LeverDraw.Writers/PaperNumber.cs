@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Numerics;
 
 namespace LeverDraw.Writers;
 
@@ -65,34 +66,43 @@ public static class PaperNumber
     /// <summary>An integer with its point <paramref name="decimals"/> places from the right, without zeros at its end beyond <paramref name="keep"/> decimals.</summary>
     private static int Fixed(long scaled, int decimals, int keep, Span<byte> to)
     {
-        bool negative = scaled < 0;
-        ulong rest = negative ? (ulong)-scaled : (ulong)scaled;
-        while (decimals > keep && rest % 10 == 0)
+        int sign = 0;
+        if (scaled < 0)
         {
-            rest /= 10;
+            to[0] = (byte)'-';
+            sign = 1;
+        }
+
+        ulong size = scaled < 0 ? (ulong)-scaled : (ulong)scaled;
+        // Any paper coordinate goes into the shorter word, which is divided in half the time.
+        return sign + (size <= uint.MaxValue ? Fixed((uint)size, decimals, keep, to[sign..]) : Fixed(size, decimals, keep, to[sign..]));
+    }
+
+    private static int Fixed<T>(T size, int decimals, int keep, Span<byte> to)
+        where T : struct, IBinaryInteger<T>, IUnsignedNumber<T>
+    {
+        T ten = T.CreateTruncating(10);
+        for (T shorter = size / ten; decimals > keep && shorter * ten == size; shorter = size / ten)
+        {
+            size = shorter;
             decimals--;
         }
 
-        int length = (negative ? 1 : 0) + Math.Max(Digits(rest), decimals + 1) + (decimals > 0 ? 1 : 0);
+        int digits = 1;
+        for (T rest = size; rest >= ten; rest /= ten)
+            digits++;
+        digits = Math.Max(digits, decimals + 1);
+        int length = decimals > 0 ? digits + 1 : digits;
         int at = length;
-        for (int place = 0; at > (negative ? 1 : 0); place++)
+        for (int place = 0; place < digits; place++)
         {
             if (place == decimals && place > 0)
                 to[--at] = (byte)'.';
-            (rest, ulong digit) = Math.DivRem(rest, 10);
-            to[--at] = (byte)('0' + digit);
+            T rest = size / ten;
+            to[--at] = (byte)('0' + byte.CreateTruncating(size - (rest * ten)));
+            size = rest;
         }
 
-        if (negative)
-            to[0] = (byte)'-';
         return length;
-    }
-
-    private static int Digits(ulong value)
-    {
-        int digits = 1;
-        for (ulong next = 10; value >= next && digits < 19; next *= 10)
-            digits++;
-        return digits;
     }
 }

@@ -5,6 +5,9 @@ namespace LeverDraw.Geometry;
 /// <param name="Rotation">Radians, counter-clockwise.</param>
 public readonly record struct Transform2D(double Scale, double Rotation, bool Mirrored, Vector2D Translation)
 {
+    private readonly double _sin = Rotation == 0 ? 0 : Math.Sin(Rotation);
+    private readonly double _cos = Rotation == 0 ? 1 : Math.Cos(Rotation);
+
     public static Transform2D Identity => new(1, 0, false, default);
 
     public static Transform2D Move(double x, double y) => new(1, 0, false, new Vector2D(x, y));
@@ -21,8 +24,7 @@ public readonly record struct Transform2D(double Scale, double Rotation, bool Mi
         double x = Mirrored ? -v.X : v.X;
         if (Rotation == 0)
             return new Vector2D(x * Scale, v.Y * Scale);
-        (double sin, double cos) = Math.SinCos(Rotation);
-        return new Vector2D(((x * cos) - (v.Y * sin)) * Scale, ((x * sin) + (v.Y * cos)) * Scale);
+        return new Vector2D(((x * _cos) - (v.Y * _sin)) * Scale, ((x * _sin) + (v.Y * _cos)) * Scale);
     }
 
     public Point2D Apply(Point2D p) => Point2D.Origin + Apply(p - Point2D.Origin) + Translation;
