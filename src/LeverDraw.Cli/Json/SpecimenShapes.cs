@@ -28,7 +28,7 @@ internal sealed record SurvivorSizeShape(string Field, double Value, double From
 
 internal sealed record FormShape(string Field, string Word, int Agreeing, int Specimens);
 
-internal sealed record TieShape(bool Agrees, double ChiSquare, int Freedom, IReadOnlyList<ResidualShape> Residuals);
+internal sealed record TieShape(string Specimen, bool Agrees, double ChiSquare, int Freedom, IReadOnlyList<ResidualShape> Residuals);
 
 internal sealed record ResidualShape(string Field, double Estimated, double Adjusted, double Residual, double InDeviations);
 

@@ -24,9 +24,9 @@ internal static class ReconstructPrinter
             to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{form.Measurand.Name}: {form.Word} ({form.Agreeing} of {form.Specimens})"));
         foreach (TieGroup tie in found.Ties.Where(t => t.Freedom > 0))
         {
-            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"tied sizes {(tie.Agrees ? "agree" : "DISAGREE")}: chi-square {tie.ChiSquare:0.0}, limit {tie.Limit:0.0}"));
+            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"tied sizes of {tie.Specimen} {(tie.Agrees ? "agree" : "DISAGREE")}: chi-square {tie.ChiSquare:0.0}, limit {tie.Limit:0.0}"));
             foreach (TieResidual r in tie.Residuals)
-                to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {r.Name}: {r.Estimated:0.000} to {r.Adjusted:0.000}, residual {r.Residual:+0.000;-0.000;0} ({r.Weighed:+0.0;-0.0;0} deviations)"));
+                to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {r.Name}: {r.Read:0.000} to {r.Adjusted:0.000}, residual {r.Residual:+0.000;-0.000;0} ({r.Weighed:+0.0;-0.0;0} deviations)"));
         }
 
         if (contraction is { } shown)
@@ -37,5 +37,5 @@ internal static class ReconstructPrinter
         size.Estimate.Measurand.Name, size.Estimate.Value, size.Estimate.From, size.Estimate.To, size.Estimate.Likeliest, ProfileWriting.Rule(size.Estimate), size.Estimate.Specimens, size.Estimate.Readings, [.. size.Sensible.Select(s => s.Name)]);
 
     public static TieShape Shape(TieGroup tie) => new(
-        tie.Agrees, tie.ChiSquare, tie.Freedom, [.. tie.Residuals.Select(r => new ResidualShape(r.Name, r.Estimated, r.Adjusted, r.Residual, r.Weighed))]);
+        tie.Specimen, tie.Agrees, tie.ChiSquare, tie.Freedom, [.. tie.Residuals.Select(r => new ResidualShape(r.Name, r.Read, r.Adjusted, r.Residual, r.Weighed))]);
 }

@@ -106,9 +106,9 @@ public static partial class DiagnosticCatalogue
         "reconstruct readings.csv --kind pin   # only levers were read", ["pin"]);
 
     public static DiagnosticKind SizesDisagree { get; } = new("LD721", Severity.Warning, "tied sizes disagree",
-        "The readings of {0} do not fit together: chi-square {1} where {2} is the 95 % limit.",
+        "The readings of {0} on specimen {1} do not fit together: chi-square {2} where {3} is the 95 % limit.",
         "Look at the residuals, and read the one that stands out again.",
-        "arms 5.2 mm, gap 14 mm and width over all 26 mm", ["'arms.width', 'fork.gap' and 'fork.outside'", "31.4", "3.8"]);
+        "arms 5.2 mm, gap 14 mm and width over all 26 mm", ["'arms.width', 'fork.gap' and 'fork.outside'", "A", "185.6", "3.8"]);
 
     public static DiagnosticKind FieldNotRead { get; } = new("LD722", Severity.Warning, "size not read",
         "'{0}' was not read on any specimen: {1}",

@@ -16,7 +16,8 @@ internal static class TomlReading
     private static readonly TomlSerializerOptions Options = new() { MaxDepth = DeepestNesting };
 
     /// <summary>The document as far as it could be read; null when nothing could.</summary>
-    public static ProfileDocument? Read(SourceMap source, FileFaults faults)
+    /// <param name="deepest">How many names an entry may have, its table among them.</param>
+    public static ProfileDocument? Read(SourceMap source, FileFaults faults, int deepest = 2)
     {
         DocumentSyntax tree;
         try
@@ -37,7 +38,7 @@ internal static class TomlReading
             return null;
         }
         HashSet<int> brokenLines = SyntaxFaults.Tell(source, tree.Diagnostics.Select(d => (Span(source, d.Span), d.Message)), faults);
-        Walk walk = new(source, faults, brokenLines);
+        Walk walk = new(source, faults, brokenLines, deepest);
         foreach (KeyValueSyntax item in tree.KeyValues)
             walk.Add([], item);
         foreach (TableSyntaxBase table in tree.Tables)
@@ -64,7 +65,7 @@ internal static class TomlReading
         return null;
     }
 
-    private sealed class Walk(SourceMap source, FileFaults faults, HashSet<int> brokenLines)
+    private sealed class Walk(SourceMap source, FileFaults faults, HashSet<int> brokenLines, int deepest)
     {
         private readonly ImmutableArray<RawTable>.Builder tables = ImmutableArray.CreateBuilder<RawTable>();
         private readonly ImmutableArray<RawEntry>.Builder entries = ImmutableArray.CreateBuilder<RawEntry>();
@@ -114,7 +115,7 @@ internal static class TomlReading
                     AddEntry(member with { Path = [entry.Path[0], .. member.Path] });
                 return;
             }
-            if (entry.Path.Length > 2)
+            if (entry.Path.Length > deepest)
             {
                 if (entry.Value is not null)
                     faults.Add(DiagnosticCatalogue.BadShape, entry.KeySpan, null, "'" + Shortened(string.Join('.', entry.Path.Take(6))) + "'");

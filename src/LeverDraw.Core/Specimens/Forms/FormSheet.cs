@@ -100,15 +100,15 @@ public static class FormSheet
     private static SheetTable Specimen { get; } = new(string.Empty, [new("SPECIMEN"), new("MEASURED BY"), new("DATE")], [["\n" + Name, "\n" + Blank, "\n" + Blank]]);
 
     private static SheetTable Sizes(PartKind kind) => new(
-        string.Empty, [new("NO.", 0.5), new("SIZE"), new("WORN PLACE", 0.5), new("UNWORN PLACE", 0.5), new("INSTRUMENT", 0.5), new("ALTERED", 0.5)],
+        string.Empty, [new("NO.", 0.5), new("SIZE"), new("READING", 0.5), new("UNWORN PLACE", 0.5), new("INSTRUMENT", 0.5), new("ALTERED", 0.5)],
         [.. FormLines.Sizes(kind.Name).Select(Row)]);
 
-    /// <summary>What does not wear has one reading, in the first of the two places.</summary>
+    /// <summary>What does not wear has one reading. Dots on a second line leave the height of two to write above them.</summary>
     private static ImmutableArray<string> Row(FormLine line)
     {
         bool wears = line.Measurand.Wear != WearSide.None;
-        string number = line.Number.ToString(CultureInfo.InvariantCulture), size = line.Measurand.Name + "\n" + (wears ? "unworn: " + line.Measurand.Witness.Split(',')[0] : string.Empty);
-        return [number, size, Blank, wears ? Blank : "–", string.Empty, "yes / no"];
+        string number = line.Number.ToString(CultureInfo.InvariantCulture), size = line.Measurand.Name + (wears ? "\nunworn: " + line.Measurand.Witness.Split(',')[0] : string.Empty);
+        return [number, size, "\n" + Blank, wears ? "\n" + Blank : "–", string.Empty, "yes / no"];
     }
 
     private static SheetTable Seen(PartKind kind) => new(string.Empty, [new("SEEN"), new("RING ONE")],
@@ -117,21 +117,23 @@ public static class FormSheet
     private static readonly ImmutableArray<string> WritingNotes =
     [
         "WRITE THE UNIT BESIDE EACH READING; TWO READINGS SIDE BY SIDE ARE BETTER THAN ONE.",
-        "UNWORN PLACE: ONE OF THE SAME SIZE THAT NOTHING RUBBED ON. READ THERE FIRST.",
+        "READING: WHERE IT WORE, IF IT WORE. UNWORN PLACE: ONE OF THE SAME SIZE THAT NOTHING RUBBED ON; READ THERE FIRST.",
         "ALTERED: FILED, DRILLED OUT, SQUEEZED OR SOLDERED.",
     ];
+
+    private static string Row(string name) => NumberOf(name, FormLines.Sizes(PartKinds.Lever.Name))!;
 
     private static ImmutableArray<string> Notes(PartKind kind) => kind == PartKinds.Pin
         ?
         [
-            "SHAPE SHOWN IS A STAND-IN: MEASURE THE PIN, NOT THE SHEET.",
+            "SHAPE SHOWN IS A STAND-IN: MEASURE THE PIN, NOT THE SHEET. NUMBERS ARE ROWS OF THE TABLE, NOT SIZES.",
             .. WritingNotes,
             "SAFETY: DRIVE NO PIN OUT ONLY TO MEASURE IT. SMALL END FIRST, LUG SUPPORTED: BRITTLE IRON. EYE PROTECTION.",
         ]
         :
         [
-            "SHAPE SHOWN IS A STAND-IN: MEASURE THE LEVER, NOT THE SHEET.",
-            "HOLE: PIN GAUGES FROM BOTH SIDES; THE DIFFERENCE OVER THE WIDTH IS THE TAPER.",
+            "SHAPE SHOWN IS A STAND-IN: MEASURE THE LEVER, NOT THE SHEET. NUMBERS ARE ROWS OF SHEET 2, NOT SIZES.",
+            "HOLE: PIN GAUGES. PARALLEL: " + Row("hole.diameter") + " ONLY. TAPERED: " + Row("hole.larger_side") + " AND " + Row("hole.smaller_side") + ", FROM BOTH SIDES.",
             "SAFETY: DO NOT SQUEEZE OR BEND A CAST LEVER. DRIVE NO PIN OUT ONLY TO MEASURE. EYE PROTECTION.",
         ];
 

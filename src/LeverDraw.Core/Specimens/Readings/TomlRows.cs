@@ -1,23 +1,28 @@
 using System.Collections.Immutable;
 using LeverDraw.Diagnostics;
 using LeverDraw.Profiles;
+using LeverDraw.Specimens.Measuring;
 
 namespace LeverDraw.Specimens.Readings;
 
-/// <summary>Rows of a TOML file: a table per specimen, an entry per field, <c>"pads.thickness" = { witness = "3.3 mm", worn = "3.0 mm; 2.9 mm", instrument = "caliper" }</c>.</summary>
+/// <summary>Rows of a TOML file: a table per specimen, an entry per field, quoted or not, <c>"pads.thickness" = { witness = "3.3 mm", worn = "3.0 mm; 2.9 mm", instrument = "caliper" }</c>.</summary>
 internal static class TomlRows
 {
     private static readonly ImmutableArray<string> Parts = ["value", "worn", "witness", "instrument", "altered", "note"];
 
+    /// <summary>Specimen, and the two names of a field that stands without quotes.</summary>
+    private const int DottedField = 3;
+
     public static IEnumerable<RawReading> Read(SourceMap source, FileFaults faults)
     {
-        if (TomlReading.Read(source, faults) is not { } document)
+        if (TomlReading.Read(source, faults, DottedField) is not { } document)
             return [];
         var rows = new List<RawReading>();
         foreach (RawEntry entry in document.Entries.Where(e => e.Value is not null))
         {
-            if (entry.Path.Length < 2)
-                faults.Add(DiagnosticCatalogue.ReadingTable, entry.KeySpan, null, "'" + FieldReader.Shown(entry.Path[0]) + "' outside a specimen's table");
+            string whole = string.Join('.', entry.Path);
+            if (entry.Path.Length < 2 || Measurands.Find(whole) is not null)
+                faults.AddWithHint(DiagnosticCatalogue.ReadingTable, entry.KeySpan, null, "Put it below the line [A], A being the specimen.", "'" + FieldReader.Shown(whole) + "' outside a specimen's table");
             else
                 rows.AddRange(Rows(entry, source, faults));
         }
@@ -27,7 +32,7 @@ internal static class TomlRows
 
     private static IEnumerable<RawReading> Rows(RawEntry entry, SourceMap source, FileFaults faults)
     {
-        RawCell specimen = new(entry.Path[0], entry.KeySpan), field = new(entry.Path[1], entry.KeySpan), none = new(string.Empty, entry.KeySpan);
+        RawCell specimen = new(entry.Path[0], entry.KeySpan), field = new(string.Join('.', entry.Path.Skip(1)), entry.KeySpan), none = new(string.Empty, entry.KeySpan);
         if (entry.Value is not RawInline inline)
             return [new RawReading(specimen, field, Cell(entry.Value!, source), none, none, none, none, none)];
         var given = new Dictionary<string, RawCell>(StringComparer.Ordinal);
@@ -37,14 +42,14 @@ internal static class TomlRows
             if (!Parts.Contains(name) || !given.TryAdd(name, Cell(member.Value!, source)))
             {
                 string? near = NearestName.Of(name, Parts);
-                faults.AddWithHint(DiagnosticCatalogue.ReadingTable, member.KeySpan, entry.Path[1], near is null || near == name ? null : "Did you mean '" + near + "'?", "'" + FieldReader.Shown(name) + "'");
+                faults.AddWithHint(DiagnosticCatalogue.ReadingTable, member.KeySpan, field.Text, near is null || near == name ? null : "Did you mean '" + near + "'?", "'" + FieldReader.Shown(name) + "'");
             }
         }
 
         RawReading[] rows = [.. new[] { "value", "worn", "witness" }.Where(given.ContainsKey).Select(kind => new RawReading(
             specimen, field, given[kind], none, Get("instrument"), kind == "value" ? none : new RawCell(kind, given[kind].Span), Get("altered"), Get("note")))];
         if (rows.Length == 0)
-            faults.Add(DiagnosticCatalogue.ReadingTable, inline.Span, entry.Path[1], "A table without value, worn or witness");
+            faults.Add(DiagnosticCatalogue.ReadingTable, inline.Span, field.Text, "A table without value, worn or witness");
         return rows;
 
         RawCell Get(string name) => given.GetValueOrDefault(name, none);

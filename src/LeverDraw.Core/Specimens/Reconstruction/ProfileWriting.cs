@@ -82,10 +82,9 @@ public static class ProfileWriting
             EstimateRule.Median => "median of " + n,
             EstimateRule.Extreme => "extreme of " + n,
             EstimateRule.SecondExtreme => "second extreme of " + n,
-            EstimateRule.Likeliest => "likeliest of " + n,
-            _ => "from tied sizes",
+            _ => "likeliest of " + n,
         };
-        return estimate.IsAdjusted ? text + ", adjusted" : text;
+        return text + (estimate.IsTied ? ", from tied sizes" : estimate.IsAdjusted ? ", adjusted" : string.Empty);
     }
 
     /// <summary>The sensible sizes inside the interval, or that none or too many fit.</summary>

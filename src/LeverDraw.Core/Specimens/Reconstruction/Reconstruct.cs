@@ -37,18 +37,19 @@ public static class Reconstruct
         ImmutableArray<Measurand> all = [.. Measurands.All.Where(m => m.Part == kind.Name)];
         ImmutableArray<SeenForm> forms = [.. all.Select(m => Form(own, m)).OfType<SeenForm>()];
         Taper taper = TaperOf(own, forms);
-        var estimates = new Dictionary<string, SizeEstimate>(StringComparer.Ordinal);
+        var values = new Dictionary<string, ImmutableArray<SpecimenValue>>(StringComparer.Ordinal);
         foreach (Measurand measurand in all.Where(m => m.Kind is ReadingKind.Size or ReadingKind.Angle))
         {
-            if (own.Of(measurand) is { IsEmpty: false } values)
-                estimates[measurand.Name] = SizeEstimator.Of(measurand, values);
+            if (own.Of(measurand) is { IsEmpty: false } read)
+                values[measurand.Name] = read;
         }
 
-        ImmutableArray<TieGroup> ties = TiedSizes.Adjust(estimates, all, taper.Rate);
+        ImmutableArray<TieGroup> ties = TiedSizes.Adjust(own.Specimens, values, all, taper.Rate);
+        var estimates = all.Where(m => values.ContainsKey(m.Name)).ToDictionary(m => m.Name, m => SizeEstimator.Of(m, values[m.Name]), StringComparer.Ordinal);
         ImmutableArray<FieldSpec> missing = [.. kind.Fields.Fields.Where(f => !f.IsOptional && f.OnlyWhen is null && f is (SizeField or AngleField) && !estimates.ContainsKey(f.Name))];
         List<Diagnostic> told =
         [
-            .. ties.Where(t => !t.Agrees).Select(t => DiagnosticCatalogue.SizesDisagree.At(SourcePosition.WholeFile(readings.Path), t.Residuals[0].Name, string.Join(", ", t.Residuals.Select(r => "'" + r.Name + "'")), Math.Round(t.ChiSquare, 1), Math.Round(t.Limit, 1))),
+            .. ties.Where(t => !t.Agrees).Select(t => DiagnosticCatalogue.SizesDisagree.At(SourcePosition.WholeFile(readings.Path), t.Residuals[0].Name, string.Join(", ", t.Residuals.Select(r => "'" + r.Name + "'")), t.Specimen, Math.Round(t.ChiSquare, 1), Math.Round(t.Limit, 1))),
             .. missing.Select(f => DiagnosticCatalogue.FieldNotRead.At(SourcePosition.WholeFile(readings.Path), f.Name, f.Name, f.Help)),
         ];
         return Checked<Reconstruction>.Good(

@@ -19,9 +19,6 @@ public enum EstimateRule
 
     /// <summary>The middle of what all readings together make likely: of three or more where wear is slight beside the spread as made, and of more than ten: an extreme would overshoot.</summary>
     Likeliest,
-
-    /// <summary>Not read itself: it follows from sizes that were.</summary>
-    Tied,
 }
 
 /// <summary>What survivors say of one size: bare millimetres or degrees, as its measurand has it.</summary>
@@ -32,12 +29,12 @@ public enum EstimateRule
 /// <param name="Readings">How many readings they had.</param>
 public sealed record SizeEstimate(Measurand Measurand, double Value, double From, double To, EstimateRule Rule, int Specimens, int Readings)
 {
-    /// <summary>Of a worn size, the value that all readings together make as likely too small as too large; where wear is slight, the extreme lies beyond it. Null for a size that is not worn, and for an adjusted one.</summary>
+    /// <summary>Of a worn size, the value that all readings together make as likely too small as too large; where wear is slight, the extreme lies beyond it. Null for a size that is not worn.</summary>
     public double? Likeliest { get; init; }
 
-    /// <summary>Changed so that tied sizes agree.</summary>
+    /// <summary>On some specimen it was changed so that tied sizes agree.</summary>
     public bool IsAdjusted { get; init; }
 
-    /// <summary>A standard uncertainty that gives an interval as wide.</summary>
-    public double Deviation => (To - From) / (2 * 1.96);
+    /// <summary>It was read on no specimen: it follows from sizes that were.</summary>
+    public bool IsTied { get; init; }
 }

@@ -22,6 +22,9 @@ internal static class SizeEstimator
 
     private const double Probability = 0.95;
 
+    /// <summary>A step above this share of the spread as made is more than a little scatter (own; below, it adds 2 % to the variance).</summary>
+    private const double WideStep = 0.5;
+
     /// <summary>What is left out on either side of a worn size's likelihood. Not knowing the wear makes that too wide when the wear is the usual one: so much holds 95 % then (by simulation, docs/survivors.md).</summary>
     private const double WornTail = 0.03;
 
@@ -30,7 +33,11 @@ internal static class SizeEstimator
     {
         SpecimenValue[] unworn = [.. values.Where(v => !v.IsWorn)];
         SpecimenValue[] used = unworn.Length > 0 ? unworn : [.. values];
-        return unworn.Length > 0 ? Median(measurand, used) : LeastWorn(measurand, used);
+        return (unworn.Length > 0 ? Median(measurand, used) : LeastWorn(measurand, used)) with
+        {
+            IsAdjusted = used.Any(v => v.Ties == TieEffect.Adjusted),
+            IsTied = used.All(v => v.Ties == TieEffect.Told),
+        };
     }
 
     private static SizeEstimate Median(Measurand measurand, SpecimenValue[] used)
@@ -45,8 +52,18 @@ internal static class SizeEstimator
         double pooled = Math.Sqrt(((ProcessFreedom * ((made * made) + own)) + seen) / freedom);
         // The instrument's limits are taken as known.
         (double combined, double effective) = CombinedUncertainty.Of((MedianSpread.Of(n) * pooled, freedom), (common, double.PositiveInfinity));
-        double reach = Quantiles.StudentTwoSided(effective, Probability) * combined;
-        return new SizeEstimate(measurand, value, value - reach, value + reach, measurand.Wear == WearSide.None ? EstimateRule.Median : EstimateRule.Witness, n, used.Sum(v => v.Readings));
+        double reach = Quantiles.StudentTwoSided(effective, Probability) * combined, from = value - reach, to = value + reach;
+        if (used.Average(v => v.Step) > WideStep * made)
+            (from, to) = Stepped(used, value, made, common);
+        return new SizeEstimate(measurand, value, from, to, measurand.Wear == WearSide.None ? EstimateRule.Median : EstimateRule.Witness, n, used.Sum(v => v.Readings));
+    }
+
+    /// <summary>Readings in wide steps jump from mark to mark, and their median with them: the interval is that of grouped data, and never ends short of the median.</summary>
+    private static (double From, double To) Stepped(SpecimenValue[] used, double median, double made, double common)
+    {
+        double own = used.Average(v => Math.Max(0, (v.Own * v.Own) - (v.Step * v.Step / 12)));
+        GridLaw sizes = SteppedPosterior.Of([.. used.Select(v => new SteppedReading(v.Value, v.Step))], Math.Sqrt((made * made) + own), Math.Sqrt(3) * common);
+        return (Math.Min(sizes.Quantile((1 - Probability) / 2), median), Math.Max(sizes.Quantile((1 + Probability) / 2), median));
     }
 
     private static SizeEstimate LeastWorn(Measurand measurand, SpecimenValue[] used)

@@ -7,7 +7,7 @@ internal sealed class WornPosterior
     private const int Steps = 400;
 
     private readonly double _from, _step;
-    private readonly double[] _below = new double[Steps + 1];
+    private readonly GridLaw _law;
 
     /// <param name="common">Standard deviation of an error that all readings share (one instrument); it widens the result afterwards.</param>
     public WornPosterior(IReadOnlyList<double> readings, double deviation, double usualWear, double common)
@@ -28,19 +28,11 @@ internal sealed class WornPosterior
         double[] density = [.. logs.Select(l => Math.Exp(l - most))];
         if (common > 0)
             density = Smeared(density, common / _step);
-        for (int i = 1; i <= Steps; i++)
-            _below[i] = _below[i - 1] + ((density[i - 1] + density[i]) / 2);
+        _law = new GridLaw(_from, _step, density);
     }
 
     /// <summary>The value that the size stays below with this probability.</summary>
-    public double Quantile(double probability)
-    {
-        double wanted = probability * _below[Steps];
-        int at = Array.BinarySearch(_below, wanted);
-        at = Math.Clamp(at >= 0 ? at : ~at, 1, Steps);
-        double part = _below[at] - _below[at - 1];
-        return _from + (_step * (at - 1 + (part > 0 ? (wanted - _below[at - 1]) / part : 0)));
-    }
+    public double Quantile(double probability) => _law.Quantile(probability);
 
     private double[] LogLikelihoods(IReadOnlyList<double> readings, double deviation, double wear)
     {

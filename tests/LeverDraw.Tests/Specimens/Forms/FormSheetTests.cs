@@ -17,6 +17,7 @@ public sealed class FormSheetTests
     [InlineData("lever", "A3")]
     [InlineData("pin", "A4")]
     [InlineData("pin", "letter")]
+    [InlineData("pin", "A3")]
     public void Of_Paper_IsLegibleAndNumbersEveryLineOnce(string kind, string paper)
     {
         PartKind part = PartKinds.All.Single(k => k.Name == kind);
@@ -42,7 +43,7 @@ public sealed class FormSheetTests
         Assert.All(blanks, b => Assert.True(b.Width >= 25, FormattableString.Invariant($"{b.Width:0.0} mm")));
         double[] rows = [.. blanks.Select(b => b.Anchor.Y).Distinct().Order()];
         Assert.All(rows.Zip(rows.Skip(1), (a, b) => b - a).Where(d => d > 0.1), d => Assert.True(d >= 6, FormattableString.Invariant($"{d:0.0} mm")));
-        Assert.All(new[] { "INSTRUMENT", "ALTERED", "WORN PLACE", "UNWORN PLACE", "SPECIMEN" }, head => Assert.Contains(sheet.Items.OfType<PlotText>(), t => t.Text == head));
+        Assert.All(new[] { "INSTRUMENT", "ALTERED", "READING", "UNWORN PLACE", "SPECIMEN" }, head => Assert.Contains(sheet.Items.OfType<PlotText>(), t => t.Text == head));
     }
 
     /// <summary>On the small sheets the lever is shown at least as large as it is.</summary>

@@ -51,6 +51,16 @@ public sealed class ReadingsFileTests
         Assert.Equal(3.62, Assert.Single(read.Of(Measurands.Find("arms.thickness")!)).Value, 1e-12);
     }
 
+    /// <summary>A field's name means the same without its quotes; outside every specimen it belongs to none.</summary>
+    [Fact]
+    public void Read_TomlWithoutQuotes_IsTheSameField()
+    {
+        Checked<ReadingSet> read = ReadingsFile.Read("r.toml", new MemoryFiles().With("r.toml", "head.depth = \"8.2 mm\"\n[A]\nhead.width = \"9.5 mm\"\npads.thickness = { worn = \"2.9 mm\", wittness = \"3 mm\" }\n"));
+        Assert.Equal([("LD716", 1), ("LD716", 4)], read.Diagnostics.Select(d => (d.Code, d.Position!.Value.Line)));
+        Assert.Contains("[A]", read.Diagnostics[0].Suggestion, StringComparison.Ordinal);
+        Assert.Equal(9.5, ReadingsFile.Read("r.toml", new MemoryFiles().With("r.toml", "[A]\nhead.width = \"9.5 mm\"\n")).Value!.All.Single().Value, 1e-12);
+    }
+
     [Fact]
     public void Read_Toml_SaysTheSame()
     {

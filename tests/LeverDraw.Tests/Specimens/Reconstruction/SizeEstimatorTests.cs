@@ -68,49 +68,17 @@ public sealed class SizeEstimatorTests
         Assert.Equal(0.206, arm.Value - arm.From, 0.001);
     }
 
-    /// <summary>Taper from two pin-gauge readings by hand: (3.19 − 3.00)/9.5 = 0.02, 1 in 50, where 1 in 48 (0.0208333…) is the taper read.</summary>
-    /// <remarks>
-    /// Then the two ends should differ by 9.5/48 = 0.197917, and differ by 0.19. With equal weights at both ends and the head's width as good as certain, the misfit of 0.007917 is shared: each end moves by half of it,
-    /// 0.003958, and the middle is (3.19 + 3.00)/2 = 3.095. Its variance is half of one end's: ±0.02/√2 = ±0.01414.
-    /// </remarks>
+    /// <summary>Grouped data by hand: three radius gauges of 0.25 mm steps say that a radius lies from 4.875 to 5.125 mm; the interval is never let end short of their median, and is shorter than the scatter of three such steps alone.</summary>
     [Fact]
-    public void Adjust_HoleFromBothEnds_GivesMiddleTaperAndResidualsByHand()
+    public void Of_WideSteps_HoldsTheMedian()
     {
-        var estimates = new Dictionary<string, SizeEstimate>(StringComparer.Ordinal);
-        foreach ((string name, double value, double reach) in new[] { ("hole.larger_side", 3.19, 0.02), ("hole.smaller_side", 3.00, 0.02), ("head.width", 9.5, 0.0001) })
-            estimates[name] = new SizeEstimate(Measurands.Find(name)!, value, value - reach, value + reach, EstimateRule.Extreme, 1, 1);
-        TieGroup tie = Assert.Single(TiedSizes.Adjust(estimates, Measurands.Lever, 1.0 / 48));
-        SizeEstimate middle = estimates["hole.diameter"];
-        Assert.Equal(3.095, middle.Value, 1e-6);
-        Assert.Equal(0.01414, middle.To - middle.Value, 1e-5);
-        Assert.Equal(3.193958, tie.Residuals.Single(r => r.Name == "hole.larger_side").Adjusted, 1e-6);
-        Assert.Equal(2.996042, tie.Residuals.Single(r => r.Name == "hole.smaller_side").Adjusted, 1e-6);
-    }
-
-    /// <summary>The form asks for the distance from the axis to the head's top: twice that is the height, with twice the uncertainty.</summary>
-    [Fact]
-    public void Adjust_TopFromAxis_GivesTheHeadsHeight()
-    {
-        var estimates = new Dictionary<string, SizeEstimate>(StringComparer.Ordinal) { ["head.top_from_axis"] = new(Measurands.Find("head.top_from_axis")!, 4.75, 4.65, 4.85, EstimateRule.Median, 2, 2) };
-        TiedSizes.Adjust(estimates, Measurands.Lever, 0);
-        SizeEstimate height = estimates["head.height"];
-        Assert.Equal((9.5, 9.3, 9.7, EstimateRule.Tied), (Math.Round(height.Value, 6), Math.Round(height.From, 6), Math.Round(height.To, 6), height.Rule));
-    }
-
-    /// <summary>Gap 14 and arms 5.2 against 24.7 over all: the 0.3 too much is shared by the squares of the uncertainties, arms twice.</summary>
-    [Fact]
-    public void Adjust_WidthOverAll_IsItsParts()
-    {
-        var estimates = new Dictionary<string, SizeEstimate>(StringComparer.Ordinal);
-        foreach ((string name, double value) in new[] { ("fork.gap", 14.0), ("arms.width", 5.2), ("fork.outside", 24.7) })
-            estimates[name] = new SizeEstimate(Measurands.Find(name)!, value, value - 0.196, value + 0.196, EstimateRule.Median, 1, 1);
-        TieGroup tie = Assert.Single(TiedSizes.Adjust(estimates, Measurands.Lever, 0));
-        // Equal uncertainties u and the misclosure m = 0.3: corrections m·(1, 2)/(1 + 4 + 1).
-        Assert.Equal(14.05, estimates["fork.gap"].Value, 1e-6);
-        Assert.Equal(5.3, estimates["arms.width"].Value, 1e-6);
-        Assert.Equal(24.65, tie.Residuals.Single(r => r.Name == "fork.outside").Adjusted, 1e-6);
-        Assert.Equal(0.3 * 0.3 / (6 * 0.1 * 0.1), tie.ChiSquare, 1e-6);
-        Assert.True(tie.Agrees);
+        Measurand radius = Measurands.Find("pads.crown_radius")!;
+        SpecimenValue[] read = [.. new[] { 4.75, 5.0, 5.75 }.Select(v => new SpecimenValue("x", v, false, 0.25 / Math.Sqrt(12), 0.25 / Math.Sqrt(3), 1) { Step = 0.25 })];
+        SizeEstimate estimate = SizeEstimator.Of(radius, [.. read]);
+        Assert.Equal(5.0, estimate.Value, 1e-9);
+        Assert.InRange(estimate.From, 4.5, 5.0);
+        // The mean of the three is 5.17: the grouped likelihood leans to it, the median does not.
+        Assert.True(estimate.To - estimate.Value > estimate.Value - estimate.From);
     }
 
     [Fact]
