@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using LeverDraw.Mechanism;
 using LeverDraw.Mechanism.Setups;
 using LeverDraw.Parts.AdjustingLever;
@@ -168,6 +169,22 @@ public sealed class BacklashReportTests
         // All four new: what the unworn setup of the same parts loses.
         Linkage unworn = DiskProfiles.Setup("middle").Linkage;
         Assert.Equal(unworn.Turns(unworn.ExactIdle()!.Value), report.Cures.Single(c => c.Parts.Length == 4).Turns!.Value, 1e-9);
+    }
+
+    // By hand: pads worn to 2.8 still run in a groove closed up to 2.95, a new lever's 3.05 do not go in: that set is no cure at any price.
+    [Fact]
+    public void Cures_NewPartThatDoesNotGoIn_IsNoCure()
+    {
+        Setup setup = DiskProfiles.Setup("rattling");
+        Assembly found = setup.Found with
+        {
+            Pad = new SizeLimits(Length.FromMillimetres(2.8), Length.FromMillimetres(2.8)),
+            Plane = setup.Found.Plane with { Nut = setup.Found.Plane.Nut with { Groove = new SizeValue(Length.FromMillimetres(2.95)) } },
+        };
+        ImmutableArray<Cure> cures = Cures.All(setup with { Found = found, Linkage = Linkage.Of(found)! });
+        Assert.Null(cures.Single(c => c.Parts.SequenceEqual([MechanismPart.Lever])).Turns);
+        Assert.NotNull(cures.Single(c => c.Parts.IsEmpty).Turns);
+        Assert.NotNull(cures.Single(c => c.Parts.Length == 2 && c.Parts.Contains(MechanismPart.Lever) && c.Parts.Contains(MechanismPart.Nut)).Turns);
     }
 
     [Fact]

@@ -25,7 +25,7 @@ public class ViewFieldProperties
         Gen.Select(Strokes, Points, Points).Sample((strokes, a, b) =>
         {
             Stroke leader = new(a, b, StrokeKind.Leader);
-            double crossings = strokes.Where(leader.Crosses).Sum(s => s.Kind switch
+            double crossings = strokes.Where(s => leader.Crosses(s)).Sum(s => s.Kind switch
             {
                 StrokeKind.Light => 0,
                 StrokeKind.Lining => PlacingCosts.CrossingLining(StrokeKind.Leader),
