@@ -45,15 +45,19 @@ public static class OverlaySheet
         };
     }
 
-    /// <summary>The table whole or in blocks, whichever lets the views be larger; on the smallest paper that any of them goes on. Narrow columns only where the wide ones do not go at all.</summary>
+    /// <summary>The table whole or in blocks, whichever lets the views be larger; on the smallest paper that any of them goes on. Narrow columns only where the wide ones do not go, or not with views of a good size.</summary>
     private static Checked<PlotSheet> Composed(LeverComparison comparison, SheetOptions options, ImmutableArray<string> verdicts)
     {
         Checked<PlotSheet>[] wide = Wide(options);
         if (Best(wide) is not { } best)
-            return options.Units.Second() is null || With(OverlayTableForm.FirstUnit, options) is not { Ok: true } narrow ? wide[0] : narrow;
-        // The picture is what the sheet is for: rather a crowded sheet with views of a good size than a calm one with small views.
-        bool mayGrow = best.Value!.MainScale < Good.Factor && options is { Scale: null, Paper: not null };
-        return mayGrow && Best(Wide(options with { Scale = Good })) is { } large ? large : best;
+            return Narrow(options) ?? wide[0];
+        if (best.Value!.MainScale >= Good.Factor || options is not { Scale: null, Paper: not null })
+            return best;
+        // The picture is what the sheet is for: rather a crowded sheet with views of a good size, or sizes in one unit, than small views.
+        SheetOptions large = options with { Scale = Good };
+        return Best(Wide(large)) ?? Narrow(large) ?? best;
+
+        Checked<PlotSheet>? Narrow(SheetOptions asked) => options.Units.Second() is not null && With(OverlayTableForm.FirstUnit, asked) is { Ok: true } narrow ? narrow : null;
 
         Checked<PlotSheet>[] Wide(SheetOptions asked) => [With(OverlayTableForm.Whole, asked), With(OverlayTableForm.Blocks, asked)];
 
