@@ -23,6 +23,9 @@ internal sealed record DrawChoices(
     int DotsPerInch,
     bool Tabled = false)
 {
+    /// <summary>Nobody asked for <see cref="Sheets"/>: a profile that has none of them draws all of its own.</summary>
+    public bool SheetsUnasked { get; init; }
+
     public SheetOptions SheetFor(Profile profile) => Sheet with
     {
         Units = Units ?? (profile.Units == LengthUnit.Inch ? ShownUnits.Inches : ShownUnits.Millimetres),

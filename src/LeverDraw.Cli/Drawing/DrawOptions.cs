@@ -37,6 +37,7 @@ internal sealed class DrawOptions
         DrawChoices choices = output with
         {
             Sheets = sheets.Contains(All) ? [] : sheets,
+            SheetsUnasked = words.IsUnasked(sheet),
             Sheet = output.Sheet with { Tolerances = words.One(tolerances, ("stated", ToleranceForm.Stated), ("deviations", ToleranceForm.Deviations), ("limits", ToleranceForm.Limits)) },
             Tabled = words.One(style, ("sizes", false), ("table", true)),
         };

@@ -53,9 +53,11 @@ internal static class DrawPlan
         });
 
     // A sheet that plots itself has no letters to put into a table.
-    private static IEnumerable<BuiltSheet> Wanted(BuiltPart part, DrawChoices choices) => part.Sheets
-        .Where(s => !choices.Tabled || s.Plot is null)
-        .Where(s => choices.Sheets.IsEmpty ? s.IsUsual : choices.Sheets.Contains(s.Name));
+    private static IEnumerable<BuiltSheet> Wanted(BuiltPart part, DrawChoices choices)
+    {
+        bool all = choices.Sheets.IsEmpty || (choices.SheetsUnasked && !part.Kind.SheetNames.Any(choices.Sheets.Contains));
+        return part.Sheets.Where(s => !choices.Tabled || s.Plot is null).Where(s => all ? s.IsUsual : choices.Sheets.Contains(s.Name));
+    }
 
     private static DrawJob JobOf(string path, BuiltPart part, BuiltSheet sheet, DrawChoices choices) => JobOf(path, sheet, choices.SheetFor(part.Profile), choices);
 

@@ -16,6 +16,8 @@ internal sealed class OptionWords(ParseResult parse, List<UsageFault> faults)
         return text;
     }
 
+    public bool IsUnasked(Option option) => parse.GetResult(option) is null or { Implicit: true };
+
     /// <summary>The value that belongs to the word; the first one after a fault.</summary>
     public T One<T>(Option<string> option, params ReadOnlySpan<(string Word, T Value)> known)
     {

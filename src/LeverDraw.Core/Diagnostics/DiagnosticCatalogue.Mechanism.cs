@@ -25,6 +25,11 @@ public static partial class DiagnosticCatalogue
         "Give the pin's profile too, and name its 'sheet.number' in the lever's 'hole.pin'.",
         "fits profiles/levers/middle.toml profiles/planes/middle.toml", ["Adjusting lever, middle", "'TC-P-02'"]);
 
+    public static DiagnosticKind NoRoom { get; } = new("LD444", Severity.Error, "parts do not go together",
+        "{0} has no room: the clearance is from {1} to {2}, and less than none at the middle of the limits.",
+        "Parts that turn in each other have some: measure both again, unworn against worn, and check which of them the setup names.",
+        "a measured pin that is larger than its hole", ["The hole on pin", "-0.22 mm", "-0.14 mm"]);
+
     private static ImmutableArray<DiagnosticKind> Mechanism() =>
-        [TongueNotReached, PadsNotReached, ThinLand, PinNotGiven];
+        [TongueNotReached, PadsNotReached, ThinLand, PinNotGiven, NoRoom];
 }

@@ -71,7 +71,7 @@ public sealed record BacklashReport(
         return new BacklashReport(
             setup,
             LostTurns.Of("as found", linkage),
-            Linkage.Of(setup.AllNew) is { } fresh ? LostTurns.Of("all parts new", fresh) : null,
+            Linkage.Of(setup.AllNew) is { GoesTogether: true } fresh ? LostTurns.Of("all parts new", fresh) : null,
             GapShare.Of(linkage),
             tolerances,
             tolerances.Simulate(linkage, question.Spread, question.Draws, question.Seed, target),

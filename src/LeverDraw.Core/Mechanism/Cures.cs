@@ -5,7 +5,7 @@ using LeverDraw.Units;
 namespace LeverDraw.Mechanism;
 
 /// <summary>A set of parts replaced at once.</summary>
-/// <param name="Turns">Lost turns afterwards, sizes typical, by the exact solution where there is one; null when the mechanism would not work.</param>
+/// <param name="Turns">Lost turns afterwards, sizes typical, by the exact solution where there is one; null when the parts would not go together or not work.</param>
 public sealed record Cure(ImmutableArray<MechanismPart> Parts, double Price, double? Turns, Linkage? Linkage);
 
 /// <summary>Which parts to replace: a gap belongs to two of them and gains overlap, so every set is worked out by itself.</summary>
@@ -22,7 +22,7 @@ public static class Cures
             int chosen = set;
             ImmutableArray<MechanismPart> parts = [.. priced.Where((_, i) => (chosen & (1 << i)) != 0)];
             Linkage? linkage = Linkage.Of(Replace(setup, parts));
-            all.Add(new Cure(parts, parts.Sum(p => setup.Prices[p]), linkage is null ? null : LostTurns.Of("", linkage).Meant, linkage));
+            all.Add(new Cure(parts, parts.Sum(p => setup.Prices[p]), linkage is { GoesTogether: true } ? LostTurns.Of("", linkage).Meant : null, linkage));
         }
 
         return [.. all.OrderBy(c => c.Price).ThenBy(c => c.Turns ?? double.PositiveInfinity).ThenBy(c => c.Parts.Length)];

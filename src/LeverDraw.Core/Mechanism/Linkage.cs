@@ -38,6 +38,9 @@ public sealed class Linkage
     /// <summary>With every size at the middle of its limits.</summary>
     public FourGaps Typical { get; }
 
+    /// <summary>No gap is less than none with every size at the middle of its limits. Where one is, there is no such mechanism, and every number of lost turns would be made up.</summary>
+    public bool GoesTogether => Gaps.All.All(gap => Typical[gap] >= Length.Zero);
+
     /// <summary>How the tongue stands in the slot at mid-travel.</summary>
     public Bearing Bearing { get; }
 

@@ -5,7 +5,8 @@ namespace LeverDraw.Tests.Tolerancing;
 
 public sealed class ToleranceChainTests
 {
-    // A published worked example, inch: worst case ±0.015, root-sum-square ±0.00794 about 0.020.
+    // Published worked example, reference table 11a, source S132 (a public page on tolerance stacks, "three parts in a housing"), inch:
+    // 4.020 ±0.005 less 2.000 ±0.003, 1.500 ±0.002 and 0.500 ±0.005; it prints worst case ±0.015 and root sum square ±0.00794 about 0.020.
     [Fact]
     public void Chain_ThreePartsInAHousing_AgreesWithThePublishedExample()
     {
@@ -22,7 +23,8 @@ public sealed class ToleranceChainTests
         Assert.Equal(0.02 + 0.00794, chain.RootSumSquare.Max.Inches, 5);
     }
 
-    // Published: five (ten) equal parts of ±0.1 give ±0.5 (±1.0) and ±0.224 (±0.316).
+    // Published, reference table 11a, sources S133 (a public machining tool's page, both) and S134 (a page that explains the root sum square, ten parts):
+    // five (ten) equal parts of ±0.1 mm; they print worst case ±0.5 (±1.0) and root sum square ±0.224 (±0.316).
     [Theory]
     [InlineData(5, 0.5, 0.224)]
     [InlineData(10, 1.0, 0.316)]
@@ -31,6 +33,18 @@ public sealed class ToleranceChainTests
         ToleranceChain chain = new(Enumerable.Range(0, parts).Select(_ => new ChainLink("part", Length.Zero, Pm(Length.FromMillimetres(0.1)))));
         Assert.Equal(worst, chain.WorstCase.Max.Millimetres, 9);
         Assert.Equal(statistical, chain.RootSumSquare.Max.Millimetres, 3);
+    }
+
+    // Reference table 11a, source S131 (a public page on housing gaps), mm: 40 ±0.1 less 25 ±0.05, 2 ±0.03 and 10 ±0.05. The page prints the gap of 3.00;
+    // its other results were not at hand, so by hand: 0.1 + 0.05 + 0.03 + 0.05 = 0.23 and √(0.01 + 0.0025 + 0.0009 + 0.0025) = 0.126095.
+    [Fact]
+    public void Chain_HousingGap_HasThePublishedGap()
+    {
+        (double Size, double PlusMinus, double Factor)[] links = [(40, 0.1, 1), (25, 0.05, -1), (2, 0.03, -1), (10, 0.05, -1)];
+        ToleranceChain chain = new(links.Select(l => new ChainLink("part", Length.FromMillimetres(l.Size), Pm(Length.FromMillimetres(l.PlusMinus)), l.Factor)));
+        Assert.Equal(3, chain.Nominal.Millimetres, 12);
+        Assert.Equal(3.23, chain.WorstCase.Max.Millimetres, 9);
+        Assert.Equal(3.126095, chain.RootSumSquare.Max.Millimetres, 6);
     }
 
     // By hand: 10 (+0.2/0) minus 4 (0/−0.1): middle 10.1 − 3.95 = 6.15, width 0.3, √(0.2² + 0.1²)/2 = 0.111803.

@@ -29,7 +29,8 @@ internal static class OverlayTables
     {
         ShownUnits shown = form != OverlayTableForm.FirstUnit ? units : units.MillimetresFirst() ? ShownUnits.Millimetres : ShownUnits.Inches;
         SheetTable differences = Differences(c, shown);
-        return [Legend(c), .. differences.InBlocks(form == OverlayTableForm.Blocks ? MostRows : Math.Max(1, differences.Rows.Length)), Figures(c, shown)];
+        ImmutableArray<SheetTable> all = [Legend(c), .. differences.InBlocks(form == OverlayTableForm.Blocks ? MostRows : Math.Max(1, differences.Rows.Length)), Figures(c, shown)];
+        return [.. all.Select(t => t with { IsClose = true })];
     }
 
     private static SheetTable Legend(LeverComparison c) => new(
@@ -46,16 +47,16 @@ internal static class OverlayTables
         ],
     };
 
+    /// <summary>Without the revision: the title block has both.</summary>
     private static string Named(string letter, LeverVariant variant)
     {
-        IFieldValues values = variant.Profile.Values;
-        string number = values.Get(CommonFields.Number), revision = values.Get(CommonFields.Revision);
-        return letter + ": " + variant.ShortName.ToUpperInvariant() + (number.Length > 0 ? ", " + number : string.Empty) + (revision.Length > 0 ? " REV " + revision : string.Empty);
+        string number = variant.Profile.Values.Get(CommonFields.Number);
+        return letter + ": " + variant.ShortName.ToUpperInvariant() + (number.Length > 0 ? ", " + number : string.Empty);
     }
 
     private static SheetTable Differences(LeverComparison c, ShownUnits units) => new(
         "WHERE THEY DIFFER",
-        [new TableColumn("SIZE, " + units.Words()), new TableColumn("A", 1), new TableColumn("B", 1), new TableColumn("Δ mm", 1), new TableColumn("Δ in", 1), new TableColumn("MATTERS FOR")],
+        [new TableColumn("SIZE, " + units.Words()), new TableColumn("A", 1), new TableColumn("B", 1), new TableColumn("Δ mm", 1), new TableColumn("Δ in", 1), new TableColumn("CHANGES")],
         [.. c.Sizes.Select(r => (ImmutableArray<string>)
         [
             LetteredName.Of(r.Name), .. Values(r, units).Select(Lettered), Delta(r, LengthUnit.Millimetre, units), r.Delta is null ? string.Empty : Delta(r, LengthUnit.Inch, units),

@@ -73,11 +73,10 @@ internal static class OverlayViews
 
     private static LeaderNote Note(string view, Deviation deviation, string letter, ImmutableArray<Point2D> places, DimensionText text)
     {
-        string other = letter == "A" ? "B" : "A";
         return new LeaderNote(
             view + ".distance." + letter,
             deviation.Distance.Millimetres,
-            Label.Of(text.Number(deviation.Shown), letter + (deviation.Outside ? " OUTSIDE " : " INSIDE ") + other),
+            Label.Of(text.Number(deviation.Shown), letter + (deviation.Outside ? " OUTSIDE" : " INSIDE")),
             places);
     }
 }

@@ -37,6 +37,9 @@ internal static class PlacingCosts
         _ => 9,
     };
 
+    /// <summary>Of one section line. A leader or a dimension line through the whole of a section costs about as much as one outline more; the few lines to a hole near the edge cost little.</summary>
+    public static double CrossingLining(StrokeKind kind) => kind is StrokeKind.Leader or StrokeKind.DimensionLine ? 1.5 : 0;
+
     public static double CrossingOther(StrokeKind a, StrokeKind b) => (a, b) switch
     {
         (StrokeKind.Mark, _) or (_, StrokeKind.Mark) => 70,

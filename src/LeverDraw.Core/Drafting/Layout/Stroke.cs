@@ -8,8 +8,11 @@ public enum StrokeKind : byte
     /// <summary>Part of the view: outlines, hidden edges.</summary>
     Feature,
 
-    /// <summary>Centre lines and section lining: may be crossed freely by lines, not by lettering.</summary>
+    /// <summary>Centre lines and the like: may be crossed freely by lines, not by lettering.</summary>
     Light,
+
+    /// <summary>Section lining: crossed by extension lines, by leaders and dimension lines only where little of it is.</summary>
+    Lining,
     DimensionLine,
     ExtensionLine,
     Leader,

@@ -147,12 +147,15 @@ public sealed class ViewField
                     ref readonly Stroke other = ref _strokes[i];
                     if (!stroke.IsNear(other, leader ? PlacingCosts.BesideLight : 0.5))
                         continue;
-                    if (other.Kind != StrokeKind.Light && stroke.Crosses(other))
+                    bool light = other.Kind is StrokeKind.Light or StrokeKind.Lining;
+                    if (!light && stroke.Crosses(other))
                         cost += PlacingCosts.CrossingFeature(stroke.Kind);
-                    else if (leader && !crossingsOnly && stroke.LiesBeside(other, other.Kind == StrokeKind.Light ? PlacingCosts.BesideLight : PlacingCosts.BesideFeature))
+                    else if (leader && !crossingsOnly && stroke.LiesBeside(other, light ? PlacingCosts.BesideLight : PlacingCosts.BesideFeature))
                         return cost + PlacingCosts.AlongFeature;
-                    else if (!crossingsOnly && (other.Kind != StrokeKind.Light || stroke.Kind is StrokeKind.DimensionLine) && stroke.RunsAlong(other, 0.4))
+                    else if (!crossingsOnly && (!light || stroke.Kind is StrokeKind.DimensionLine) && stroke.RunsAlong(other, 0.4))
                         return cost + PlacingCosts.AlongFeature;
+                    else if (other.Kind == StrokeKind.Lining && stroke.Crosses(other))
+                        cost += PlacingCosts.CrossingLining(stroke.Kind);
                 }
             }
         }

@@ -78,7 +78,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, P
     }
 
     private PaperBlock[] Main(ImmutableArray<ViewSource> projected, double thrift) =>
-        [.. projected.Select(v => PaperBlock.Of(store.View(v, scale.Factor, style, thrift)))];
+        [.. projected.Select(v => Captioned(v, scale, thrift))];
 
     private static double WidthOf(PaperBlock[] row) => row.Sum(b => b.Bounds.Width) + ((row.Length + 1) * Cell.Gap);
 
@@ -108,7 +108,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, P
         for (int i = 0; i < details.Length; i++)
         {
             bool isNew = !store.IsPlaced(content.Others[i], others[i].Factor, style, ForDetails(thrift));
-            details[i] = Detail(content.Others[i], others[i], ForDetails(thrift));
+            details[i] = Captioned(content.Others[i], others[i], ForDetails(thrift));
             // One that turns out larger than it looked may settle it: then the others need not be placed.
             if (isNew && i + 1 < details.Length && !CouldHold(projected, others, thrift, letterings[^1], Wary))
                 return null;
@@ -177,7 +177,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, P
         return width > _field.Width || height > _field.Height || (height > _field.Height - room.Title.Height && width > room.Title.MinX - _field.MinX + 1 && room.Title.Width >= _field.Width);
     }
 
-    private PaperBlock Detail(ViewSource view, DrawingScale own, double thrift)
+    private PaperBlock Captioned(ViewSource view, DrawingScale own, double thrift)
     {
         ViewBlock block = store.View(view, own.Factor, style, thrift);
         if (view.Title is { } name)

@@ -10,6 +10,9 @@ public sealed record SheetTable(string Title, ImmutableArray<TableColumn> Column
     /// <summary>What is drawn in the first column, a sample for each row: a legend. Empty for a table of words.</summary>
     public ImmutableArray<TableSample> Samples { get; init; } = [];
 
+    /// <summary>Rows stand closer than usual: tables that fill a sheet take the room that its views could be larger by.</summary>
+    public bool IsClose { get; init; }
+
     /// <summary>A long table in blocks of about as many rows each, to stand side by side; the title stands over each.</summary>
     /// <param name="most">Rows of a block.</param>
     public ImmutableArray<SheetTable> InBlocks(int most)

@@ -12,6 +12,9 @@ public static class TableBlock
     /// <summary>Free room left and right of an entry, and above and below it, in lettering heights: brackets hang 0.25 h and still clear the rule.</summary>
     private const double SidePad = 0.7, RowPad = 0.65;
 
+    /// <summary>The same above and below of a table set close: rows twice as high as their lettering still read easily.</summary>
+    private const double CloseRowPad = 0.5;
+
     /// <summary>Width of a sample, and the distance of its section lines, in lettering heights: long enough for two periods of a chain line.</summary>
     private const double SampleWidth = 8, SampleHatch = 0.75;
 
@@ -32,7 +35,8 @@ public static class TableBlock
         double[] xs = Borders(table.Columns.Length, i => (2 * SidePad * lettering) + (i == 0 && !table.Samples.IsEmpty
             ? SampleWidth * lettering
             : all.Max(row => WidthOf(row[i], lettering))));
-        double[] ys = Borders(all.Length, i => HeightOf(all[i], lettering));
+        double pad = table.IsClose ? CloseRowPad : RowPad;
+        double[] ys = Borders(all.Length, i => HeightOf(all[i], pad, lettering));
         double top = ys[^1];
         var items = ImmutableArray.CreateBuilder<PlotItem>();
         foreach (double x in xs)
@@ -92,8 +96,8 @@ public static class TableBlock
 
     private static double WidthOf(string entry, double lettering) => entry.Split('\n').Max(line => line.Length == 0 ? 0 : StrokeLettering.WidthOf(line, lettering));
 
-    private static double HeightOf(ImmutableArray<string> row, double lettering) =>
-        lettering * ((2 * RowPad) + 1 + (Pitch * (row.Max(cell => cell.Split('\n').Length) - 1)));
+    private static double HeightOf(ImmutableArray<string> row, double pad, double lettering) =>
+        lettering * ((2 * pad) + 1 + (Pitch * (row.Max(cell => cell.Split('\n').Length) - 1)));
 
     private static double[] Borders(int count, Func<int, double> size)
     {

@@ -79,6 +79,6 @@ internal sealed class ViewInk
         ImmutableArray<LineEdge> lines = HatchLines.Across(loops, region.Angle, spacing);
         _items.Add(new PlotHatch(region.Role, loops, region.Angle, spacing, lines, null, _view));
         foreach (LineEdge line in lines)
-            _strokes.Add(new Stroke(line.From, line.To, StrokeKind.Light));
+            _strokes.Add(new Stroke(line.From, line.To, StrokeKind.Lining));
     }
 }

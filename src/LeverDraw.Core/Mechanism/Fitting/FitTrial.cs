@@ -28,7 +28,7 @@ internal sealed class FitTrial
         Linkage? linkage = Linkage.Of(assembly);
         ImmutableArray<FitContact> contacts = new FitTrial(assembly, words).Contacts(linkage);
         FitVerdict verdict = contacts.Any(c => c.State == FitState.Fails) ? FitVerdict.DoesNotGo : contacts.Any(c => c.State == FitState.Loose) ? FitVerdict.WithPlay : FitVerdict.GoesIn;
-        return new LeverFit(fitted.Name, plane.Name, verdict, contacts, linkage is null ? null : LostTurns.Of(fitted.Name, linkage).Meant);
+        return new LeverFit(fitted.Name, plane.Name, verdict, contacts, linkage is { GoesTogether: true } ? LostTurns.Of(fitted.Name, linkage).Meant : null);
     }
 
     private ImmutableArray<FitContact> Contacts(Linkage? linkage) =>

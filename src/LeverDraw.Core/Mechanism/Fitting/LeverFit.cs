@@ -13,7 +13,7 @@ public enum FitVerdict
 }
 
 /// <summary>A lever on its pin tried in a plane, contact by contact.</summary>
-/// <param name="Turns">Lost turns of the nut, sizes typical; null when the parts do not work together.</param>
+/// <param name="Turns">Lost turns of the nut, sizes typical; null when the parts do not go together or not work.</param>
 public sealed record LeverFit(string Lever, string Plane, FitVerdict Verdict, ImmutableArray<FitContact> Contacts, double? Turns)
 {
     /// <summary>Every contact that is not simply good, in words.</summary>

@@ -99,13 +99,25 @@ public static class SetupReading
         foreach (Gap gap in Gaps.All)
         {
             SizeLimits worst = linkage.Sizes.Worst(gap);
-            if (worst.Min < Length.Zero)
-                yield return DiagnosticCatalogue.NoClearance.At(values.PositionOf(SetupFields.Lever), SetupFields.Lever.Name, "The " + gap.Words(), InMillimetres.InSentence(worst.Min), InMillimetres.InSentence(worst.Max));
+            if (worst.Min >= Length.Zero)
+                continue;
+            FieldSpec field = (FieldSpec?)Measured(gap).FirstOrDefault(f => values.Find(f) is not null) ?? SetupFields.Lever;
+            DiagnosticKind kind = linkage.Typical[gap] < Length.Zero ? DiagnosticCatalogue.NoRoom : DiagnosticCatalogue.NoClearance;
+            yield return kind.At(values.PositionOf(field), field.Name, "The " + gap.Words(), InMillimetres.InSentence(worst.Min), InMillimetres.InSentence(worst.Max));
         }
 
         if (linkage.Bearing.IsThin)
             yield return DiagnosticCatalogue.ThinLand.At(values.PositionOf(SetupFields.Lever), SetupFields.Lever.Name, InMillimetres.InSentence(linkage.Bearing.Land), InMillimetres.InSentence(linkage.Bearing.StandOut), InMillimetres.InSentence(Bearing.LeastLand));
     }
+
+    /// <summary>The sizes that an owner may have measured at a gap: a fault there is most likely in one of them.</summary>
+    private static SizeField[] Measured(Gap gap) => gap switch
+    {
+        Gap.Thread => [SetupFields.Thread],
+        Gap.Groove => [SetupFields.Groove, SetupFields.Pad, SetupFields.PadOffset],
+        Gap.Pivot => [SetupFields.PinDiameter, SetupFields.Hole],
+        _ => [SetupFields.Slot, SetupFields.Tongue],
+    };
 
     private static ImmutableDictionary<MechanismPart, double> Prices(IFieldValues values)
     {

@@ -96,8 +96,8 @@ public static class FitsSheet
 
     private static SheetTable Table(FitMatrix matrix) => new(
         "WHICH LEVER GOES INTO WHICH PLANE: TURNS OF THE NUT LOST",
-        [new("PLANE"), .. matrix.Levers.Select(l => new TableColumn(Broken(l), 0.5))],
-        [.. matrix.Planes.Select(p => (ImmutableArray<string>)[p, .. matrix.Levers.Select(l => Cell(matrix.Of(l, p)))])]);
+        [new("PLANE"), .. matrix.Levers.Select(l => new TableColumn(Broken(l.ToUpperInvariant()), 0.5))],
+        [.. matrix.Planes.Select(p => (ImmutableArray<string>)[p.ToUpperInvariant(), .. matrix.Levers.Select(l => Cell(matrix.Of(l, p)))])]);
 
     private static string Broken(string name) => name.IndexOf(", ", StringComparison.Ordinal) is > 0 and var at ? name[..(at + 1)] + "\n" + name[(at + 2)..] : name;
 

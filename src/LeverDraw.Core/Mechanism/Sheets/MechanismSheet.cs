@@ -85,7 +85,7 @@ public static class MechanismSheet
         var notes = ImmutableArray.CreateBuilder<string>();
         notes.Add($"{setup.Lever.Name}; {setup.Pin.Name}; {setup.Plane.Name}.".ToUpperInvariant());
         notes.Add($"LOST TURNS OF THE NUT, SIZES AT THE MIDDLE OF THEIR LIMITS: {Words.Turns(now.Meant)}" + (now.Exact is null ? " BY THE FORMULA." : now.Differ ? $", SOLVED EXACTLY (BY THE FORMULA {Words.Turns(now.Formula)})." : "."));
-        if (Linkage.Of(setup.AllNew) is { } fresh && Math.Abs(LostTurns.Of("", fresh).Meant - now.Meant) >= LostTurns.Apart)
+        if (Linkage.Of(setup.AllNew) is { GoesTogether: true } fresh && Math.Abs(LostTurns.Of("", fresh).Meant - now.Meant) >= LostTurns.Apart)
             notes.Add($"WITH ALL PARTS NEW: {Words.Turns(LostTurns.Of("", fresh).Meant)}.");
         notes.Add($"ONE TURN MOVES THE IRON {text.InSentence(Rounded(linkage.TravelPerTurn))} ALONG THE BED, {text.InSentence(Rounded(linkage.DepthPerTurn))} IN DEPTH. THREAD LEAD {text.InSentence(linkage.Lead)}, {(setup.Plane.Part.Nut.LeftHand ? "LEFT" : "RIGHT")} HAND.");
         notes.Add("SEEN FROM THE USER'S RIGHT AT MID-TRAVEL, CUT IN THE MIDDLE, THE NUT CUT BESIDE THE STUD, NUT DRIVING THE IRON DOWN. "

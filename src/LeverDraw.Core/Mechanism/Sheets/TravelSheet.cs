@@ -26,7 +26,7 @@ public static class TravelSheet
         var text = new DimensionText(options.Units, options.Tolerances);
         Linkage linkage = setup.Linkage;
         DrawnGaps gaps = DrawnGaps.Of(linkage.Typical);
-        ViewSource middle = View("middle", null, linkage, default, gaps);
+        ViewSource middle = View("middle", "NUT AT MID-TRAVEL", linkage, default, gaps);
         middle = middle with { Annotations = [.. MechanismSheet.Names(new MechanismPicture(linkage, default, gaps))] };
         return new SheetContent(Kind, PartState.Assembly, middle, [], [], [.. Ends(linkage, gaps, text)], Notes(linkage, text), Title(profile, options))
         {

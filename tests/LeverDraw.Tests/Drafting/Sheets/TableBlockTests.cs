@@ -22,12 +22,14 @@ public class TableBlockTests
         Assert.Equal(["PIN", "DRILL", "⌀", "3/0", "7/64", "2.778", "2/0", "1/8", "(3.175)", "3.184", "TOOLS"], block.Items.OfType<PlotText>().Select(t => t.Text));
     }
 
-    [Fact]
-    public void Build_AnyEntry_StandsClearOfTheRules()
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Build_AnyEntry_StandsClearOfTheRules(bool close)
     {
         foreach (double height in (double[])[1.8, 2.5, 3.5])
         {
-            PaperBlock block = TableBlock.Build("table-1", Two, height);
+            PaperBlock block = TableBlock.Build("table-1", Two with { IsClose = close }, height);
             LineEdge[] rules = [.. block.Items.OfType<PlotStroke>().Select(s => (LineEdge)s.Edge)];
             foreach (PlotText text in block.Items.OfType<PlotText>())
             {

@@ -28,6 +28,8 @@ public sealed class SetupReadingTests
     [InlineData("lever = \"../levers/middle.toml\"", "lever = \"../levers/smallest.toml\"", "LD441")]
     [InlineData("[price]", "iron = 5.9\n[price]", "LD440")]
     [InlineData("[price]", "iron = 3.2\n[price]", "LD442")]
+    [InlineData("size = 2.937", "size = 3.3", "LD444")]
+    [InlineData("size = 4.075", "size = 5", "LD444")]
     [InlineData("turns = 1", "turns = \"one\"", "LD207")]
     [InlineData("turns = 1", "turns = 100", "LD212")]
     public void Check_FaultySetup_IsToldAtItsLine(string good, string bad, string code)
@@ -36,6 +38,19 @@ public sealed class SetupReadingTests
         CliRun run = CliRun.Of(Files().With("profiles/setups/bad.toml", text), "check", "profiles/setups/bad.toml");
         Assert.Contains(code, run.Out, StringComparison.Ordinal);
         Assert.Matches(@"profiles/setups/bad\.toml:\d+:\d+: ", run.Out);
+    }
+
+    /// <summary>By hand: a pin of 3.3 in a hole of 3.117. No lost turns are made up for parts that cannot be put together, and the line with the wrong size is shown.</summary>
+    [Fact]
+    public void Backlash_PinLargerThanItsHole_IsRefusedAtThePin()
+    {
+        string text = RepositoryFile.Read("profiles/setups/rattling.toml").Replace("pin = { size = 2.937", "pin = { size = 3.3", StringComparison.Ordinal);
+        CliRun run = CliRun.Of(Files().With("profiles/setups/bad.toml", text), "backlash", "profiles/setups/bad.toml");
+        Assert.Equal(ExitCode.InputFaults, run.Exit);
+        int line = 1 + text[..text.IndexOf("pin = { size", StringComparison.Ordinal)].Count(c => c == '\n');
+        Assert.Contains(FormattableString.Invariant($"bad.toml:{line}:"), run.Error, StringComparison.Ordinal);
+        Assert.Contains("-0.223 mm to -0.143 mm", run.Error, StringComparison.Ordinal);
+        Assert.Empty(run.Out);
     }
 
     [Theory]

@@ -83,5 +83,17 @@ public sealed class MechanismSheetTests
         Assert.Equal(PartState.Assembly, drawn.State);
     }
 
+    /// <summary>Three pictures that look alike: each says which it is.</summary>
+    [Theory]
+    [InlineData("A4")]
+    [InlineData("A3")]
+    public void Travel_EveryView_HasItsCaption(string paper)
+    {
+        PlotSheet drawn = DrawingRoad.Sheet(Part("middle").Sheets.Single(s => s.Name == TravelSheet.Kind), SheetMaker.Options(paper)).Value!;
+        Assert.Equal(
+            ["NUT 4 mm BACK, IRON DOWN", "NUT 4 mm FORWARD, IRON UP", "NUT AT MID-TRAVEL"],
+            drawn.Items.OfType<PlotText>().Where(t => t.View is not null && t.Text.StartsWith("NUT ", StringComparison.Ordinal)).Select(t => t.Text).Order(StringComparer.Ordinal));
+    }
+
     private static BuiltPart Part(string setup) => new DrawingRoad(new DiskProfiles(), ProfileKinds.All).Part("profiles/setups/" + setup + ".toml").Value!;
 }

@@ -26,7 +26,7 @@ public sealed class SimulationTests
         Assert.Equal(expected, result.Over!.Value.Value, 4 * Math.Sqrt(expected / Draws));
     }
 
-    // Published stack examples: the standard deviation of the sum if each size lies evenly between its limits (recomputed apart).
+    // Published stack examples (reference table 11a, sources S131 to S134): the standard deviation of the sum if each size lies evenly between its limits (recomputed apart).
     [Theory]
     [InlineData(new[] { 0.1, 0.05, 0.03, 0.05 }, 0.072801099)]
     [InlineData(new[] { 0.005, 0.003, 0.002, 0.005 }, 0.0045825757)]
