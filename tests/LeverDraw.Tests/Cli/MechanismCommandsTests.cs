@@ -22,6 +22,16 @@ public sealed class MechanismCommandsTests
         Assert.DoesNotContain('\e', run.Out);
     }
 
+    /// <summary>A setup has neither of the sheets that are drawn when none is named: it draws its own. One that is named and that it lacks stays a fault.</summary>
+    [Fact]
+    public void Draw_SetupWithoutASheetNamed_DrawsItsOwn()
+    {
+        CliRun run = CliRun.Of(Files(), "draw", Setup, "--format", "svg");
+        Assert.Equal(ExitCode.Done, run.Exit);
+        Assert.Equal(["rattling.mechanism.svg", "rattling.travel.svg"], run.Out.Split('\n', StringSplitOptions.RemoveEmptyEntries).Order(StringComparer.Ordinal));
+        Assert.Equal(ExitCode.WrongUsage, CliRun.Of(Files(), "draw", Setup, "--sheet", "finished,pin").Exit);
+    }
+
     [Fact]
     public void Backlash_AsJson_HoldsTheSame()
     {
