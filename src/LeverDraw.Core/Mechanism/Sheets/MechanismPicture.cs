@@ -49,13 +49,13 @@ internal sealed class MechanismPicture
     /// <summary>The view turned so that the sole is level.</summary>
     public Transform2D Orientation => Transform2D.Turn(_frame.Angle - _linkage.Assembly.Plane.BedAngle.Radians);
 
-    /// <summary>Middle of each gap as drawn; the pin's lies on the side that is open.</summary>
-    public Point2D MiddleOf(Gap gap) => gap switch
+    /// <summary>Points in each gap as drawn: the pin's round the side that is open, the thread's at either flank of the stud.</summary>
+    public ImmutableArray<Point2D> PlacesIn(Gap gap) => gap switch
     {
-        Gap.Groove => new Point2D(-PadBack.Reach - (_gaps.Groove / 2), PadBack.Point.Y),
-        Gap.Slot => AtBed(-TongueBack.Reach - (_gaps.Slot / 2), (_frame.SlotBottom + _frame.SlotTop) / 2),
-        Gap.Pivot => Point2D.Origin - (Net * (HoleRadius - (_gaps.Pivot / 2))),
-        _ => new Point2D(BackFlange - Flange - Knob, -_frame.StudDistance + StudHalf),
+        Gap.Groove => [new Point2D(-PadBack.Reach - (_gaps.Groove / 2), PadBack.Point.Y)],
+        Gap.Slot => [AtBed(-TongueBack.Reach - (_gaps.Slot / 2), (_frame.SlotBottom + _frame.SlotTop) / 2)],
+        Gap.Pivot => [.. new double[] { 0, -40, 40, -80, 80 }.Select(degrees => InCrescent(degrees * Math.PI / 180))],
+        _ => [new Point2D(BackFlange - Flange - Knob, -_frame.StudDistance + StudHalf), new Point2D(BackFlange - Flange - Knob, -_frame.StudDistance - StudHalf)],
     };
 
     /// <summary>Places that the parts' names may point to.</summary>
@@ -70,6 +70,13 @@ internal sealed class MechanismPicture
     public Point2D PinCentre => Point2D.Origin - (Net * (-_gaps.Pivot / 2));
 
     public Point2D AtBed(double along, double height) => Point2D.Origin + (_frame.Bed * along) + (_frame.Up * height);
+
+    /// <summary>Midway between hole and pin, so far round from where they are farthest apart; there the gap is g/2·(1 + cos φ).</summary>
+    private Point2D InCrescent(double turn)
+    {
+        double wide = _gaps.Pivot / 2 * (1 + Math.Cos(turn));
+        return Point2D.Origin - (Vector2D.FromAngle(Net.Angle + turn) * (HoleRadius - (wide / 2)));
+    }
 
     private double HoleRadius => _linkage.Sizes.Hole.Mid.Millimetres / 2;
 

@@ -55,7 +55,7 @@ public static class MechanismSheet
     }
 
     private static LeaderNote GapNote(MechanismPicture picture, GapShare share, DimensionText text) =>
-        new("gap." + Letter(share.Gap), share.Typical.Millimetres, Label.Of(Letter(share.Gap) + " " + share.Gap.Words().ToUpperInvariant(), text.Fine(share.Typical) + ": " + Words.Percent(share.Share)), [picture.MiddleOf(share.Gap)]);
+        new("gap." + Letter(share.Gap), share.Typical.Millimetres, Label.Of(Letter(share.Gap) + " " + share.Gap.Words().ToUpperInvariant(), text.Fine(share.Typical) + ": " + Words.Percent(share.Share)), picture.PlacesIn(share.Gap));
 
     internal static IEnumerable<Annotation> Names(MechanismPicture picture) =>
         picture.Names.Select(n => new LeaderNote("part." + n.Name.ToLowerInvariant().Replace(' ', '_'), 0, Label.Of(n.Name), [n.At]) { OnFace = true });
