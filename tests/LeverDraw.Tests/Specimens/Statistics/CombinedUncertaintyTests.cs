@@ -7,7 +7,7 @@ using LeverDraw.Units;
 
 namespace LeverDraw.Tests.Specimens.Statistics;
 
-/// <summary>The worked examples of the GUM (JCGM 100:2008; figures from memory).</summary>
+/// <summary>The worked examples of the GUM (JCGM 100:2008): 4.4.3 compared with a quotation of its data, H.1 from memory.</summary>
 public sealed class CombinedUncertaintyTests
 {
     /// <summary>H.1, end gauge: components 25, 9.7, 2.9 and 16.6 nm with 18, 25.6, 50 and 2 degrees of freedom; published: 32 nm, 16 degrees of freedom, 93 nm for 99 %.</summary>
