@@ -1,3 +1,5 @@
+using LeverDraw.Geometry;
+
 namespace LeverDraw.Drafting.Layout;
 
 /// <summary>Chooses one candidate for each annotation of a view so that no lettering meets other lettering or any line, and crossings, lengths and tiers cost least.</summary>
@@ -11,6 +13,9 @@ public sealed class AnnotationSolver
     /// <summary>Rounds of improvement at the most; more than four has not been seen to change anything.</summary>
     private const int MaxRounds = 6;
 
+    /// <summary>The price of width from which the room of all together is seen to.</summary>
+    private const double Tight = 2;
+
     private readonly ViewField _field;
     private readonly PlaceSet[] _places;
     private readonly Candidate?[] _chosen;
@@ -23,6 +28,8 @@ public sealed class AnnotationSolver
     private readonly int[] _movedAt;
 
     private int _moves;
+
+    private RoomMaking? _making;
 
     /// <summary>Some place that was taken, for good or for a while, may have paid for room.</summary>
     private bool _hasPaidForRoom;
@@ -63,11 +70,13 @@ public sealed class AnnotationSolver
         {
             if (MoveEach())
                 continue;
-            if (!TryPairs() && !TryTogether())
+            if (!TryPairs() && !TryTogether() && !TryMakingRoom())
                 break;
             Array.Fill(_movedAt, ++_moves);
         }
 
+        if (_hasPaidForRoom && _weigher.Sprawl.PerMillimetre >= Tight)
+            Tighten();
         var unplaced = new List<int>();
         for (int i = 0; i < _chosen.Length; i++)
         {
@@ -76,6 +85,38 @@ public sealed class AnnotationSolver
         }
 
         return new Placing([.. _chosen.Select(c => c!)], [.. unplaced], _hasPaidForRoom);
+    }
+
+    /// <summary>Until now each paid for its own room. What counts is the room of all: one that alone makes the block wider moves to where others make it wide anyway.</summary>
+    private void Tighten()
+    {
+        Sprawl usual = _weigher.Sprawl;
+        bool moved = true;
+        for (int round = 0; round < MaxRounds && moved; round++)
+        {
+            moved = false;
+            for (int i = 0; i < _places.Length; i++)
+            {
+                Box2D others = Box2D.Empty;
+                for (int j = 0; j < _chosen.Length; j++)
+                {
+                    if (j != i)
+                        others = others.Union(_chosen[j]!.Bounds);
+                }
+
+                _places[i].ForgetFloors();
+                _weigher.Sprawl = usual.Beside(others);
+                double now = CostAmong(i);
+                (Candidate best, double cost) = Cheapest(i, _chosen[i]);
+                _places[i].ForgetFloors();
+                if (ReferenceEquals(best, _chosen[i]) || cost >= now - 1e-9)
+                    continue;
+                _chosen[i] = best;
+                moved = true;
+            }
+        }
+
+        _weigher.Sprawl = usual;
     }
 
     private bool MoveEach()
@@ -147,6 +188,21 @@ public sealed class AnnotationSolver
                 continue;
             _hasPaidForRoom = true;
             if (new JointMove(_field, _weigher, _places, _chosen).Try(i))
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>Where one stands badly because others came first, gives it a good place and lets those give way.</summary>
+    private bool TryMakingRoom()
+    {
+        for (int i = 0; i < _places.Length; i++)
+        {
+            if (CostAmong(i) < RoomMaking.Bad)
+                continue;
+            _making ??= new RoomMaking(_field, _weigher, _places, _chosen);
+            if (_making.Try(i))
                 return true;
         }
 

@@ -30,10 +30,13 @@ internal static class PlacingCosts
     /// <summary>Beyond the clearance that is a hard rule, millimetres.</summary>
     public const double ComfortableDistance = 1;
 
+    /// <summary>A leader that crosses an outline.</summary>
+    public const double LeaderOverFeature = 32;
+
     public static double CrossingFeature(StrokeKind kind) => kind switch
     {
         StrokeKind.ExtensionLine => 4,
-        StrokeKind.Leader => 32,
+        StrokeKind.Leader => LeaderOverFeature,
         _ => 9,
     };
 

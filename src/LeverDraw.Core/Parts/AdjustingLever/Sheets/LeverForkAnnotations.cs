@@ -28,7 +28,7 @@ internal static class LeverForkAnnotations
         // With bosses the head's own sides stay as cast, and the tolerance holds over the bosses.
         yield return Across(LeverFields.HeadWidth, head, lever.Boss is null ? text.Size(head) : text.Size(head.Nominal), head.Millimetres / 2, fork.HeadSide.PointAt(0.8).Y, DimensionSides.Left);
         SizeValue gap = lever.Sizes[LeverFields.ForkGap];
-        yield return Across(LeverFields.ForkGap, gap, text.Size(gap), gap.Millimetres / 2, fork.GapSide.PointAt(0.85).Y, DimensionSides.Right);
+        yield return Across(LeverFields.ForkGap, gap, text.Size(gap), gap.Millimetres / 2, fork.GapSide.Box.MinY, DimensionSides.Right);
         SizeValue arm = lever.Sizes[LeverFields.ArmWidth];
         double inner = gap.Millimetres / 2;
         double outer = inner + arm.Millimetres;
