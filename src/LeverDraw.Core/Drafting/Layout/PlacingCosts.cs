@@ -46,6 +46,7 @@ internal static class PlacingCosts
         (StrokeKind.ExtensionLine, StrokeKind.ExtensionLine) => 4,
         (StrokeKind.DimensionLine, StrokeKind.DimensionLine) => 40,
         (StrokeKind.Leader, StrokeKind.Leader) => 60,
+        (StrokeKind.Leader, StrokeKind.ExtensionLine) or (StrokeKind.ExtensionLine, StrokeKind.Leader) => 12,
         (StrokeKind.Leader, _) or (_, StrokeKind.Leader) => 22,
         _ => 16,
     };
