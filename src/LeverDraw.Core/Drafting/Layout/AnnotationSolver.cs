@@ -16,6 +16,9 @@ public sealed class AnnotationSolver
     /// <summary>The price of width from which the room of all together is seen to.</summary>
     private const double Tight = 2;
 
+    /// <summary>The price from which those too that take no room of their own may move, into that of others.</summary>
+    private const double Tightest = 8;
+
     private readonly ViewField _field;
     private readonly PlaceSet[] _places;
     private readonly Candidate?[] _chosen;
@@ -58,6 +61,28 @@ public sealed class AnnotationSolver
         return new AnnotationSolver(field, annotations, sprawl, scratch, lines).Run();
     }
 
+    /// <summary>Makes the best of the room that a placing takes: every annotation may move within it, at the cost of no other room.</summary>
+    /// <param name="chosen">Changed.</param>
+    /// <param name="room">The box that nothing may leave.</param>
+    internal static void Settle(ViewField field, PlaceSet[] annotations, Candidate[] chosen, Box2D room, PlaceShape scratch, PlaceShape lines)
+    {
+        foreach (PlaceSet places in annotations)
+            places.ForgetFloors();
+        var solver = new AnnotationSolver(field, annotations, new Sprawl(room.Inflated(1e-9), PlacingCosts.Broken), scratch, lines);
+        chosen.CopyTo(solver._chosen, 0);
+        Array.Fill(solver._settled, (double.NegativeInfinity, 0, 0UL));
+        for (int round = 0; round < 2 * MaxRounds; round++)
+        {
+            if (solver.MoveEach())
+                continue;
+            if (!solver.TryMakingRoom(RoomMaking.Bad))
+                break;
+            Array.Fill(solver._movedAt, ++solver._moves);
+        }
+
+        solver._chosen.CopyTo(chosen!, 0);
+    }
+
     private Placing Run()
     {
         for (int i = 0; i < _places.Length; i++)
@@ -70,7 +95,7 @@ public sealed class AnnotationSolver
         {
             if (MoveEach())
                 continue;
-            if (!TryPairs() && !TryTogether() && !TryMakingRoom())
+            if (!TryPairs() && !TryTogether() && !TryMakingRoom(RoomMaking.VeryBad))
                 break;
             Array.Fill(_movedAt, ++_moves);
         }
@@ -104,8 +129,11 @@ public sealed class AnnotationSolver
                         others = others.Union(_chosen[j]!.Bounds);
                 }
 
+                Sprawl beside = usual.Beside(others);
+                if (usual.PerMillimetre < Tightest && beside.Of(_chosen[i]!.Bounds) == 0)
+                    continue;
                 _places[i].ForgetFloors();
-                _weigher.Sprawl = usual.Beside(others);
+                _weigher.Sprawl = beside;
                 double now = CostAmong(i);
                 (Candidate best, double cost) = Cheapest(i, _chosen[i]);
                 _places[i].ForgetFloors();
@@ -195,11 +223,11 @@ public sealed class AnnotationSolver
     }
 
     /// <summary>Where one stands badly because others came first, gives it a good place and lets those give way.</summary>
-    private bool TryMakingRoom()
+    private bool TryMakingRoom(double bad)
     {
         for (int i = 0; i < _places.Length; i++)
         {
-            if (CostAmong(i) < RoomMaking.Bad)
+            if (CostAmong(i) < bad)
                 continue;
             _making ??= new RoomMaking(_field, _weigher, _places, _chosen);
             if (_making.Try(i))

@@ -3,14 +3,17 @@ namespace LeverDraw.Drafting.Layout;
 /// <summary>Puts one annotation where it would stand well if it were alone, takes out those in its way, and places these anew: taken when all together cost less. It gets out of corners that moving one at a time does not.</summary>
 internal sealed class RoomMaking(ViewField field, PlaceWeigher weigher, PlaceSet[] sets, Candidate?[] chosen)
 {
-    /// <summary>One that costs less than this stands well enough: two crossings of an outline by a leader.</summary>
-    public const double Bad = 2 * PlacingCosts.LeaderOverFeature;
+    /// <summary>One that costs less than this stands well enough: a leader that crosses no outline.</summary>
+    public const double Bad = PlacingCosts.LeaderOverFeature;
+
+    /// <summary>What is mended even while it is not known whether the view is drawn: a leader across the whole part.</summary>
+    public const double VeryBad = 3 * PlacingCosts.LeaderOverFeature;
 
     /// <summary>What it must save to be worth moving others about.</summary>
     private const double Worthwhile = PlacingCosts.LeaderOverFeature / 2;
 
     /// <summary>Good places that are tried for one annotation, each of another group.</summary>
-    private const int PlacesTried = 4;
+    private const int PlacesTried = 16;
 
     private readonly Candidate?[] _before = new Candidate?[chosen.Length];
 
