@@ -61,7 +61,11 @@ public sealed record DetailLetter(string Name, string Letter, Point2D Centre, do
 
 /// <summary>An arc's radius, by a leader in line with its centre. Any of the arcs may carry it (equal features).</summary>
 public sealed record RadiusDimension(string Name, double Value, Label Label, ImmutableArray<ArcEdge> Arcs)
-    : Annotation(Name, Value, Label);
+    : Annotation(Name, Value, Label)
+{
+    /// <summary>The material lies on the centre's side, as at a rounded corner: the arrow had better come from outside than through the part.</summary>
+    public bool IsRounding { get; init; }
+}
 
 /// <summary>The angle at a vertex, counter-clockwise from the first direction to the second.</summary>
 /// <param name="FirstFrom">Distance from the vertex where the first side's extension line starts; null when a line is there already.</param>

@@ -10,7 +10,7 @@ internal sealed class LeaderPlaces(LeaderList leaders, LabelBox label, DraftingS
     public override void LineGroup(int group, PlaceShape shape)
     {
         (Point2D tip, Vector2D direction) = leaders.Rays[group];
-        shape.AddStroke(new Stroke(tip, tip + (direction * Math.Max(LeaderList.Lengths[0], style.ArrowLength + 2)), StrokeKind.Leader));
+        shape.AddStroke(LeaderShape.Slant(tip, direction, Math.Max(LeaderList.Lengths[0], style.ArrowLength + 2)));
         shape.AddHead(Arrowhead.Back(tip, -direction, style));
     }
 

@@ -8,6 +8,9 @@ namespace LeverDraw.Drafting.Annotations;
 /// <summary>A leader from a tip, along a direction, to a level shoulder on which the label stands; shared by radius, diameter and notes.</summary>
 internal readonly struct LeaderShape
 {
+    /// <summary>Twice what the chords of an arc leave of it, millimetres: counted from its very tip, a leader from the hollow side would cross the arc it points at.</summary>
+    private const double Touch = 0.1;
+
     private readonly LabelBox _label;
     private readonly DraftingStyle _style;
     private readonly Point2D _tip;
@@ -15,6 +18,7 @@ internal readonly struct LeaderShape
     private readonly Point2D _end;
     private readonly Point2D _corner;
     private readonly Vector2D _direction;
+    private readonly double _length;
     private readonly bool _toRight;
     private readonly double _drop;
 
@@ -26,6 +30,7 @@ internal readonly struct LeaderShape
         _style = style;
         _tip = tip;
         _direction = direction;
+        _length = length;
         _elbow = tip + (direction * length);
         _toRight = toRight;
         double way = toRight ? 1 : -1;
@@ -65,9 +70,14 @@ internal readonly struct LeaderShape
         return true;
     }
 
+    /// <summary>The slanting line from a tip, as far as placing is concerned.</summary>
+    /// <param name="direction">Length one.</param>
+    public static Stroke Slant(Point2D tip, Vector2D direction, double length) =>
+        new(tip + (direction * Touch), tip + (direction * length), StrokeKind.Leader);
+
     public void Line(PlaceShape shape)
     {
-        shape.AddStroke(new Stroke(_tip, _elbow, StrokeKind.Leader));
+        shape.AddStroke(Slant(_tip, _direction, _length));
         shape.AddStroke(new Stroke(_elbow, _end, StrokeKind.Leader));
     }
 

@@ -25,7 +25,7 @@ internal static class RadialCandidates
                 Point2D tip = arc.PointAt(place);
                 Vector2D outward = (tip - arc.Centre).Unit();
                 leaders.Add(tip, outward, order);
-                leaders.Add(tip, -outward, order + 0.2);
+                leaders.Add(tip, -outward, order + (dimension.IsRounding ? PlacingCosts.ThroughPart : 0.2));
                 centres.Add(arc.Centre);
                 order += 0.1;
             }

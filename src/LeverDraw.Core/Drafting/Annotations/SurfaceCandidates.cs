@@ -69,7 +69,8 @@ internal static class SurfaceCandidates
         bool toRight = direction.X >= 0;
         foreach (double length in Lengths)
         {
-            Point2D elbow = tip + (direction * Math.Max(length, style.ArrowLength + 2));
+            double slant = Math.Max(length, style.ArrowLength + 2);
+            Point2D elbow = tip + (direction * slant);
             Point2D end = elbow + new Vector2D((shape.Width + 1) * (toRight ? 1 : -1), 0);
             Point2D foot = new((toRight ? elbow.X + 1 : end.X) + shape.Left, elbow.Y);
             OrientedBox box = shape.Box(foot, 0, style.Clearance);
@@ -77,7 +78,7 @@ internal static class SurfaceCandidates
                 continue;
             all.Add(new Candidate(
                 [box],
-                [new Stroke(tip, elbow, StrokeKind.Leader), new Stroke(elbow, end, StrokeKind.Leader)],
+                [LeaderShape.Slant(tip, direction, slant), new Stroke(elbow, end, StrokeKind.Leader)],
                 cost + (length * 0.16),
                 () => new AnnotationInk(
                     [

@@ -1,3 +1,5 @@
+using LeverDraw.Geometry;
+
 namespace LeverDraw.Drafting.Layout;
 
 /// <summary>Chooses one candidate for each annotation of a view so that no lettering meets other lettering or any line, and crossings, lengths and tiers cost least.</summary>
@@ -11,6 +13,12 @@ public sealed class AnnotationSolver
     /// <summary>Rounds of improvement at the most; more than four has not been seen to change anything.</summary>
     private const int MaxRounds = 6;
 
+    /// <summary>The price of width from which the room of all together is seen to.</summary>
+    private const double Tight = 2;
+
+    /// <summary>The price from which those too that take no room of their own may move, into that of others.</summary>
+    private const double Tightest = 8;
+
     private readonly ViewField _field;
     private readonly PlaceSet[] _places;
     private readonly Candidate?[] _chosen;
@@ -23,6 +31,8 @@ public sealed class AnnotationSolver
     private readonly int[] _movedAt;
 
     private int _moves;
+
+    private RoomMaking? _making;
 
     /// <summary>Some place that was taken, for good or for a while, may have paid for room.</summary>
     private bool _hasPaidForRoom;
@@ -51,6 +61,28 @@ public sealed class AnnotationSolver
         return new AnnotationSolver(field, annotations, sprawl, scratch, lines).Run();
     }
 
+    /// <summary>Makes the best of the room that a placing takes: every annotation may move within it, at the cost of no other room.</summary>
+    /// <param name="chosen">Changed.</param>
+    /// <param name="room">The box that nothing may leave.</param>
+    internal static void Settle(ViewField field, PlaceSet[] annotations, Candidate[] chosen, Box2D room, PlaceShape scratch, PlaceShape lines)
+    {
+        foreach (PlaceSet places in annotations)
+            places.ForgetFloors();
+        var solver = new AnnotationSolver(field, annotations, new Sprawl(room.Inflated(1e-9), PlacingCosts.Broken), scratch, lines);
+        chosen.CopyTo(solver._chosen, 0);
+        Array.Fill(solver._settled, (double.NegativeInfinity, 0, 0UL));
+        for (int round = 0; round < 2 * MaxRounds; round++)
+        {
+            if (solver.MoveEach())
+                continue;
+            if (!solver.TryMakingRoom(RoomMaking.Bad))
+                break;
+            Array.Fill(solver._movedAt, ++solver._moves);
+        }
+
+        solver._chosen.CopyTo(chosen!, 0);
+    }
+
     private Placing Run()
     {
         for (int i = 0; i < _places.Length; i++)
@@ -63,11 +95,13 @@ public sealed class AnnotationSolver
         {
             if (MoveEach())
                 continue;
-            if (!TryPairs() && !TryTogether())
+            if (!TryPairs() && !TryTogether() && !TryMakingRoom(RoomMaking.VeryBad))
                 break;
             Array.Fill(_movedAt, ++_moves);
         }
 
+        if (_hasPaidForRoom && _weigher.Sprawl.PerMillimetre >= Tight)
+            Tighten();
         var unplaced = new List<int>();
         for (int i = 0; i < _chosen.Length; i++)
         {
@@ -76,6 +110,41 @@ public sealed class AnnotationSolver
         }
 
         return new Placing([.. _chosen.Select(c => c!)], [.. unplaced], _hasPaidForRoom);
+    }
+
+    /// <summary>Until now each paid for its own room. What counts is the room of all: one that alone makes the block wider moves to where others make it wide anyway.</summary>
+    private void Tighten()
+    {
+        Sprawl usual = _weigher.Sprawl;
+        bool moved = true;
+        for (int round = 0; round < MaxRounds && moved; round++)
+        {
+            moved = false;
+            for (int i = 0; i < _places.Length; i++)
+            {
+                Box2D others = Box2D.Empty;
+                for (int j = 0; j < _chosen.Length; j++)
+                {
+                    if (j != i)
+                        others = others.Union(_chosen[j]!.Bounds);
+                }
+
+                Sprawl beside = usual.Beside(others);
+                if (usual.PerMillimetre < Tightest && beside.Of(_chosen[i]!.Bounds) == 0)
+                    continue;
+                _places[i].ForgetFloors();
+                _weigher.Sprawl = beside;
+                double now = CostAmong(i);
+                (Candidate best, double cost) = Cheapest(i, _chosen[i]);
+                _places[i].ForgetFloors();
+                if (ReferenceEquals(best, _chosen[i]) || cost >= now - 1e-9)
+                    continue;
+                _chosen[i] = best;
+                moved = true;
+            }
+        }
+
+        _weigher.Sprawl = usual;
     }
 
     private bool MoveEach()
@@ -147,6 +216,21 @@ public sealed class AnnotationSolver
                 continue;
             _hasPaidForRoom = true;
             if (new JointMove(_field, _weigher, _places, _chosen).Try(i))
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>Where one stands badly because others came first, gives it a good place and lets those give way.</summary>
+    private bool TryMakingRoom(double bad)
+    {
+        for (int i = 0; i < _places.Length; i++)
+        {
+            if (CostAmong(i) < bad)
+                continue;
+            _making ??= new RoomMaking(_field, _weigher, _places, _chosen);
+            if (_making.Try(i))
                 return true;
         }
 

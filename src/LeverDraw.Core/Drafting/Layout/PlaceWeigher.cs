@@ -8,6 +8,9 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
     /// <summary>More than rounding can make of a sum of prices.</summary>
     private const double Hair = 1e-9;
 
+    /// <summary>The price of room; what was found out about places at another must be forgotten before it is changed.</summary>
+    public Sprawl Sprawl { get; set; } = sprawl;
+
     /// <summary>The place weighed last; whole where its cost was below the limit.</summary>
     public PlaceShape Shape { get; } = shape;
 
@@ -37,7 +40,7 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
             found.Least = own + found.Lettering - Hair;
         }
 
-        double least = own + found.Lettering + sprawl.Of(Shape.Bounds);
+        double least = own + found.Lettering + Sprawl.Of(Shape.Bounds);
         found.Floor = Math.Max(found.Floor, least - Hair);
         if (found.Floor >= limit || (least + PlacingCosts.Broken - Hair >= limit && MeetsLettering(self)))
             return limit;
@@ -51,7 +54,7 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
 
         double cost = found.InView;
         if (cost < limit)
-            cost += sprawl.Of(Shape.Bounds);
+            cost += Sprawl.Of(Shape.Bounds);
         found.Floor = Math.Max(found.Floor, cost - Hair);
         for (int i = 0; i < chosen.Length && cost < limit; i++)
         {
@@ -100,7 +103,7 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
     /// <summary>The cost of a place that is kept.</summary>
     public double CostOf(Candidate place, int self)
     {
-        double cost = place.CostIn(field) + sprawl.Of(place.Bounds);
+        double cost = CostInView(place);
         for (int i = 0; i < chosen.Length; i++)
         {
             if (i != self && chosen[i] is { } other)
@@ -110,7 +113,10 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
         return cost;
     }
 
-    public bool PaysForRoom(Candidate place) => sprawl.Of(place.Bounds) > 0;
+    /// <summary>The same without what it costs among others.</summary>
+    public double CostInView(Candidate place) => place.CostIn(field) + Sprawl.Of(place.Bounds);
+
+    public bool PaysForRoom(Candidate place) => Sprawl.Of(place.Bounds) > 0;
 
     /// <summary>The lettering meets the ink of another annotation: a rule is broken whatever the lines do.</summary>
     private bool MeetsLettering(int self)

@@ -21,6 +21,9 @@ internal static class PlacingCosts
     /// <summary>A leader nearer than 15 degrees to level or upright looks like an extension line.</summary>
     public const double AwkwardLeader = 5;
 
+    /// <summary>A leader that comes to a rounding through the part's material.</summary>
+    public const double ThroughPart = 10;
+
     /// <summary>Two dimension lines or leaders along each other.</summary>
     public const double AlongOther = 80;
 
@@ -30,10 +33,13 @@ internal static class PlacingCosts
     /// <summary>Beyond the clearance that is a hard rule, millimetres.</summary>
     public const double ComfortableDistance = 1;
 
+    /// <summary>A leader that crosses an outline.</summary>
+    public const double LeaderOverFeature = 32;
+
     public static double CrossingFeature(StrokeKind kind) => kind switch
     {
         StrokeKind.ExtensionLine => 4,
-        StrokeKind.Leader => 32,
+        StrokeKind.Leader => LeaderOverFeature,
         _ => 9,
     };
 
@@ -46,6 +52,7 @@ internal static class PlacingCosts
         (StrokeKind.ExtensionLine, StrokeKind.ExtensionLine) => 4,
         (StrokeKind.DimensionLine, StrokeKind.DimensionLine) => 40,
         (StrokeKind.Leader, StrokeKind.Leader) => 60,
+        (StrokeKind.Leader, StrokeKind.ExtensionLine) or (StrokeKind.ExtensionLine, StrokeKind.Leader) => 12,
         (StrokeKind.Leader, _) or (_, StrokeKind.Leader) => 22,
         _ => 16,
     };

@@ -11,6 +11,9 @@ public readonly record struct Sprawl(Box2D Free, double PerMillimetre)
     public static Sprawl Around(Box2D view, DraftingStyle style, double perMillimetre) =>
         new(view.Inflated(style.FirstTier + style.TierSpacing + 1), perMillimetre);
 
+    /// <summary>What one more costs where others take their room already.</summary>
+    public Sprawl Beside(Box2D others) => this with { Free = Free.Union(others) };
+
     public double Of(Box2D bounds)
     {
         if (PerMillimetre == 0)

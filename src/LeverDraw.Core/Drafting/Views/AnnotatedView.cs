@@ -44,17 +44,20 @@ internal sealed class AnnotatedView
         Box2D bounds = _ink.Bounds;
         foreach (Candidate candidate in chosen)
             bounds = bounds.Union(candidate.Bounds);
-        Candidate[] inViewOrder = new Candidate[chosen.Length];
-        for (int position = 0; position < chosen.Length; position++)
-            inViewOrder[_order[position]] = chosen[position];
-        var block = new ViewBlock(_view, _scale, bounds, _ink.Core, () => Ink(inViewOrder), [.. unplaced.Select(i => _view.Annotations[_order[i]].Name)]);
+        var block = new ViewBlock(_view, _scale, bounds, _ink.Core, () => Ink(chosen, bounds), [.. unplaced.Select(i => _view.Annotations[_order[i]].Name)]);
         if (!paysForRoom)
             _atAnyPrice = (thrift, block);
         return block;
     }
 
-    private BlockInk Ink(Candidate[] chosen)
+    private BlockInk Ink(Candidate[] placed, Box2D bounds)
     {
+        // Only now is it known that the block is drawn: its room is taken, and may as well be used.
+        Candidate[] settled = [.. placed];
+        AnnotationSolver.Settle(_field, _places, settled, bounds, _scratch, _lines);
+        Candidate[] chosen = new Candidate[settled.Length];
+        for (int position = 0; position < settled.Length; position++)
+            chosen[_order[position]] = settled[position];
         var items = ImmutableArray.CreateBuilder<PlotItem>(_ink.Items.Count + (chosen.Length * 8));
         items.AddRange(_ink.Items);
         var dimensions = ImmutableArray.CreateBuilder<PlotDimension>(chosen.Length);

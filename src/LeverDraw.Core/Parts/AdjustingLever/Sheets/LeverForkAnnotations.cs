@@ -28,7 +28,7 @@ internal static class LeverForkAnnotations
         // With bosses the head's own sides stay as cast, and the tolerance holds over the bosses.
         yield return Across(LeverFields.HeadWidth, head, lever.Boss is null ? text.Size(head) : text.Size(head.Nominal), head.Millimetres / 2, fork.HeadSide.PointAt(0.8).Y, DimensionSides.Left);
         SizeValue gap = lever.Sizes[LeverFields.ForkGap];
-        yield return Across(LeverFields.ForkGap, gap, text.Size(gap), gap.Millimetres / 2, fork.GapSide.PointAt(0.85).Y, DimensionSides.Right);
+        yield return Across(LeverFields.ForkGap, gap, text.Size(gap), gap.Millimetres / 2, fork.GapSide.Box.MinY, DimensionSides.Right);
         SizeValue arm = lever.Sizes[LeverFields.ArmWidth];
         double inner = gap.Millimetres / 2;
         double outer = inner + arm.Millimetres;
@@ -75,9 +75,9 @@ internal static class LeverForkAnnotations
 
         // Corners that take up the whole end follow from the arm's width, as a full round does.
         if (fork.ArmCorner is { } end && (lever.Forms.ArmEnds == LeverFields.Round || fork.Find("arm-end-right") is null))
-            yield return new RadiusDimension("arms.end_radius", end.Radius, text.Reference(Length.FromMillimetres(end.Radius), "2× R"), Pair(end));
+            yield return new RadiusDimension("arms.end_radius", end.Radius, text.Reference(Length.FromMillimetres(end.Radius), "2× R"), Pair(end)) { IsRounding = true };
         else if (fork.ArmCorner is { } corner)
-            yield return new RadiusDimension(LeverFields.ArmEndCorner.Name, corner.Radius, text.Size(Length.FromMillimetres(corner.Radius), "4× R"), Pair(corner));
+            yield return new RadiusDimension(LeverFields.ArmEndCorner.Name, corner.Radius, text.Size(Length.FromMillimetres(corner.Radius), "4× R"), Pair(corner)) { IsRounding = true };
     }
 
     /// <summary>A size symmetric about the mid-plane.</summary>

@@ -8,7 +8,7 @@ using LeverDraw.Units;
 
 namespace LeverDraw.Parts.AdjustingLever.Sheets;
 
-/// <summary>The pivot hole in one callout: size and where it holds, taper, large end and its check, drill, reamer, how it is made, the pin it is for.</summary>
+/// <summary>The pivot hole in one callout: size and where it holds, taper, large end and its check, drill, reamer, how it is made, the pin it is for. Its lines are short: the note makes the section's block wide.</summary>
 internal static class LeverHoleNote
 {
     public static Annotation In(Lever lever, DimensionText text)
@@ -18,9 +18,7 @@ internal static class LeverHoleNote
         List<string> lines = [.. text.Size(size, "⌀").Lines];
         if (hole.Taper.IsParallel)
             lines[^1] += " THROUGH";
-        lines.AddRange(hole.Taper.IsParallel ? Parallel(size, text) : Tapered(hole, size, text));
-        if (hole.Pin.Length > 0 && hole.Taper.IsParallel)
-            lines.Add("FOR PIN " + hole.Pin.ToUpperInvariant());
+        lines.AddRange(hole.Taper.IsParallel ? Parallel(hole, size, text) : Tapered(hole, size, text));
         if (hole.Supply == LeverFields.Pilot)
             lines.Add("SUPPLIED WITH PILOT HOLE ONLY");
         else if (hole.Supply == LeverFields.Solid)
@@ -70,14 +68,12 @@ internal static class LeverHoleNote
         }
 
         Length least = small + (Least(size) - size.Nominal);
-        List<string> tools = [];
         if (PilotDrill.ForTapered(least) is { IsGiven: true } drill)
-            tools.Add(Drill(drill.Value, text));
+            yield return Drill(drill.Value, text);
         if (Reamer(hole.Taper, small, large) is { } reamer)
-            tools.Add("PIN REAMER NO. " + reamer.Number);
-        if (tools.Count > 0)
-            yield return string.Join(", ", tools);
-        yield return "REAM LEVER ALONE, RUNNING FIT" + (hole.Pin.Length > 0 ? " ON " + hole.Pin.ToUpperInvariant() : "");
+            yield return "PIN REAMER NO. " + reamer.Number;
+        yield return "REAM LEVER ALONE,";
+        yield return "RUNNING FIT" + (hole.Pin.Length > 0 ? " ON " + hole.Pin.ToUpperInvariant() : "");
     }
 
     /// <summary>The mid-plane cannot be reached with a gauge: the same limits where the hole opens, and how far apart they stand along a taper plug.</summary>
@@ -94,11 +90,12 @@ internal static class LeverHoleNote
         yield return "PLUG LINES " + text.Number(Hundredths(Length.FromMillimetres(apart), Math.Floor, 1)) + " APART)";
     }
 
-    private static IEnumerable<string> Parallel(SizeValue size, DimensionText text)
+    private static IEnumerable<string> Parallel(PivotHole hole, SizeValue size, DimensionText text)
     {
         if (PilotDrill.ForParallel(Least(size)) is { IsGiven: true } drill)
             yield return Drill(drill.Value, text);
-        yield return "REAM PARALLEL, LEVER ALONE, RUNNING FIT";
+        yield return "REAM PARALLEL, LEVER ALONE,";
+        yield return "RUNNING FIT" + (hole.Pin.Length > 0 ? " ON PIN " + hole.Pin.ToUpperInvariant() : "");
     }
 
     private static Length Least(SizeValue size) => StatedLimits.Of(size)?.Min ?? size.Nominal;

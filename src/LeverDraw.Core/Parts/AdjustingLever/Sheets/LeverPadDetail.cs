@@ -73,15 +73,15 @@ internal static class LeverPadDetail
         }
 
         SizeValue crown = lever.Sizes[LeverFields.CrownRadius];
-        yield return new RadiusDimension(LeverFields.CrownRadius.Name, crown.Millimetres, text.Size(crown, "4× R"), ClearArcs.Of(side.CrownArcRight, side.CrownArcLeft));
+        yield return new RadiusDimension(LeverFields.CrownRadius.Name, crown.Millimetres, text.Size(crown, "4× R"), ClearArcs.Of(side.CrownArcRight, side.CrownArcLeft)) { IsRounding = true };
         if (side.PadEnd is ArcEdge round)
         {
-            yield return new RadiusDimension("pads.end_radius", round.Radius, text.Reference(Length.FromMillimetres(round.Radius), "2× R"), ClearArcs.Of(round));
+            yield return new RadiusDimension("pads.end_radius", round.Radius, text.Reference(Length.FromMillimetres(round.Radius), "2× R"), ClearArcs.Of(round)) { IsRounding = true };
         }
         else if (side.PadCorner is { } corner && lever.Sizes.Find(LeverFields.PadEndCorner) is { } radius)
         {
             // A casting whose stock leaves no full round has square ends with the general outer corners, which a note says.
-            yield return new RadiusDimension(LeverFields.PadEndCorner.Name, radius.Millimetres, text.Size(radius, "4× R"), ClearArcs.Of(corner, side.Find("pad-corner-left")));
+            yield return new RadiusDimension(LeverFields.PadEndCorner.Name, radius.Millimetres, text.Size(radius, "4× R"), ClearArcs.Of(corner, side.Find("pad-corner-left"))) { IsRounding = true };
         }
 
         if (side.StepFilletRight is { } step)

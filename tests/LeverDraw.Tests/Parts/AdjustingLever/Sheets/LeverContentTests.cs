@@ -19,19 +19,19 @@ public class LeverContentTests
     {
         string[] lines = Dimension(profile, "hole.diameter").Text.Split('\n');
         Assert.Equal(
-            ["AT MID-PLANE, TAPER 1:48", "LARGE END AT RIGHT IN FORK VIEW", "(" + atFace + " AT LARGE END FACE,", "PLUG LINES " + apart + " APART)", drill + ", " + reamer, "REAM LEVER ALONE, RUNNING FIT ON " + pin],
+            ["AT MID-PLANE, TAPER 1:48", "LARGE END AT RIGHT IN FORK VIEW", "(" + atFace + " AT LARGE END FACE,", "PLUG LINES " + apart + " APART)", drill, reamer, "REAM LEVER ALONE,", "RUNNING FIT ON " + pin],
             lines[1..]);
     }
 
     // 0.1 mm for the reamer: 2.8 − 0.1 = 2.7 mm = .1063 in: #37 (.1040 in = 2.642 mm), for #36 is .1065 in. 3.5 − 0.1 = 3.4 mm = .1339 in: #30 (.1285 in).
     [Theory]
-    [InlineData("levers/late", "DRILL #37 (⌀2.642)", "FOR PIN TC-P-03")]
-    [InlineData("levers/rare", "DRILL #30 (⌀3.264)", "FOR PIN TC-P-05")]
+    [InlineData("levers/late", "DRILL #37 (⌀2.642)", "RUNNING FIT ON PIN TC-P-03")]
+    [InlineData("levers/rare", "DRILL #30 (⌀3.264)", "RUNNING FIT ON PIN TC-P-05")]
     public void HoleCallout_ParallelHole_SaysDrillAndParallel(string profile, string drill, string pin)
     {
         string[] lines = Dimension(profile, "hole.diameter").Text.Split('\n');
         Assert.EndsWith(" THROUGH", lines[0], StringComparison.Ordinal);
-        Assert.Equal([drill, "REAM PARALLEL, LEVER ALONE, RUNNING FIT", pin], lines[1..]);
+        Assert.Equal([drill, "REAM PARALLEL, LEVER ALONE,", pin], lines[1..]);
     }
 
     // Clearance × 48 (trade notes 3.4: 2.4 mm gives 0.05, 3.8 mm 0.08). To the hole's upper limit: ISO 286-2 H8 over 3 mm is 18 µm, H7 12 µm, H9 up to 3 mm 25 µm.

@@ -1,0 +1,109 @@
+namespace LeverDraw.Drafting.Layout;
+
+/// <summary>Puts one annotation where it would stand well if it were alone, takes out those in its way, and places these anew: taken when all together cost less. It gets out of corners that moving one at a time does not.</summary>
+internal sealed class RoomMaking(ViewField field, PlaceWeigher weigher, PlaceSet[] sets, Candidate?[] chosen)
+{
+    /// <summary>One that costs less than this stands well enough: a leader that crosses no outline.</summary>
+    public const double Bad = PlacingCosts.LeaderOverFeature;
+
+    /// <summary>What is mended even while it is not known whether the view is drawn: a leader across the whole part.</summary>
+    public const double VeryBad = 3 * PlacingCosts.LeaderOverFeature;
+
+    /// <summary>What it must save to be worth moving others about.</summary>
+    private const double Worthwhile = PlacingCosts.LeaderOverFeature / 2;
+
+    /// <summary>Good places that are tried for one annotation, each of another group.</summary>
+    private const int PlacesTried = 16;
+
+    private readonly Candidate?[] _before = new Candidate?[chosen.Length];
+
+    /// <summary>True when all was made cheaper.</summary>
+    public bool Try(int sufferer)
+    {
+        chosen.CopyTo(_before, 0);
+        double was = weigher.CostOf(chosen[sufferer]!, sufferer);
+        double all = Total();
+        foreach (Candidate good in GoodPlaces(sufferer))
+        {
+            if (good.CostIn(field) + Worthwhile > was)
+                break;
+            chosen[sufferer] = good;
+            List<int> inTheWay = [];
+            for (int i = 0; i < chosen.Length; i++)
+            {
+                if (i != sufferer && PairCost.Between(good, _before[i]!) > 0)
+                    inTheWay.Add(i);
+            }
+
+            foreach (int i in inTheWay)
+                chosen[i] = null;
+            foreach (int i in inTheWay)
+                chosen[i] = Cheapest(i);
+            if (Total() < all - Worthwhile)
+                return true;
+            _before.CopyTo(chosen, 0);
+        }
+
+        return false;
+    }
+
+    /// <summary>The cheapest place of each group if there were no other annotations; the cheapest groups only.</summary>
+    private List<Candidate> GoodPlaces(int self)
+    {
+        PlaceSet places = sets[self];
+        Array.Clear(chosen);
+        places.ForgetOthers();
+        var best = new List<(double Cost, int Group, Candidate Place)>(PlacesTried + 1);
+        for (int rank = 0; rank < places.Count; rank++)
+        {
+            double limit = best.Count < PlacesTried ? PlacingCosts.Broken : best[^1].Cost;
+            if (places.CostAt(rank) >= limit)
+                break;
+            int group = places.GroupAt(rank);
+            double cost = weigher.Weigh(places, rank, self, limit);
+            if (cost >= limit || (group >= 0 && best.Exists(b => b.Group == group && b.Cost <= cost)))
+                continue;
+            best.RemoveAll(b => group >= 0 && b.Group == group);
+            int at = best.FindIndex(b => b.Cost > cost);
+            best.Insert(at < 0 ? best.Count : at, (cost, group, places.Keep(rank, weigher.Shape)));
+            if (best.Count > PlacesTried)
+                best.RemoveAt(PlacesTried);
+        }
+
+        _before.CopyTo(chosen, 0);
+        return [.. best.Select(b => b.Place)];
+    }
+
+    private Candidate? Cheapest(int self)
+    {
+        PlaceSet places = sets[self];
+        places.ForgetOthers();
+        Candidate? best = null;
+        double least = double.PositiveInfinity;
+        for (int rank = 0; rank < places.Count && places.CostAt(rank) < least; rank++)
+        {
+            double cost = weigher.Weigh(places, rank, self, least);
+            if (cost >= least)
+                continue;
+            least = cost;
+            best = places.Keep(rank, weigher.Shape);
+        }
+
+        return best;
+    }
+
+    private double Total()
+    {
+        double total = 0;
+        for (int i = 0; i < chosen.Length; i++)
+        {
+            if (chosen[i] is not { } place)
+                return double.PositiveInfinity;
+            total += weigher.CostInView(place);
+            for (int j = 0; j < i; j++)
+                total += PairCost.Between(place, chosen[j]!);
+        }
+
+        return total;
+    }
+}
