@@ -63,8 +63,8 @@ public sealed record DetailLetter(string Name, string Letter, Point2D Centre, do
 public sealed record RadiusDimension(string Name, double Value, Label Label, ImmutableArray<ArcEdge> Arcs)
     : Annotation(Name, Value, Label)
 {
-    /// <summary>The material lies on the centre's side, as at a rounded corner: the arrow had better come from outside than through the part.</summary>
-    public bool IsRounding { get; init; }
+    /// <summary>On which side of the arc the material lies: the centre's, as at a rounded corner, or the other, as at a fillet. The arrow had better not come through the part. Null where that shows by itself, because it would cross an outline.</summary>
+    public bool? MaterialAtCentre { get; init; }
 }
 
 /// <summary>The angle at a vertex, counter-clockwise from the first direction to the second.</summary>

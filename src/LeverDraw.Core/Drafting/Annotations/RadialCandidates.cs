@@ -24,8 +24,8 @@ internal static class RadialCandidates
             {
                 Point2D tip = arc.PointAt(place);
                 Vector2D outward = (tip - arc.Centre).Unit();
-                leaders.Add(tip, outward, order);
-                leaders.Add(tip, -outward, order + (dimension.IsRounding ? PlacingCosts.ThroughPart : 0.2));
+                leaders.Add(tip, outward, order + (dimension.MaterialAtCentre == false ? PlacingCosts.ThroughPart : 0));
+                leaders.Add(tip, -outward, order + (dimension.MaterialAtCentre == true ? PlacingCosts.ThroughPart : 0.2));
                 centres.Add(arc.Centre);
                 order += 0.1;
             }

@@ -21,7 +21,7 @@ internal static class PlacingCosts
     /// <summary>A leader nearer than 15 degrees to level or upright looks like an extension line.</summary>
     public const double AwkwardLeader = 5;
 
-    /// <summary>A leader that comes to a rounding through the part's material.</summary>
+    /// <summary>A leader that comes to an arc through the part's material.</summary>
     public const double ThroughPart = 10;
 
     /// <summary>Two dimension lines or leaders along each other.</summary>

@@ -42,9 +42,9 @@ internal static class LeverNoseDetail
         SizeValue thickness = lever.Sizes[LeverFields.TongueThickness];
         yield return new LinearDimension(LeverFields.TongueThickness.Name, thickness.Millimetres, text.Size(thickness), side.NoseUpper, side.NoseLower, (side.NoseLower - side.NoseUpper).Angle);
         if (side.Nose is { } nose)
-            yield return new RadiusDimension("tongue.nose", nose.Radius, text.Reference(Length.FromMillimetres(nose.Radius), "R"), [nose]) { IsRounding = true };
+            yield return new RadiusDimension("tongue.nose", nose.Radius, text.Reference(Length.FromMillimetres(nose.Radius), "R"), [nose]) { MaterialAtCentre = true };
         if (side.NoseCorner is { } corner)
-            yield return new RadiusDimension(LeverFields.NoseRadius.Name, corner.Radius, CornerText(side.NoseEnd is null, corner.Radius, text), [corner]) { IsRounding = true };
+            yield return new RadiusDimension(LeverFields.NoseRadius.Name, corner.Radius, CornerText(side.NoseEnd is null, corner.Radius, text), [corner]) { MaterialAtCentre = true };
         if (side.NeckFillet is { } neckFillet)
             yield return new RadiusDimension("blends.fillet.neck", neckFillet.Radius, text.Size(Length.FromMillimetres(neckFillet.Radius), "2× R"), [neckFillet]);
         if (lever.Sizes.Find(LeverFields.NeckThickness) is { } neck)

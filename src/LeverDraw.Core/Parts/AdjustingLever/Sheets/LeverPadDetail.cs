@@ -73,15 +73,15 @@ internal static class LeverPadDetail
         }
 
         SizeValue crown = lever.Sizes[LeverFields.CrownRadius];
-        yield return new RadiusDimension(LeverFields.CrownRadius.Name, crown.Millimetres, text.Size(crown, "4× R"), ClearArcs.Of(side.CrownArcRight, side.CrownArcLeft)) { IsRounding = true };
+        yield return new RadiusDimension(LeverFields.CrownRadius.Name, crown.Millimetres, text.Size(crown, "4× R"), ClearArcs.Of(side.CrownArcRight, side.CrownArcLeft)) { MaterialAtCentre = true };
         if (side.PadEnd is ArcEdge round)
         {
-            yield return new RadiusDimension("pads.end_radius", round.Radius, text.Reference(Length.FromMillimetres(round.Radius), "2× R"), ClearArcs.Of(round)) { IsRounding = true };
+            yield return new RadiusDimension("pads.end_radius", round.Radius, text.Reference(Length.FromMillimetres(round.Radius), "2× R"), ClearArcs.Of(round)) { MaterialAtCentre = true };
         }
         else if (side.PadCorner is { } corner && lever.Sizes.Find(LeverFields.PadEndCorner) is { } radius)
         {
             // A casting whose stock leaves no full round has square ends with the general outer corners, which a note says.
-            yield return new RadiusDimension(LeverFields.PadEndCorner.Name, radius.Millimetres, text.Size(radius, "4× R"), ClearArcs.Of(corner, side.Find("pad-corner-left"))) { IsRounding = true };
+            yield return new RadiusDimension(LeverFields.PadEndCorner.Name, radius.Millimetres, text.Size(radius, "4× R"), ClearArcs.Of(corner, side.Find("pad-corner-left"))) { MaterialAtCentre = true };
         }
 
         if (side.StepFilletRight is { } step)
@@ -99,6 +99,6 @@ internal static class LeverPadDetail
     {
         string sign = twin is null ? "2× R" : "4× R";
         SizeValue size = Math.Abs(arc.Radius - fillet.Millimetres) <= Coincidence.Distance ? fillet : new SizeValue(Length.FromMillimetres(arc.Radius));
-        return new RadiusDimension(LeverFields.Fillet.Name, arc.Radius, text.Size(size, sign), twin is null ? ClearArcs.Of(arc) : ClearArcs.Of(arc, twin));
+        return new RadiusDimension(LeverFields.Fillet.Name, arc.Radius, text.Size(size, sign), twin is null ? ClearArcs.Of(arc) : ClearArcs.Of(arc, twin)) { MaterialAtCentre = false };
     }
 }

@@ -35,7 +35,7 @@ internal static class LeverSideAnnotations
             SizeValue corner = lever.Sizes[LeverFields.HeadCornerRadius];
             ImmutableArray<ArcEdge> corners = [.. side.Edges.Where(e => e.Name.StartsWith("head-", StringComparison.Ordinal) && !e.Name.Contains("fillet", StringComparison.Ordinal)).Select(e => e.Edge).OfType<ArcEdge>()];
             if (!corners.IsEmpty)
-                yield return new RadiusDimension(LeverFields.HeadCornerRadius.Name, corner.Millimetres, text.Size(corner, "R"), corners) { IsRounding = true };
+                yield return new RadiusDimension(LeverFields.HeadCornerRadius.Name, corner.Millimetres, text.Size(corner, "R"), corners) { MaterialAtCentre = true };
         }
 
         SizeValue fillet = lever.Sizes[LeverFields.HeadFillet];
