@@ -22,7 +22,7 @@ internal sealed class RoomMaking(ViewField field, PlaceWeigher weigher, PlaceSet
     {
         chosen.CopyTo(_before, 0);
         double was = weigher.CostOf(chosen[sufferer]!, sufferer);
-        double all = Total();
+        double limit = Total() - Worthwhile;
         foreach (Candidate good in GoodPlaces(sufferer))
         {
             if (good.CostIn(field) + Worthwhile > was)
@@ -37,9 +37,7 @@ internal sealed class RoomMaking(ViewField field, PlaceWeigher weigher, PlaceSet
 
             foreach (int i in inTheWay)
                 chosen[i] = null;
-            foreach (int i in inTheWay)
-                chosen[i] = Cheapest(i);
-            if (Total() < all - Worthwhile)
+            if (PlaceAnew(inTheWay, limit))
                 return true;
             _before.CopyTo(chosen, 0);
         }
@@ -74,34 +72,53 @@ internal sealed class RoomMaking(ViewField field, PlaceWeigher weigher, PlaceSet
         return [.. best.Select(b => b.Place)];
     }
 
-    private Candidate? Cheapest(int self)
+    /// <summary>Places these one after the other, as long as all together may still cost less than a limit.</summary>
+    private bool PlaceAnew(List<int> these, double limit)
+    {
+        double total = Total();
+        foreach (int i in these)
+        {
+            if (Cheapest(i, limit - total) is not ({ } place, var cost))
+                return false;
+            chosen[i] = place;
+            total += cost;
+        }
+
+        return total < limit;
+    }
+
+    /// <summary>The cheapest place below a limit, if there is one.</summary>
+    private (Candidate? Place, double Cost) Cheapest(int self, double limit)
     {
         PlaceSet places = sets[self];
         places.ForgetOthers();
         Candidate? best = null;
-        double least = double.PositiveInfinity;
-        for (int rank = 0; rank < places.Count && places.CostAt(rank) < least; rank++)
+        for (int rank = 0; rank < places.Count && places.CostAt(rank) < limit; rank++)
         {
-            double cost = weigher.Weigh(places, rank, self, least);
-            if (cost >= least)
+            double cost = weigher.Weigh(places, rank, self, limit);
+            if (cost >= limit)
                 continue;
-            least = cost;
+            limit = cost;
             best = places.Keep(rank, weigher.Shape);
         }
 
-        return best;
+        return (best, limit);
     }
 
+    /// <summary>What all that have a place cost together, each pair counted once.</summary>
     private double Total()
     {
         double total = 0;
         for (int i = 0; i < chosen.Length; i++)
         {
             if (chosen[i] is not { } place)
-                return double.PositiveInfinity;
+                continue;
             total += weigher.CostInView(place);
             for (int j = 0; j < i; j++)
-                total += PairCost.Between(place, chosen[j]!);
+            {
+                if (chosen[j] is { } other)
+                    total += PairCost.Between(place, other);
+            }
         }
 
         return total;

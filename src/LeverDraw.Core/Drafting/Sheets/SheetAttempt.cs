@@ -130,7 +130,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, P
     }
 
     /// <summary>Details are narrow anyway: they follow the main views' thrift late.</summary>
-    private static double ForDetails(double thrift) => Thrifty;
+    private static double ForDetails(double thrift) => thrift == Stingy ? Thrifty : Generous;
 
     /// <summary>What is known of the views' sizes leaves hope.</summary>
     /// <param name="share">Of the room that annotations are estimated to take.</param>

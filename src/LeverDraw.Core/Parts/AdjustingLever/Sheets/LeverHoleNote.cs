@@ -1,5 +1,6 @@
 using LeverDraw.Drafting.Annotations;
 using LeverDraw.Drafting.Dimensions;
+using LeverDraw.Drafting.Sheets;
 using LeverDraw.Geometry;
 using LeverDraw.Profiles;
 using LeverDraw.Standards;
@@ -8,7 +9,7 @@ using LeverDraw.Units;
 
 namespace LeverDraw.Parts.AdjustingLever.Sheets;
 
-/// <summary>The pivot hole in one callout: size and where it holds, taper, large end and its check, drill, reamer, how it is made, the pin it is for. Its lines are short: the note makes the section's block wide.</summary>
+/// <summary>The pivot hole in one callout: size and where it holds, taper, large end and its check, drill, reamer, how it is made, the pin it is for. In two units its lines are shorter still, since the note makes the section's block wide.</summary>
 internal static class LeverHoleNote
 {
     public static Annotation In(Lever lever, DimensionText text)
@@ -68,12 +69,24 @@ internal static class LeverHoleNote
         }
 
         Length least = small + (Least(size) - size.Nominal);
+        List<string> tools = [];
         if (PilotDrill.ForTapered(least) is { IsGiven: true } drill)
-            yield return Drill(drill.Value, text);
+            tools.Add(Drill(drill.Value, text));
         if (Reamer(hole.Taper, small, large) is { } reamer)
-            yield return "PIN REAMER NO. " + reamer.Number;
-        yield return "REAM LEVER ALONE,";
-        yield return "RUNNING FIT" + (hole.Pin.Length > 0 ? " ON " + hole.Pin.ToUpperInvariant() : "");
+            tools.Add("PIN REAMER NO. " + reamer.Number);
+        string[] reaming = ["REAM LEVER ALONE", "RUNNING FIT" + (hole.Pin.Length > 0 ? " ON " + hole.Pin.ToUpperInvariant() : "")];
+        if (text.Units.Second() is null)
+        {
+            if (tools.Count > 0)
+                yield return string.Join(", ", tools);
+            yield return string.Join(", ", reaming);
+            yield break;
+        }
+
+        foreach (string tool in tools)
+            yield return tool;
+        yield return reaming[0] + ",";
+        yield return reaming[1];
     }
 
     /// <summary>The mid-plane cannot be reached with a gauge: the same limits where the hole opens, and how far apart they stand along a taper plug.</summary>
