@@ -19,8 +19,17 @@ public class LeverContentTests
     {
         string[] lines = Dimension(profile, "hole.diameter").Text.Split('\n');
         Assert.Equal(
-            ["AT MID-PLANE, TAPER 1:48", "LARGE END AT RIGHT IN FORK VIEW", "(" + atFace + " AT LARGE END FACE,", "PLUG LINES " + apart + " APART)", drill, reamer, "REAM LEVER ALONE,", "RUNNING FIT ON " + pin],
+            ["AT MID-PLANE, TAPER 1:48", "LARGE END AT RIGHT IN FORK VIEW", "(" + atFace + " AT LARGE END FACE,", "PLUG LINES " + apart + " APART)", drill + ", " + reamer, "REAM LEVER ALONE, RUNNING FIT ON " + pin],
             lines[1..]);
+    }
+
+    // In two units the lines are long anyway: each tool has its own.
+    [Fact]
+    public void HoleCallout_InBothUnits_HasShorterLines()
+    {
+        PlotSheet sheet = SheetMaker.Draw("levers/middle", SheetMaker.Options("A3", ShownUnits.MillimetresAndInches));
+        string[] lines = sheet.Dimensions.Single(d => d.Name == "hole.diameter").Text.Split('\n');
+        Assert.Equal(["DRILL #34 (⌀2.819 [.1110])", "PIN REAMER NO. 3/0", "REAM LEVER ALONE,", "RUNNING FIT ON TC-P-02"], lines[^4..]);
     }
 
     // 0.1 mm for the reamer: 2.8 − 0.1 = 2.7 mm = .1063 in: #37 (.1040 in = 2.642 mm), for #36 is .1065 in. 3.5 − 0.1 = 3.4 mm = .1339 in: #30 (.1285 in).
