@@ -27,7 +27,7 @@ public static partial class DiagnosticCatalogue
 
     public static DiagnosticKind NoRoom { get; } = new("LD444", Severity.Error, "parts do not go together",
         "{0} has no room: the clearance is from {1} to {2}, and less than none at the middle of the limits.",
-        "Parts that turn in each other have some: measure both again, unworn against worn, and check which of them the setup names.",
+        "Parts that move in each other have some: measure both again, unworn against worn, and check which of them the setup names.",
         "a measured pin that is larger than its hole", ["The hole on pin", "-0.22 mm", "-0.14 mm"]);
 
     private static ImmutableArray<DiagnosticKind> Mechanism() =>

@@ -5,7 +5,7 @@ namespace LeverDraw.Geometry;
 /// <param name="Rotation">Radians, counter-clockwise.</param>
 public readonly record struct Transform2D(double Scale, double Rotation, bool Mirrored, Vector2D Translation)
 {
-    /// <summary>Radians, counter-clockwise; not to be changed by itself, since its sine and cosine are kept.</summary>
+    /// <summary>Not to be set by itself: its sine and cosine, kept beside it, would be left behind.</summary>
     public double Rotation { get; } = Rotation;
 
     private readonly double _sin = Rotation == 0 ? 0 : Math.Sin(Rotation);

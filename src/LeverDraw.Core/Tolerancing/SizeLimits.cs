@@ -25,5 +25,8 @@ public readonly record struct SizeLimits
 
     public bool Contains(Length size) => size >= Min && size <= Max;
 
+    /// <summary>The same width elsewhere, as along a taper.</summary>
+    public SizeLimits Moved(Length by) => new(Min + by, Max + by);
+
     public LimitDeviations From(Length nominal) => new(Min - nominal, Max - nominal);
 }

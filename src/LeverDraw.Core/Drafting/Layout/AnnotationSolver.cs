@@ -5,7 +5,8 @@ namespace LeverDraw.Drafting.Layout;
 /// <summary>Chooses one candidate for each annotation of a view so that no lettering meets other lettering or any line, and crossings, lengths and tiers cost least.</summary>
 /// <remarks>
 /// Greedy in the given order, then rounds of improvement in which each annotation in turn may move to the cheapest place that the others leave
-/// (coordinate descent; the total cost never rises, so it ends); where that ends with a broken rule, two move together, and then a few in every combination.
+/// (coordinate descent; the total cost never rises, so it ends); where that ends with a broken rule, two move together, and then a few in every combination; where one stands very badly, room is made for it.
+/// Where room is dear, what counts at the end is the room of all together; a view that is drawn settles once more within the room it takes.
 /// Ties fall to the earlier candidate: same input, same sheet.
 /// </remarks>
 public sealed class AnnotationSolver
@@ -229,7 +230,8 @@ public sealed class AnnotationSolver
         {
             if (CostAmong(i) < bad)
                 continue;
-            _making ??= new RoomMaking(_field, _weigher, _places, _chosen);
+            _hasPaidForRoom = true;
+            _making ??= new RoomMaking(_weigher, _places, _chosen);
             if (_making.Try(i))
                 return true;
         }

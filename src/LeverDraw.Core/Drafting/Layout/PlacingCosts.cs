@@ -43,7 +43,7 @@ internal static class PlacingCosts
         _ => 9,
     };
 
-    /// <summary>Of one section line. A leader or a dimension line through the whole of a section costs about as much as one outline more; the few lines to a hole near the edge cost little.</summary>
+    /// <summary>Of one section line (own, tuned by looking): some twenty lines, a large section, cost as much as an outline; the few to a hole near the edge little.</summary>
     public static double CrossingLining(StrokeKind kind) => kind is StrokeKind.Leader or StrokeKind.DimensionLine ? 1.5 : 0;
 
     public static double CrossingOther(StrokeKind a, StrokeKind b) => (a, b) switch

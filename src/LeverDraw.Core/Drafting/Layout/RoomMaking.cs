@@ -1,7 +1,7 @@
 namespace LeverDraw.Drafting.Layout;
 
 /// <summary>Puts one annotation where it would stand well if it were alone, takes out those in its way, and places these anew: taken when all together cost less. It gets out of corners that moving one at a time does not.</summary>
-internal sealed class RoomMaking(ViewField field, PlaceWeigher weigher, PlaceSet[] sets, Candidate?[] chosen)
+internal sealed class RoomMaking(PlaceWeigher weigher, PlaceSet[] sets, Candidate?[] chosen)
 {
     /// <summary>One that costs less than this stands well enough: a leader that crosses no outline.</summary>
     public const double Bad = PlacingCosts.LeaderOverFeature;
@@ -21,12 +21,9 @@ internal sealed class RoomMaking(ViewField field, PlaceWeigher weigher, PlaceSet
     public bool Try(int sufferer)
     {
         chosen.CopyTo(_before, 0);
-        double was = weigher.CostOf(chosen[sufferer]!, sufferer);
         double limit = Total() - Worthwhile;
         foreach (Candidate good in GoodPlaces(sufferer))
         {
-            if (good.CostIn(field) + Worthwhile > was)
-                break;
             chosen[sufferer] = good;
             List<int> inTheWay = [];
             for (int i = 0; i < chosen.Length; i++)

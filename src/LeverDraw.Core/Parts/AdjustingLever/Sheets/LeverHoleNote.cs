@@ -45,10 +45,10 @@ internal static class LeverHoleNote
         (Length least, Length most) = StatedLimits.Of(size) is { } limits ? (limits.Min - pin, limits.Max - pin) : (clearance, clearance);
         string range = least == most ? text.Fine(clearance) : text.FineRange(least, most);
         if (taper.IsParallel)
-            return "CLEARANCE AT MID-PLANE " + range + ", PIN ⌀" + text.Fine(pin) + ".";
+            return "MID-PLANE CLEARANCE " + range + ", NOMINAL PIN ⌀" + text.Fine(pin) + ".";
         Length from = PinClearance.ReamingDepthFor(least, taper), to = PinClearance.ReamingDepthFor(most, taper);
         string depth = least == most ? text.Number(from) : text.InSentence(Hundredths(from, Math.Ceiling, -1), Hundredths(to, Math.Floor, 1));
-        return "RUNNING CLEARANCE " + range + ", PIN HOME: REAM " + depth + " DEEPER THAN WHERE THE HOLE JUST TAKES THE PIN.";
+        return "RUNNING CLEARANCE " + range + " ON A NOMINAL PIN, HOME: REAM " + depth + " DEEPER THAN WHERE THE HOLE JUST TAKES IT. HOLE'S LIMITS COME FIRST.";
     }
 
     /// <summary>Cut to a hundredth of a millimetre to the careful side.</summary>
@@ -74,7 +74,7 @@ internal static class LeverHoleNote
             tools.Add(Drill(drill.Value, text));
         if (Reamer(hole.Taper, small, large) is { } reamer)
             tools.Add("PIN REAMER NO. " + reamer.Number);
-        string[] reaming = ["REAM LEVER ALONE", "RUNNING FIT" + (hole.Pin.Length > 0 ? " ON " + hole.Pin.ToUpperInvariant() : "")];
+        string[] reaming = ["REAM LEVER ALONE", RunningFit(hole)];
         if (text.Units.Second() is null)
         {
             if (tools.Count > 0)
@@ -93,14 +93,14 @@ internal static class LeverHoleNote
     private static IEnumerable<string> FaceCheck(SizeLimits atMid, PivotHole hole, DimensionText text)
     {
         Length change = hole.HalfLength * hole.Taper.Rate;
-        SizeLimits atFace = new(atMid.Min + change, atMid.Max + change);
+        SizeLimits atFace = atMid.Moved(change);
         string[] units = text.Limits(atFace).Split(" [");
-        yield return "(⌀" + units[0] + " AT LARGE END FACE,";
+        yield return "⌀" + units[0] + " AT LARGE END FACE,";
         foreach (string second in units[1..])
             yield return "[" + second;
         // Of the limits lettered, so that both checks agree; cut off, never wider.
         double apart = text.Shown(atFace).Width.Millimetres / hole.Taper.Rate;
-        yield return "PLUG LINES " + text.Number(Hundredths(Length.FromMillimetres(apart), Math.Floor, 1)) + " APART)";
+        yield return "PLUG LINES " + text.Number(Hundredths(Length.FromMillimetres(apart), Math.Floor, 1)) + " APART";
     }
 
     private static IEnumerable<string> Parallel(PivotHole hole, SizeValue size, DimensionText text)
@@ -108,8 +108,10 @@ internal static class LeverHoleNote
         if (PilotDrill.ForParallel(Least(size)) is { IsGiven: true } drill)
             yield return Drill(drill.Value, text);
         yield return "REAM PARALLEL, LEVER ALONE,";
-        yield return "RUNNING FIT" + (hole.Pin.Length > 0 ? " ON PIN " + hole.Pin.ToUpperInvariant() : "");
+        yield return RunningFit(hole);
     }
+
+    private static string RunningFit(PivotHole hole) => hole.Pin.Length > 0 ? "RUNNING FIT ON " + hole.Pin.ToUpperInvariant() : "RUNNING FIT";
 
     private static Length Least(SizeValue size) => StatedLimits.Of(size)?.Min ?? size.Nominal;
 

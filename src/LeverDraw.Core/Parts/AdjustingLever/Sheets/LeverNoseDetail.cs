@@ -46,7 +46,7 @@ internal static class LeverNoseDetail
         if (side.NoseCorner is { } corner)
             yield return new RadiusDimension(LeverFields.NoseRadius.Name, corner.Radius, CornerText(side.NoseEnd is null, corner.Radius, text), [corner]) { MaterialAtCentre = true };
         if (side.NeckFillet is { } neckFillet)
-            yield return new RadiusDimension("blends.fillet.neck", neckFillet.Radius, text.Size(Length.FromMillimetres(neckFillet.Radius), "2× R"), [neckFillet]);
+            yield return new RadiusDimension("blends.fillet.neck", neckFillet.Radius, text.Size(Length.FromMillimetres(neckFillet.Radius), "2× R"), [neckFillet]) { MaterialAtCentre = false };
         if (lever.Sizes.Find(LeverFields.NeckThickness) is { } neck)
         {
             // Stated half the bulb's diameter behind its centre, between the flanks' own lines (the fillets cover that place).
@@ -61,7 +61,7 @@ internal static class LeverNoseDetail
             yield return FlankTaper(lever);
 
         if (side.FlankLower is ArcEdge cam)
-            yield return new RadiusDimension(LeverFields.CamRadius.Name, cam.Radius, text.Size(lever.Sizes[LeverFields.CamRadius], "R"), [.. EdgeClip.ToCircle([cam], side.NoseCentre, CircleRadius(lever)).OfType<ArcEdge>()]);
+            yield return new RadiusDimension(LeverFields.CamRadius.Name, cam.Radius, text.Size(lever.Sizes[LeverFields.CamRadius], "R"), [.. EdgeClip.ToCircle([cam], side.NoseCentre, CircleRadius(lever)).OfType<ArcEdge>()]) { MaterialAtCentre = true };
     }
 
     /// <summary>Corners that take up the whole end follow from the thickness.</summary>

@@ -55,7 +55,7 @@ internal static class LeverNotes
 
     private static IEnumerable<string> General(Lever lever, Profile profile, DimensionText text)
     {
-        yield return "(SIZES IN ROUND BRACKETS) FOLLOW FROM OTHERS: NOT CHECKED.";
+        yield return "(SIZES ALL IN ROUND BRACKETS) FOLLOW FROM OTHERS: NOT CHECKED.";
         SizeValue fillet = lever.Sizes[LeverFields.Fillet], round = lever.Sizes[LeverFields.EdgeRound];
         string blends = fillet.Millimetres > 0 ? "FILLETS WITHOUT A SIZE R" + text.Number(fillet.Nominal) : "INNER CORNERS WITHOUT A SIZE SHARP";
         blends += round.Millimetres > 0 ? ", OUTER CORNERS R" + text.Number(round.Nominal) + ", SIZES TO SHARP CORNERS" : ", OUTER CORNERS SHARP";
@@ -64,7 +64,7 @@ internal static class LeverNotes
         if (Shoulders(lever) is { } shoulders)
             yield return shoulders;
         if (lever.Forms.Arms == LeverFields.Tapered)
-            yield return "ARMS TAPER STRAIGHT FROM THE LEVEL SHOWN TO THE PAD'S THICKNESS AT THE TOP OF THE PAD.";
+            yield return "ARMS TAPER FROM HALF THE HEAD'S DEPTH BELOW THE AXIS TO THE PAD'S THICKNESS AT ITS TOP.";
         if (MassNote.Of(LeverMass.Of(lever).CubicCentimetres, profile.Values.Get(CommonFields.Material)) is { } mass)
             yield return mass;
         if (profile.Values.Get(CommonFields.Finish) is { Length: > 0 } finish)
@@ -105,7 +105,7 @@ internal static class LeverNotes
         return lever.Forms.Tongue switch
         {
             LeverFields.Parallel => "TONGUE'S LENGTH ENDS " + below + ", HALF ITS THICKNESS.",
-            LeverFields.Bulb => "TONGUE'S THICKNESS IS THE BULB'S DIAMETER; THE BULB'S CENTRE IS " + below + ".",
+            LeverFields.Bulb => "TONGUE'S THICKNESS: BULB'S DIAMETER. ITS CENTRE " + below + ", NECK'S SIZE AS FAR BEHIND IT.",
             _ => "TONGUE'S THICKNESS HOLDS AT THE NOSE'S CENTRE, " + below + ".",
         };
     }

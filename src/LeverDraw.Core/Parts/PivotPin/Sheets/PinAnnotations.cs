@@ -55,7 +55,7 @@ internal static class PinAnnotations
         if (pin.CrownRadius is { } crown)
         {
             ImmutableArray<ArcEdge> arcs = [.. pin.OutlineEdges.OfType<ArcEdge>().Select(a => side > 0 ? a : a.Transformed(Transform2D.MirrorX))];
-            yield return new RadiusDimension(PinFields.CrownRadius.Name, crown.Millimetres, text.Size(crown, "2× R"), arcs);
+            yield return new RadiusDimension(PinFields.CrownRadius.Name, crown.Millimetres, text.Size(crown, "2× R"), arcs) { MaterialAtCentre = true };
         }
         else if (pin.Chamfer is { } chamfer)
         {

@@ -56,8 +56,7 @@ internal static class PinNotes
     {
         if (StatedLimits.Of(pin.NamedSize) is not { } limits)
             return null;
-        Length change = pin.Gauge - pin.NamedSize.Nominal;
-        return new SizeLimits(limits.Min + change, limits.Max + change);
+        return limits.Moved(pin.Gauge - pin.NamedSize.Nominal);
     }
 
     private static IEnumerable<string> Lugs(Pin pin, DimensionText text)

@@ -19,7 +19,7 @@ public class LeverContentTests
     {
         string[] lines = Dimension(profile, "hole.diameter").Text.Split('\n');
         Assert.Equal(
-            ["AT MID-PLANE, TAPER 1:48", "LARGE END AT RIGHT IN FORK VIEW", "(" + atFace + " AT LARGE END FACE,", "PLUG LINES " + apart + " APART)", drill + ", " + reamer, "REAM LEVER ALONE, RUNNING FIT ON " + pin],
+            ["AT MID-PLANE, TAPER 1:48", "LARGE END AT RIGHT IN FORK VIEW", atFace + " AT LARGE END FACE,", "PLUG LINES " + apart + " APART", drill + ", " + reamer, "REAM LEVER ALONE, RUNNING FIT ON " + pin],
             lines[1..]);
     }
 
@@ -34,8 +34,8 @@ public class LeverContentTests
 
     // 0.1 mm for the reamer: 2.8 − 0.1 = 2.7 mm = .1063 in: #37 (.1040 in = 2.642 mm), for #36 is .1065 in. 3.5 − 0.1 = 3.4 mm = .1339 in: #30 (.1285 in).
     [Theory]
-    [InlineData("levers/late", "DRILL #37 (⌀2.642)", "RUNNING FIT ON PIN TC-P-03")]
-    [InlineData("levers/rare", "DRILL #30 (⌀3.264)", "RUNNING FIT ON PIN TC-P-05")]
+    [InlineData("levers/late", "DRILL #37 (⌀2.642)", "RUNNING FIT ON TC-P-03")]
+    [InlineData("levers/rare", "DRILL #30 (⌀3.264)", "RUNNING FIT ON TC-P-05")]
     public void HoleCallout_ParallelHole_SaysDrillAndParallel(string profile, string drill, string pin)
     {
         string[] lines = Dimension(profile, "hole.diameter").Text.Split('\n');
@@ -45,9 +45,9 @@ public class LeverContentTests
 
     // Clearance × 48 (trade notes 3.4: 2.4 mm gives 0.05, 3.8 mm 0.08). To the hole's upper limit: ISO 286-2 H8 over 3 mm is 18 µm, H7 12 µm, H9 up to 3 mm 25 µm.
     [Theory]
-    [InlineData("levers/middle", "RUNNING CLEARANCE 0.08 TO 0.098 mm, PIN HOME: REAM 3.84 TO 4.7 mm DEEPER THAN WHERE THE HOLE JUST TAKES THE PIN.")]
-    [InlineData("levers/early", "RUNNING CLEARANCE 0.04 TO 0.052 mm, PIN HOME: REAM 1.92 TO 2.49 mm DEEPER THAN WHERE THE HOLE JUST TAKES THE PIN.")]
-    [InlineData("levers/late", "CLEARANCE AT MID-PLANE 0.23 TO 0.255 mm, PIN ⌀2.57.")]
+    [InlineData("levers/middle", "RUNNING CLEARANCE 0.08 TO 0.098 mm ON A NOMINAL PIN, HOME: REAM 3.84 TO 4.7 mm DEEPER THAN WHERE THE HOLE JUST TAKES IT. HOLE'S LIMITS COME FIRST.")]
+    [InlineData("levers/early", "RUNNING CLEARANCE 0.04 TO 0.052 mm ON A NOMINAL PIN, HOME: REAM 1.92 TO 2.49 mm DEEPER THAN WHERE THE HOLE JUST TAKES IT. HOLE'S LIMITS COME FIRST.")]
+    [InlineData("levers/late", "MID-PLANE CLEARANCE 0.23 TO 0.255 mm, NOMINAL PIN ⌀2.57.")]
     public void Notes_AnyHole_SayHowTheClearanceIsReached(string profile, string note) => Assert.Contains(note, Content(profile).Notes);
 
     // The profile states grade 7 as agreed. ISO 8062-3:2007 total widths 0.74, 0.78, 0.82 and 0.90 mm, halved. Without one, the process's usual grades: MaterialNotesTests.
@@ -159,7 +159,7 @@ public class LeverContentTests
     public void Notes_Tongue_SayWhereItsThicknessHolds()
     {
         Assert.Contains("TONGUE'S THICKNESS HOLDS AT THE NOSE'S CENTRE, 1.981 BELOW THE TIP.", Content("levers/middle").Notes);
-        Assert.Contains("TONGUE'S THICKNESS IS THE BULB'S DIAMETER; THE BULB'S CENTRE IS 2.1 BELOW THE TIP.", Content("levers/rare").Notes);
+        Assert.Contains("TONGUE'S THICKNESS: BULB'S DIAMETER. ITS CENTRE 2.1 BELOW THE TIP, NECK'S SIZE AS FAR BEHIND IT.", Content("levers/rare").Notes);
         Assert.Contains("TONGUE'S LENGTH ENDS 2 BELOW THE TIP, HALF ITS THICKNESS.", NotesOf(DemoLevers.Middle().With(LeverFields.TongueForm, LeverFields.Parallel)));
     }
 
