@@ -3,7 +3,6 @@ using LeverDraw.Drafting.Annotations;
 using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Geometry;
 using LeverDraw.Profiles;
-using LeverDraw.Tolerancing;
 using LeverDraw.Units;
 
 namespace LeverDraw.Parts.AdjustingLever.Sheets;
@@ -20,8 +19,8 @@ internal static class LeverSection
         double half = lever.Hole.HalfLength.Millimetres;
         if (!lever.Hole.Taper.IsParallel)
         {
-            all.Add(End("hole.left_end", lever, lever.Hole.AtLeft, -half, DimensionSides.Left, text));
-            all.Add(End("hole.right_end", lever, lever.Hole.AtRight, half, DimensionSides.Right, text));
+            all.Add(End("hole.left_end", lever.Hole.AtLeft, -half, DimensionSides.Left, text));
+            all.Add(End("hole.right_end", lever.Hole.AtRight, half, DimensionSides.Right, text));
         }
 
         if (lever.Boss is { } boss)
@@ -37,11 +36,9 @@ internal static class LeverSection
         return all.ToImmutable();
     }
 
-    private static LinearDimension End(string name, Lever lever, Length diameter, double x, DimensionSides side, DimensionText text)
+    private static LinearDimension End(string name, Length diameter, double x, DimensionSides side, DimensionText text)
     {
         double r = diameter.Millimetres / 2;
-        SizeValue middle = lever.Sizes[LeverFields.HoleDiameter];
-        Label label = StatedLimits.Of(middle) is { } limits ? text.Reference(diameter, limits.Moved(diameter - middle.Nominal), "⌀") : text.Reference(diameter, "⌀");
-        return new LinearDimension(name, diameter.Millimetres, label, new Point2D(x, -r), new Point2D(x, r), LinearDimension.Upright) { Sides = side };
+        return new LinearDimension(name, diameter.Millimetres, text.Reference(diameter, "⌀"), new Point2D(x, -r), new Point2D(x, r), LinearDimension.Upright) { Sides = side };
     }
 }
