@@ -11,7 +11,7 @@ internal enum TieEffect
     /// <summary>It was read, and moved so that the sizes agree.</summary>
     Adjusted,
 
-    /// <summary>It was not read: it follows from others.</summary>
+    /// <summary>It follows from others alone: it was not read, or only at a worn place where an unworn one tells it.</summary>
     Told,
 }
 
@@ -22,6 +22,9 @@ internal sealed record SpecimenValue(string Specimen, double Value, bool IsWorn,
 {
     /// <summary>Of the display or the set of gauges; <see cref="Own"/> has it too, as an even scatter.</summary>
     public double Step { get; init; }
+
+    /// <summary>Name of the instrument whose error <see cref="Common"/> is: the least exact one, where several were used.</summary>
+    public string Instrument { get; init; } = string.Empty;
 
     public TieEffect Ties { get; init; }
 
@@ -35,7 +38,8 @@ internal sealed record SpecimenValue(string Specimen, double Value, bool IsWorn,
         bool worn = wears && witness.Length == 0;
         bool angle = measurand.Kind == ReadingKind.Angle;
         double[] values = [.. used.Select(r => r.Corrected)];
-        double common = Math.Sqrt(used.Max(r => Square(r.Instrument.Common(angle, r.Value)) + Square(r.OfCorrection)));
+        Reading leastExact = used.MaxBy(Variance)!;
+        double common = Math.Sqrt(Variance(leastExact));
         // Repeating takes no step away: the same gauge fits again.
         double step = used.Max(r => r.Instrument.Rounding(angle));
         double range = values.Max() - values.Min();
@@ -43,7 +47,9 @@ internal sealed record SpecimenValue(string Specimen, double Value, bool IsWorn,
         double value = worn && range > 2 * Math.Sqrt(3) * common
             ? measurand.Wear == WearSide.Smaller ? values.Max() : values.Min()
             : values.Average();
-        return new SpecimenValue(readings[0].Specimen, value, worn, Math.Sqrt(Square(step) + (Repeats(values) / values.Length)), common, used.Length) { Step = Math.Sqrt(12) * step };
+        return new SpecimenValue(readings[0].Specimen, value, worn, Math.Sqrt(Square(step) + (Repeats(values) / values.Length)), common, used.Length) { Step = Math.Sqrt(12) * step, Instrument = leastExact.Instrument.Name };
+
+        double Variance(Reading r) => Square(r.Instrument.Common(angle, r.Value)) + Square(r.OfCorrection);
     }
 
     /// <summary>Variance of one reading from its repeats, s² with n − 1 (GUM 4.2.2); nothing for a single one.</summary>

@@ -35,6 +35,6 @@ public sealed record SizeEstimate(Measurand Measurand, double Value, double From
     /// <summary>On some specimen it was changed so that tied sizes agree.</summary>
     public bool IsAdjusted { get; init; }
 
-    /// <summary>It was read on no specimen: it follows from sizes that were.</summary>
+    /// <summary>No reading of the size itself is in it: it follows from tied sizes. Where it was read, an unworn place told it better.</summary>
     public bool IsTied { get; init; }
 }

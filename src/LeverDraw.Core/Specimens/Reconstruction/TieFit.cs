@@ -63,14 +63,16 @@ internal sealed record TieFit(TieGroup Group, ImmutableArray<(string Name, Speci
                 return null;
             int at = Array.IndexOf(unknowns, field);
             double value = told.Values[at], spread = field.Spread(value);
-            // By GUM 5.1 and 5.2: what every reading has for itself moves the result alone, what they have from one instrument moves it together.
+            // By GUM 5.1 and 5.2: what every reading has for itself moves the result alone, what they have from one instrument moves it together, and instruments err apart from each other.
             double own = Math.Sqrt(rows.Select((r, k) => Square(Effect(i => i == k && r.Of != loosened ? r.Value?.Own ?? r.Deviation : 0))).Sum() + ((Square(stretch) - 1) * Square(told.Deviations[at])));
-            double common = Math.Abs(Effect(i => rows[i].Value?.Common ?? 0));
+            double common = Math.Sqrt(rows.Select(r => r.Value?.Instrument).OfType<string>().Distinct().Sum(with => Square(Effect(i => rows[i].Value is { } v && v.Instrument == with ? v.Common : 0))));
+            // By how much the widest single jump from mark to mark moves the result; what the other steps add stays scatter.
+            double step = rows.Select((r, k) => r.Value is { Step: > 0 } v ? Math.Abs(Effect(i => i == k ? v.Step : 0)) : 0).Max();
             if (!direct && !(Math.Sqrt(Square(own) + Square(common)) <= (read.ContainsKey(field.Name) ? 1 : MostUncertain) * spread))
                 return null;
             SpecimenValue[] like = [.. rows.Where(r => r.Of.Habit == field.Habit).Select(r => r.Value).OfType<SpecimenValue>()];
             bool worn = field.Wear != WearSide.None && (like.Length == 0 || like.Any(v => v.IsWorn));
-            return new SpecimenValue(specimen, value, worn, own, common, rows.Sum(r => r.Value?.Readings ?? 0)) { Ties = direct ? TieEffect.Adjusted : TieEffect.Told };
+            return new SpecimenValue(specimen, value, worn, own, common, rows.Sum(r => r.Value?.Readings ?? 0)) { Step = step, Ties = direct ? TieEffect.Adjusted : TieEffect.Told };
 
             double Effect(Func<int, double> moves) => Fitted([.. targets.Select((t, i) => t + moves(i))], loosened) is { } moved ? moved.Values[at] - value : double.PositiveInfinity;
         }

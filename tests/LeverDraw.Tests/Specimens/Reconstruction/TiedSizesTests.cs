@@ -123,6 +123,49 @@ public sealed class TiedSizesTests
         Assert.Equal((TieEffect.Told, true), (gap.Ties, gap.IsWorn));
     }
 
+    /// <summary>Width over all by caliper, arms by vernier: the gap is 24.6 − 2·5.3 = 14.0, and the errors 0.02 and twice 0.01 of two instruments make √(0.02² + 0.02²), not 0.02 − 2·0.01 = 0; of one instrument they do cancel (GUM 5.1 and 5.2).</summary>
+    [Theory]
+    [InlineData("vernier", 0.0282843)]
+    [InlineData("caliper", 0)]
+    public void Adjust_Instruments_ErrTogetherOnlyWithThemselves(string arms, double common)
+    {
+        _values["fork.outside"] = [Value("A", 24.6, common: 0.02) with { Instrument = "caliper" }];
+        _values["arms.width"] = [Value("A", 5.3, common: 0.01) with { Instrument = arms }];
+        Adjust(0);
+        SpecimenValue gap = Assert.Single(_values["fork.gap"]);
+        Assert.Equal(14.0, gap.Value, 1e-4);
+        Assert.Equal(common, gap.Common, 1e-5);
+    }
+
+    /// <summary>A distance from the axis in steps of 0.5 mm and the height itself in steps of 0.01 mm: the adjusted height jumps by the share that it has from each, and keeps the wider jump.</summary>
+    [Fact]
+    public void Adjust_SteppedReading_PassesItsStepOn()
+    {
+        _values["head.top_from_axis"] = [Value("A", 4.75, own: 0.5 / Math.Sqrt(12)) with { Step = 0.5 }];
+        _values["head.height"] = [Value("A", 9.5, own: 0.01 / Math.Sqrt(12)) with { Step = 0.01 }];
+        Adjust(0);
+        SpecimenValue height = Assert.Single(_values["head.height"]);
+        // Squares of the deviations: of the distance 0.5²/12 + 0.05², which as a height is four times that, 0.0933333; of the height 0.01²/12 + 0.05², 0.0025083.
+        double share = 0.0025083 / (0.0025083 + 0.0933333);
+        Assert.Equal(TieEffect.Adjusted, height.Ties);
+        Assert.Equal(Math.Max(2 * 0.5 * share, 0.01 * (1 - share)), height.Step, 1e-6);
+    }
+
+    /// <summary>The hole was read where it is worn, and at one end where it is not: that end tells it, 3.20 − 4.8/48, and no reading of the diameter itself is in it.</summary>
+    [Fact]
+    public void Adjust_WitnessAtOneEnd_ReplacesTheWornDiameterThatWasRead()
+    {
+        Read("hole.diameter", 3.18, worn: true);
+        Read("hole.larger_side", 3.20, worn: false);
+        Read("head.width", 9.6);
+        Adjust(1.0 / 48);
+        SpecimenValue middle = Assert.Single(_values["hole.diameter"]);
+        Assert.Equal(3.10, middle.Value, 1e-6);
+        Assert.Equal((false, TieEffect.Told), (middle.IsWorn, middle.Ties));
+        SizeEstimate hole = SizeEstimator.Of(Measurands.Find("hole.diameter")!, [middle]);
+        Assert.Equal((true, false), (hole.IsTied, hole.IsAdjusted));
+    }
+
     private ImmutableArray<TieGroup> Adjust(double taper) => TiedSizes.Adjust(["A", "B"], _values, Measurands.Lever, taper);
 
     private void Read(string name, double value, double own = 0, double common = 0, bool worn = false) => _values[name] = [Value("A", value, own, common, worn)];

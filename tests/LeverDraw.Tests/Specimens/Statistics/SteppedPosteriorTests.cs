@@ -21,6 +21,14 @@ public sealed class SteppedPosteriorTests
     [Fact]
     public void Of_FineStep_IsTheNormalLaw() => Holds(SteppedPosterior.Of([new(4.9, 0.001), new(5, 0.001), new(5, 0.001), new(5.1, 0.001)], 0.1, 0), 5, 1.96 * 0.1 / 2, 0.006);
 
+    /// <summary>No step at all is the same normal law.</summary>
+    [Fact]
+    public void Of_NoStep_IsTheNormalLaw() => Holds(SteppedPosterior.Of([new(4.9, 0), new(5, 0), new(5, 0), new(5.1, 0)], 0.1, 0), 5, 1.96 * 0.1 / 2, 0.006);
+
+    /// <summary>A gauge of 0.25 mm steps at 5 allows all from 4.875 to 5.125 mm alike; within that, the reading without a step at 5.05 says it all: ±1.96·0.01.</summary>
+    [Fact]
+    public void Of_MixedSteps_TheReadingWithoutStepSaysMost() => Holds(SteppedPosterior.Of([new(5, 0.25), new(5.05, 0)], 0.01, 0), 5.05, 1.96 * 0.01, 0.002);
+
     private static void Holds(GridLaw law, double middle, double reach, double within)
     {
         Assert.Equal(middle, law.Quantile(0.5), within);
