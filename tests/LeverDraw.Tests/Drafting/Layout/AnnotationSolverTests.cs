@@ -102,6 +102,38 @@ public class AnnotationSolverTests
         Assert.Same(beside, AnnotationSolver.Solve(Nothing, [[line], [under, beside]]).Chosen[1]);
     }
 
+    /// <summary>Worked out by hand: one at a time nothing is gained, since the place at 0 is taken; with room made it is 10 in place of 100.</summary>
+    [Fact]
+    public void Settle_GoodPlaceTakenByOneThatCanGiveWay_MakesRoom()
+    {
+        Candidate good = Text(0, 0, 5, 0), bad = Text(50, 0, 5, 100), taken = Text(1, 0, 5, 0), other = Text(25, 0, 5, 10);
+        Assert.Equal([good, other], Settled([[good, bad], [taken, other]], [bad, taken], new Box2D(-10, -10, 60, 10)));
+        // Not where the one that would give way has no room for it.
+        Assert.Equal([bad, taken], Settled([[good, bad], [taken, Text(0, 200, 5, 10)]], [bad, taken], new Box2D(-10, -10, 60, 10)));
+    }
+
+    [Fact]
+    public void Settle_AnyCrowd_StaysInItsRoomAndGetsNoDearer() =>
+        Crowds.Sample(
+            crowd =>
+            {
+                Candidate[][] all = [.. crowd.Select((places, i) => (Candidate[])[.. places, Text(100 + (20 * i), 0, 5, 500)])];
+                Candidate[] before = AnnotationSolver.Solve(Nothing, all).Chosen;
+                Box2D room = before.Aggregate(Box2D.Empty, (box, c) => box.Union(c.Bounds));
+                Candidate[] after = Settled(all, before, room);
+                Assert.Equal(0, Overlaps(after));
+                Assert.True(Total(after) <= Total(before) + 1e-6);
+                Assert.All(after, c => Assert.True(room.Inflated(1e-6).Contains(c.Bounds)));
+            },
+            iter: 500);
+
+    private static Candidate[] Settled(Candidate[][] all, Candidate[] chosen, Box2D room)
+    {
+        Candidate[] settled = [.. chosen];
+        AnnotationSolver.Settle(Nothing, [.. all.Select(places => new ReadyPlaces(places))], settled, room, new PlaceShape(), new PlaceShape());
+        return settled;
+    }
+
     private static Candidate Text(double x, double y, double half, double cost) => new([new OrientedBox(new Point2D(x, y), half, 2, 0)], [], cost, null!);
 
     private static int Overlaps(Candidate[] chosen) =>
