@@ -10,7 +10,7 @@ internal sealed class LeaderPlaces(LeaderList leaders, LabelBox label, DraftingS
     public override void LineGroup(int group, PlaceShape shape)
     {
         (Point2D tip, Vector2D direction) = leaders.Rays[group];
-        shape.AddStroke(LeaderShape.Slant(tip, direction, Math.Max(LeaderList.Lengths[0], style.ArrowLength + 2)));
+        shape.AddStroke(LeaderShape.Slant(tip, direction, LeaderShape.SlantLength(LeaderList.Lengths[0], style)));
         shape.AddHead(Arrowhead.Back(tip, -direction, style));
     }
 
@@ -32,7 +32,7 @@ internal sealed class LeaderPlaces(LeaderList leaders, LabelBox label, DraftingS
     {
         LeaderPlace at = leaders.Places[place];
         (Point2D tip, Vector2D direction) = leaders.Rays[at.Ray];
-        return new LeaderShape(label, style, tip, direction, Math.Max(LeaderList.Lengths[at.Length], style.ArrowLength + 2), at.ToRight);
+        return new LeaderShape(label, style, tip, direction, LeaderShape.SlantLength(LeaderList.Lengths[at.Length], style), at.ToRight);
     }
 }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using LeverDraw.Drafting.Layout;
 using LeverDraw.Drafting.Plotting;
+using LeverDraw.Drafting.Views;
 using LeverDraw.Geometry;
 
 namespace LeverDraw.Drafting.Annotations;
@@ -9,7 +10,7 @@ namespace LeverDraw.Drafting.Annotations;
 internal readonly struct LeaderShape
 {
     /// <summary>Twice what the chords of an arc leave of it, millimetres: counted from its very tip, a leader from the hollow side would cross the arc it points at.</summary>
-    private const double Touch = 0.1;
+    private const double Touch = 2 * ViewInk.ChordError;
 
     private readonly LabelBox _label;
     private readonly DraftingStyle _style;
@@ -69,6 +70,9 @@ internal readonly struct LeaderShape
 
         return true;
     }
+
+    /// <summary>As long as asked, but so that some line is seen behind the arrow.</summary>
+    public static double SlantLength(double asked, DraftingStyle style) => Math.Max(asked, style.ArrowLength + 2);
 
     /// <summary>The slanting line from a tip, as far as placing is concerned.</summary>
     /// <param name="direction">Length one.</param>

@@ -69,7 +69,7 @@ internal static class SurfaceCandidates
         bool toRight = direction.X >= 0;
         foreach (double length in Lengths)
         {
-            double slant = Math.Max(length, style.ArrowLength + 2);
+            double slant = LeaderShape.SlantLength(length, style);
             Point2D elbow = tip + (direction * slant);
             Point2D end = elbow + new Vector2D((shape.Width + 1) * (toRight ? 1 : -1), 0);
             Point2D foot = new((toRight ? elbow.X + 1 : end.X) + shape.Left, elbow.Y);

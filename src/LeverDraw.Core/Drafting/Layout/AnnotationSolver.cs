@@ -14,12 +14,6 @@ public sealed class AnnotationSolver
     /// <summary>Rounds of improvement at the most; more than four has not been seen to change anything.</summary>
     private const int MaxRounds = 6;
 
-    /// <summary>The price of width from which the room of all together is seen to.</summary>
-    private const double Tight = 2;
-
-    /// <summary>The price from which those too that take no room of their own may move, into that of others.</summary>
-    private const double Tightest = 8;
-
     private readonly ViewField _field;
     private readonly PlaceSet[] _places;
     private readonly Candidate?[] _chosen;
@@ -101,7 +95,7 @@ public sealed class AnnotationSolver
             Array.Fill(_movedAt, ++_moves);
         }
 
-        if (_hasPaidForRoom && _weigher.Sprawl.PerMillimetre >= Tight)
+        if (_hasPaidForRoom && _weigher.Sprawl.PerMillimetre >= Sprawl.Thrifty)
             Tighten();
         var unplaced = new List<int>();
         for (int i = 0; i < _chosen.Length; i++)
@@ -131,7 +125,8 @@ public sealed class AnnotationSolver
                 }
 
                 Sprawl beside = usual.Beside(others);
-                if (usual.PerMillimetre < Tightest && beside.Of(_chosen[i]!.Bounds) == 0)
+                // Only at the dearest price those too may move that take no room of their own, into that of others.
+                if (usual.PerMillimetre < Sprawl.Stingy && beside.Of(_chosen[i]!.Bounds) == 0)
                     continue;
                 _places[i].ForgetFloors();
                 _weigher.Sprawl = beside;
@@ -245,26 +240,11 @@ public sealed class AnnotationSolver
 
     private (Candidate Best, double Cost) Cheapest(int self, Candidate? current)
     {
-        PlaceSet places = _places[self];
-        double bestCost = current is null ? double.PositiveInfinity : _weigher.CostOf(current, self);
-        places.ForgetOthers();
-        _weigher.Hindering = 0;
-        for (int rank = 0; rank < places.Count; rank++)
-        {
-            // Sorted by own cost: nothing further on can be cheaper.
-            if (places.CostAt(rank) >= bestCost)
-                break;
-            double cost = _weigher.Weigh(places, rank, self, bestCost);
-            if (cost >= bestCost)
-                continue;
-            bestCost = cost;
-            current = places.Keep(rank, _weigher.Shape);
-        }
-
-        if (current is null)
+        (Candidate? best, double cost) = _weigher.Cheapest(_places[self], self, current, current is null ? double.PositiveInfinity : _weigher.CostOf(current, self));
+        if (best is null)
             throw new InvalidOperationException("An annotation has no possible place.");
-        _hasPaidForRoom |= _weigher.PaysForRoom(current);
-        return (current, bestCost);
+        _hasPaidForRoom |= _weigher.PaysForRoom(best);
+        return (best, cost);
     }
 
     private double CostAmong(int self) => _weigher.CostOf(_chosen[self]!, self);

@@ -15,7 +15,7 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
     public PlaceShape Shape { get; } = shape;
 
     /// <summary>Annotations that have made a place dearer since this was last emptied, a bit each (those whose numbers differ by 64 share one).</summary>
-    public ulong Hindering { get; set; }
+    public ulong Hindering { get; private set; }
 
     /// <summary>The cost of a place of one annotation, or some number not below the limit when it costs no less than that.</summary>
     public double Weigh(PlaceSet set, int rank, int self, double limit)
@@ -98,6 +98,24 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
         }
 
         return known = cost;
+    }
+
+    /// <summary>The cheapest place beside those taken by others, if one costs less than a limit; else the one given.</summary>
+    public (Candidate? Place, double Cost) Cheapest(PlaceSet places, int self, Candidate? current, double limit)
+    {
+        places.ForgetOthers();
+        Hindering = 0;
+        // Sorted by own cost: once that reaches the limit, nothing further on can be cheaper.
+        for (int rank = 0; rank < places.Count && places.CostAt(rank) < limit; rank++)
+        {
+            double cost = Weigh(places, rank, self, limit);
+            if (cost >= limit)
+                continue;
+            limit = cost;
+            current = places.Keep(rank, Shape);
+        }
+
+        return (current, limit);
     }
 
     /// <summary>The cost of a place that is kept.</summary>

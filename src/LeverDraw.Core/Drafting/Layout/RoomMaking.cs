@@ -75,31 +75,13 @@ internal sealed class RoomMaking(PlaceWeigher weigher, PlaceSet[] sets, Candidat
         double total = Total();
         foreach (int i in these)
         {
-            if (Cheapest(i, limit - total) is not ({ } place, var cost))
+            if (weigher.Cheapest(sets[i], i, null, limit - total) is not ({ } place, var cost))
                 return false;
             chosen[i] = place;
             total += cost;
         }
 
         return total < limit;
-    }
-
-    /// <summary>The cheapest place below a limit, if there is one.</summary>
-    private (Candidate? Place, double Cost) Cheapest(int self, double limit)
-    {
-        PlaceSet places = sets[self];
-        places.ForgetOthers();
-        Candidate? best = null;
-        for (int rank = 0; rank < places.Count && places.CostAt(rank) < limit; rank++)
-        {
-            double cost = weigher.Weigh(places, rank, self, limit);
-            if (cost >= limit)
-                continue;
-            limit = cost;
-            best = places.Keep(rank, weigher.Shape);
-        }
-
-        return (best, limit);
     }
 
     /// <summary>What all that have a place cost together, each pair counted once.</summary>

@@ -7,6 +7,9 @@ namespace LeverDraw.Drafting.Layout;
 /// <param name="PerMillimetre">Of width; a millimetre of height costs 0.4 of it.</param>
 public readonly record struct Sprawl(Box2D Free, double PerMillimetre)
 {
+    /// <summary>Prices of width: the usual one, and those for paper that is too narrow for that; from the first of these on the room of all together is seen to.</summary>
+    public const double Generous = 0.25, Thrifty = 2, Stingy = 8;
+
     /// <summary>A view's own box with two tiers round it.</summary>
     public static Sprawl Around(Box2D view, DraftingStyle style, double perMillimetre) =>
         new(view.Inflated(style.FirstTier + style.TierSpacing + 1), perMillimetre);

@@ -11,13 +11,6 @@ namespace LeverDraw.Drafting.Sheets;
 /// <summary>One try at a sheet: a paper size, a main scale, a style. Details take the largest enlargement for which all is held.</summary>
 internal sealed class SheetAttempt(SheetContent content, SheetOptions options, PaperRoom room, DrawingScale scale, DraftingStyle style, SheetEase ease, BlockStore store)
 {
-    /// <summary>Prices of width: the usual one, and those for paper that is too narrow for that.</summary>
-    private const double Generous = 0.25;
-
-    private const double Thrifty = 2;
-
-    private const double Stingy = 8;
-
     /// <summary>A row this many times too wide is not made to fit by thrift (seen on random levers: it saves a third at most).</summary>
     private const double Hopeless = 1.5;
 
@@ -57,14 +50,14 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, P
         DrawingScale[] plain = [.. content.Others.Select(_ => scale)];
         var choices = new DetailScales(content, scale, store.SizeOf);
         DrawingScale[][] wanted = [.. choices.All().Where(s => choices.EnlargesDetails(s) == (ease != SheetEase.PlainDetails))];
-        foreach (double thrift in (double[])[Generous, Thrifty, Stingy])
+        foreach (double thrift in (double[])[Sprawl.Generous, Sprawl.Thrifty, Sprawl.Stingy])
         {
             if (!CouldHold(projected, plain, thrift, letterings[^1]) || !wanted.Any(others => CouldHold(projected, others, thrift, letterings[^1], Wary)))
                 continue;
             PaperBlock[] main = Main(projected, thrift);
             double width = WidthOf(main);
             // Where the usual is too wide, the narrowest tells whether thrift is any use.
-            if (width > _field.Width * Hopeless || main.Any(b => b.Bounds.Height > _field.Height) || (width > _field.Width && WidthOf(Main(projected, Stingy)) > _field.Width))
+            if (width > _field.Width * Hopeless || main.Any(b => b.Bounds.Height > _field.Height) || (width > _field.Width && WidthOf(Main(projected, Sprawl.Stingy)) > _field.Width))
                 return null;
             // What finds no clear place with room all round finds none with less.
             if (IsUnclear(main, ref reason))
@@ -130,7 +123,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, P
     }
 
     /// <summary>Details are narrow anyway: they follow the main views' thrift late.</summary>
-    private static double ForDetails(double thrift) => thrift == Stingy ? Thrifty : Generous;
+    private static double ForDetails(double thrift) => thrift == Sprawl.Stingy ? Sprawl.Thrifty : Sprawl.Generous;
 
     /// <summary>What is known of the views' sizes leaves hope.</summary>
     /// <param name="share">Of the room that annotations are estimated to take.</param>

@@ -8,6 +8,9 @@ namespace LeverDraw.Drafting.Views;
 /// <summary>A view's own ink at one scale: what is drawn, and the same as short straight strokes for collision tests.</summary>
 internal sealed class ViewInk
 {
+    /// <summary>How far the chords that stand for an arc may lie off it, millimetres: far inside the clearance that lettering keeps.</summary>
+    public const double ChordError = 0.05;
+
     private readonly ImmutableArray<PlotItem>.Builder _items = ImmutableArray.CreateBuilder<PlotItem>();
     private readonly List<Stroke> _strokes = [];
     private readonly string _view;
@@ -67,8 +70,7 @@ internal sealed class ViewInk
             return;
         }
 
-        // Chords within 0.05 mm of the arc: far inside the clearance that lettering keeps.
-        double step = 2 * Math.Acos(Math.Max(0, 1 - (0.05 / Math.Max(arc.Radius, 0.06))));
+        double step = 2 * Math.Acos(Math.Max(0, 1 - (ChordError / Math.Max(arc.Radius, 0.06))));
         int pieces = Math.Max(2, (int)Math.Ceiling(Math.Abs(arc.Sweep) / step));
         for (int i = 0; i < pieces; i++)
             _strokes.Add(new Stroke(arc.PointAt((double)i / pieces), arc.PointAt((i + 1.0) / pieces), kind));
