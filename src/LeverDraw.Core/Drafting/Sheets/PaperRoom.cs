@@ -14,7 +14,9 @@ internal sealed class PaperRoom
     private readonly BlockStore _store;
     private readonly Dictionary<double, (double Width, double Height)[]> _notesSizes = [];
     private readonly List<((double Width, double Height)[] Blocks, double Lettering)> _refused = [];
-    private DivisionPlan? _plan;
+
+    /// <summary>Divisions by which blocks went in, the last one first.</summary>
+    private readonly List<DivisionPlan> _plans = [];
 
     public PaperRoom(SheetFormat sheet, SheetContent content, BlockStore store)
     {
@@ -47,10 +49,14 @@ internal sealed class PaperRoom
     /// <param name="lettering">Height of the notes' lettering.</param>
     public bool CouldHold((double Width, double Height)[] blocks, double lettering)
     {
-        // The division by which others went in is likely to serve again, and what is nowhere smaller than what was refused is refused too.
+        // A division by which others went in is likely to serve again, and what is nowhere smaller than what was refused is refused too.
         (double Width, double Height)[] notes = NotesSizes(lettering);
-        if (_plan is { } plan && SheetArrangement.Holds(plan, Field, Title, blocks, notes))
-            return true;
+        foreach (DivisionPlan plan in _plans)
+        {
+            if (SheetArrangement.Holds(plan, Field, Title, blocks, notes))
+                return true;
+        }
+
         foreach (((double Width, double Height)[] refused, double its) in _refused)
         {
             if (its == lettering && IsNowhereSmaller(blocks, refused))
@@ -63,7 +69,7 @@ internal sealed class PaperRoom
             return false;
         }
 
-        _plan = found;
+        _plans.Insert(0, found);
         return true;
     }
 

@@ -52,7 +52,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, P
         DrawingScale[][] wanted = [.. choices.All().Where(s => choices.EnlargesDetails(s) == (ease != SheetEase.PlainDetails))];
         foreach (double thrift in (double[])[Sprawl.Generous, Sprawl.Thrifty, Sprawl.Stingy])
         {
-            if (!CouldHold(projected, plain, thrift, letterings[^1]) || !wanted.Any(others => CouldHold(projected, others, thrift, letterings[^1], Wary)))
+            if (!CouldHold(projected, plain, thrift, letterings[^1]) || !wanted.Reverse().Any(others => CouldHold(projected, others, thrift, letterings[^1], Wary)))
                 continue;
             PaperBlock[] main = Main(projected, thrift);
             double width = WidthOf(main);
@@ -77,6 +77,13 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, P
 
     private PlotSheet? WithDetails(ImmutableArray<ViewSource> projected, PaperBlock[] main, DrawingScale[][] wanted, double[] letterings, double thrift, ref string? reason)
     {
+        // Where the smallest do not go in, all the larger are known not to; where they do, half of those left are asked about at a time.
+        for (int from = 0, to = wanted.Length; from < to;)
+        {
+            int middle = to == wanted.Length ? to - 1 : (from + to) / 2;
+            (from, to) = CouldHold(projected, wanted[middle], thrift, letterings[^1]) ? (from, middle) : (middle + 1, to);
+        }
+
         foreach (DrawingScale[] others in wanted)
         {
             if (WithScales(projected, main, others, letterings, thrift, ref reason) is { } plot)
