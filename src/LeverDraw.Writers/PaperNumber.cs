@@ -23,12 +23,19 @@ public static class PaperNumber
 
     /// <summary>Paper millimetres, rounded once to 0.0001 mm, trailing zeros left out.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is not finite or beyond 1e8.</exception>
-    public static int Paper(double millimetres, Span<byte> to)
+    public static int Paper(double millimetres, Span<byte> to) => PaperSteps(Steps(millimetres), to);
+
+    /// <summary>How many steps of 0.0001 mm, the nearest whole number.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The value is not finite or beyond 1e8.</exception>
+    public static long Steps(double millimetres)
     {
         double scaled = Checked(millimetres) * 1e4;
         // Cut off half a place further out: rounded away from zero.
-        return Fixed((long)(scaled + Math.CopySign(0.5 + EdgeBias, scaled)), PaperDecimals, 0, to);
+        return (long)(scaled + Math.CopySign(0.5 + EdgeBias, scaled));
     }
+
+    /// <summary>Steps of 0.0001 mm as millimetres, trailing zeros left out.</summary>
+    public static int PaperSteps(long steps, Span<byte> to) => Fixed(steps, PaperDecimals, 0, to);
 
     /// <summary>A DXF real: at most ten decimals and at least one.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is not finite or beyond 1e8.</exception>

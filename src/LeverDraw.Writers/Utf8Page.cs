@@ -24,6 +24,14 @@ internal sealed class Utf8Page : IDisposable
         Length++;
     }
 
+    /// <summary>Once more what stands on the page already.</summary>
+    public void Again(int from, int length)
+    {
+        Span<byte> room = Room(length);
+        buffer.AsSpan(from, length).CopyTo(room);
+        Length += length;
+    }
+
     /// <summary>A string as UTF-8, without any escaping; a half surrogate becomes the replacement character.</summary>
     public void Text(ReadOnlySpan<char> text)
     {
@@ -33,6 +41,9 @@ internal sealed class Utf8Page : IDisposable
 
     /// <summary>Paper millimetres; see <see cref="PaperNumber.Paper"/>.</summary>
     public void Paper(double millimetres) => Length += PaperNumber.Paper(millimetres, Room(PaperNumber.MaxBytes));
+
+    /// <summary>A whole number of the least steps of paper millimetres; see <see cref="PaperNumber.Steps"/>.</summary>
+    public void PaperSteps(long steps) => Length += PaperNumber.PaperSteps(steps, Room(PaperNumber.MaxBytes));
 
     public void Full(double value) => Length += PaperNumber.Full(value, Room(PaperNumber.MaxBytes));
 

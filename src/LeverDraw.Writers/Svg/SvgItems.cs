@@ -7,6 +7,7 @@ namespace LeverDraw.Writers.Svg;
 internal sealed class SvgItems(Utf8Page page, double sheetHeight)
 {
     private readonly SvgPath path = new(page, sheetHeight);
+    private readonly SvgLettering lettering = new(page, sheetHeight);
 
     /// <param name="around">The role whose pen the surrounding group has.</param>
     public void Item(PlotItem item, LineRole around)
@@ -45,7 +46,7 @@ internal sealed class SvgItems(Utf8Page page, double sheetHeight)
         page.Raw("\" role=\"img\""u8);
         page.PaperAttribute("stroke-width"u8, Pens.LetteringWidth(text.Height));
         page.Raw("><path d=\""u8);
-        new SvgGlyphs(path, text).Write();
+        lettering.Write(text);
         page.Raw("\"/></g>\n"u8);
     }
 

@@ -43,6 +43,16 @@ internal static class SvgSyntax
         page.Raw((byte)'"');
     }
 
+    /// <summary>An arc's command, all but the point where it ends.</summary>
+    public static void ArcTo(this Utf8Page page, byte letter, in ArcPieces arc)
+    {
+        page.Raw(letter);
+        page.Paper(arc.Radius);
+        page.Raw((byte)' ');
+        page.Paper(arc.Radius);
+        page.Raw(arc.Flags);
+    }
+
     /// <summary>Text for element content or an attribute. Control characters, which XML cannot hold, become U+FFFD; a line feed survives as a reference.</summary>
     public static void Escaped(this Utf8Page page, ReadOnlySpan<char> text)
     {

@@ -4,7 +4,7 @@ using LeverDraw.Geometry;
 
 namespace LeverDraw.Tests.Support;
 
-/// <summary>Reads an SVG sheet back: polylines of its line ink, and of each piece of lettering. Understands the path commands M, L, A (circular, less than half a turn) and Z, absolute; anything else is an error.</summary>
+/// <summary>Reads an SVG sheet back: polylines of its line ink, and of each piece of lettering. Understands the path commands M, L, A (circular, less than half a turn) and Z, L and A also by steps (in small letters); anything else is an error.</summary>
 internal sealed class SvgInk
 {
     private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
@@ -52,6 +52,13 @@ internal sealed class SvgInk
                 end++;
             double[] n = [.. data[at..end].Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(t => double.Parse(t, CultureInfo.InvariantCulture))];
             at = end;
+            // Steps count from where the pen is.
+            if (command is 'l' or 'a')
+            {
+                (n[^2], n[^1]) = (n[^2] + run[^1].X, n[^1] + run[^1].Y);
+                command = char.ToUpperInvariant(command);
+            }
+
             switch (command, n.Length)
             {
                 case ('M', 2):
