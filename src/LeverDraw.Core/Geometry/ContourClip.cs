@@ -16,15 +16,7 @@ public static class ContourClip
             return [.. ByLine(contour.Reversed(), on, direction).Select(c => c.Reversed())];
 
         LineCut line = new(on, direction.Unit());
-        List<Edge> pieces = [];
-        List<double> cuts = [];
-        foreach (Edge edge in contour.Edges)
-        {
-            cuts.Clear();
-            line.AddCuts(edge, cuts);
-            EdgeCuts.Split(edge, cuts, 0, pieces);
-        }
-
+        List<Edge> pieces = Cut(contour, line);
         int all = pieces.Count;
         pieces.RemoveAll(p => !line.IsLeft(p));
         if (pieces.Count == 0)
@@ -33,6 +25,30 @@ public static class ContourClip
             return [contour];
         AddClosing(line, pieces);
         return PieceChains.Close(pieces);
+    }
+
+    /// <summary>The pieces of an outline to the left of the directed line, not closed along it: enough where only their extent counts.</summary>
+    /// <param name="direction">Of length one.</param>
+    internal static List<Edge> PiecesLeftOf(Contour contour, Point2D on, Vector2D direction)
+    {
+        LineCut line = new(on, direction);
+        List<Edge> pieces = Cut(contour, line);
+        pieces.RemoveAll(p => !line.IsLeft(p));
+        return pieces;
+    }
+
+    private static List<Edge> Cut(Contour contour, LineCut line)
+    {
+        List<Edge> pieces = new(contour.Edges.Length + 4);
+        List<double> cuts = [];
+        foreach (Edge edge in contour.Edges)
+        {
+            cuts.Clear();
+            line.AddCuts(edge, cuts);
+            EdgeCuts.Split(edge, cuts, 0, pieces);
+        }
+
+        return pieces;
     }
 
     /// <summary>The part of the area inside the box.</summary>

@@ -37,6 +37,6 @@ internal static class TongueView
     private static double Reach(Lever lever, double height)
     {
         Transform2D upright = Transform2D.Turn((Math.PI / 2) - lever.Side.Tongue.Along.Angle);
-        return ContourClip.ByLine(lever.SideProfile, new(0, height), new(-1, 0)).Max(c => c.Transformed(upright).Box.MaxY);
+        return ContourClip.PiecesLeftOf(lever.SideProfile, new(0, height), new(-1, 0)).Max(e => e.Transformed(upright).Box.MaxY);
     }
 }
