@@ -21,11 +21,12 @@ public readonly record struct Box2D(double MinX, double MinY, double MaxX, doubl
         return box;
     }
 
+    // Asked by the ten thousand while a sheet is laid out: the processor's own smaller and greater, since no side is ever a NaN.
     public Box2D Including(Point2D p) =>
-        new(Math.Min(MinX, p.X), Math.Min(MinY, p.Y), Math.Max(MaxX, p.X), Math.Max(MaxY, p.Y));
+        new(double.MinNative(MinX, p.X), double.MinNative(MinY, p.Y), double.MaxNative(MaxX, p.X), double.MaxNative(MaxY, p.Y));
 
     public Box2D Union(Box2D other) =>
-        new(Math.Min(MinX, other.MinX), Math.Min(MinY, other.MinY), Math.Max(MaxX, other.MaxX), Math.Max(MaxY, other.MaxY));
+        new(double.MinNative(MinX, other.MinX), double.MinNative(MinY, other.MinY), double.MaxNative(MaxX, other.MaxX), double.MaxNative(MaxY, other.MaxY));
 
     /// <summary>Grown by <paramref name="margin"/> on every side (shrunk when negative).</summary>
     public Box2D Inflated(double margin) => new(MinX - margin, MinY - margin, MaxX + margin, MaxY + margin);
