@@ -2,7 +2,7 @@ using System.Runtime.CompilerServices;
 
 namespace LeverDraw.Drafting.Annotations;
 
-/// <summary>Labels measured once for all views and scales of a sheet. Lives as long as one composing; not for two threads at once.</summary>
+/// <summary>Labels measured once for all views and scales of a sheet. Lives as long as one composing.</summary>
 internal sealed class LabelStore
 {
     private readonly Dictionary<Key, LabelBox> _boxes = [];
@@ -18,16 +18,21 @@ internal sealed class LabelStore
     private LabelBox Of(Label label, DraftingStyle style, Form form)
     {
         var key = new Key(label, style, form);
-        if (!_boxes.TryGetValue(key, out LabelBox? box))
+        // Views are placed side by side; a measured label is the same whoever measured it.
+        lock (_boxes)
         {
-            _boxes.Add(key, box = form switch
-            {
-                Form.OnLine => new LabelBox(label.Bare(), style, onLine: true),
-                Form.Stacked => new LabelBox(label.Stacked(), style),
-                _ => new LabelBox(label, style),
-            });
+            if (_boxes.TryGetValue(key, out LabelBox? known))
+                return known;
         }
 
+        LabelBox box = form switch
+        {
+            Form.OnLine => new LabelBox(label.Bare(), style, onLine: true),
+            Form.Stacked => new LabelBox(label.Stacked(), style),
+            _ => new LabelBox(label, style),
+        };
+        lock (_boxes)
+            _boxes[key] = box;
         return box;
     }
 

@@ -15,6 +15,9 @@ internal sealed class BlockStore(SheetContent content, SheetUnit unit)
 
     private readonly Dictionary<(string View, double Factor, DraftingStyle Style), AnnotatedView> _views = [];
     private readonly Dictionary<(string View, double Factor, DraftingStyle Style, double Thrift), ViewBlock> _placed = [];
+
+    /// <summary>Placed ahead of being asked for; not yet counted among what is known.</summary>
+    private readonly Dictionary<(string View, double Factor, DraftingStyle Style, double Thrift), ViewBlock> _ahead = [];
     private readonly Dictionary<(string View, DraftingStyle Style), PlacedView> _first = [];
     private readonly Dictionary<string, PlacedView> _firstOfAll = new(StringComparer.Ordinal);
     private readonly LabelStore _labels = new();
@@ -33,8 +36,29 @@ internal sealed class BlockStore(SheetContent content, SheetUnit unit)
     public ViewBlock View(ViewSource view, double factor, DraftingStyle style, double thrift)
     {
         if (!_placed.TryGetValue((view.Id, factor, style, thrift), out ViewBlock? block))
-            Keep(block = Annotated(view, factor, style).Place(thrift), style, thrift);
+            Keep(block = _ahead.Remove((view.Id, factor, style, thrift), out ViewBlock? ready) ? ready : Annotated(view, factor, style).Place(thrift), style, thrift);
         return block;
+    }
+
+    /// <summary>Places views that will be asked for next, side by side on the processors there are. What is known, and so every sheet, is the same as without it.</summary>
+    /// <param name="wanted">Each view once.</param>
+    public void Ahead(IEnumerable<(ViewSource View, double Factor)> wanted, DraftingStyle style, double thrift)
+    {
+        (ViewSource View, double Factor)[] missing =
+        [
+            .. wanted.Where(w => !_placed.ContainsKey((w.View.Id, w.Factor, style, thrift)) && !_ahead.ContainsKey((w.View.Id, w.Factor, style, thrift))),
+        ];
+        if (missing.Length < 2)
+            return;
+        var annotated = new AnnotatedView?[missing.Length];
+        for (int i = 0; i < missing.Length; i++)
+            annotated[i] = _views.GetValueOrDefault((missing[i].View.Id, missing[i].Factor, style));
+        ViewBlock[] blocks = SideBySide.Make(missing.Length, i => (annotated[i] ??= new AnnotatedView(missing[i].View, missing[i].Factor, style, _labels)).Place(thrift));
+        for (int i = 0; i < missing.Length; i++)
+        {
+            _views[(missing[i].View.Id, missing[i].Factor, style)] = annotated[i]!;
+            _ahead.Add((missing[i].View.Id, missing[i].Factor, style, thrift), blocks[i]);
+        }
     }
 
     private AnnotatedView Annotated(ViewSource view, double factor, DraftingStyle style)

@@ -18,9 +18,12 @@ internal sealed class SheetAssembly(SheetContent content, SheetOptions options, 
         var views = ImmutableArray.CreateBuilder<PlotView>();
         items.AddRange(SheetFrame.Draw(sheet, [title, .. placed.Select(p => p.Block.Bounds.Moved(p.Shift))]));
         items.AddRange(TitleBlockInk.Draw(content.Title, scale.Text, sheet.Name, options.Projection, title));
-        foreach (PlacedBlock block in InOrder(placed))
+        PlacedBlock[] ordered = [.. InOrder(placed)];
+        // Each view settles once more before it is drawn: side by side on the processors there are.
+        BlockInk[] inks = SideBySide.Make(ordered.Length, i => ordered[i].Block.Draw());
+        for (int i = 0; i < ordered.Length; i++)
         {
-            BlockInk ink = block.Block.Draw();
+            (PlacedBlock block, BlockInk ink) = (ordered[i], inks[i]);
             items.AddRange(ink.Items.Select(i => i.Moved(block.Shift)));
             dimensions.AddRange(ink.Dimensions.Select(d => d.Moved(block.Shift)));
             if (block.Block.View is not { } view)

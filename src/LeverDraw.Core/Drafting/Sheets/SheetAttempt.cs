@@ -70,8 +70,11 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, P
         return null;
     }
 
-    private PaperBlock[] Main(ImmutableArray<ViewSource> projected, double thrift) =>
-        [.. projected.Select(v => Captioned(v, scale, thrift))];
+    private PaperBlock[] Main(ImmutableArray<ViewSource> projected, double thrift)
+    {
+        store.Ahead(projected.Select(v => (v, scale.Factor)), style, thrift);
+        return [.. projected.Select(v => Captioned(v, scale, thrift))];
+    }
 
     private static double WidthOf(PaperBlock[] row) => row.Sum(b => b.Bounds.Width) + ((row.Length + 1) * Cell.Gap);
 
@@ -107,6 +110,8 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, P
         var details = new PaperBlock[others.Length];
         for (int i = 0; i < details.Length; i++)
         {
+            if (i % 2 == 0)
+                store.Ahead(Enumerable.Range(i, Math.Min(2, details.Length - i)).Select(k => (content.Others[k], others[k].Factor)), style, ForDetails(thrift));
             bool isNew = !store.IsPlaced(content.Others[i], others[i].Factor, style, ForDetails(thrift));
             details[i] = Captioned(content.Others[i], others[i], ForDetails(thrift));
             // One that turns out larger than it looked may settle it: then the others need not be placed.
