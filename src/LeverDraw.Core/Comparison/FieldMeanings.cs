@@ -121,5 +121,6 @@ public static class FieldMeanings
         (PinFields.StandOutMost, Matter.Fit, "how hard it is driven"),
         (PinFields.LugEdgeDistance, Matter.Strength, "wall of the lug"),
         (PinFields.SideTexture, Matter.Fit, "bears in lugs and lever"),
+        (PinFields.EndTexture, Matter.Look, Seen),
     ];
 }

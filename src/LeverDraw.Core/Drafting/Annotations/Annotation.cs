@@ -85,6 +85,9 @@ public sealed record ArcLengthDimension(string Name, double Value, Label Label, 
 public sealed record LeaderNote(string Name, double Value, Label Label, ImmutableArray<Point2D> Targets)
     : Annotation(Name, Value, Label)
 {
+    /// <summary>For each target the way off its line, length one, near which a leader had better come; none when all ways are alike.</summary>
+    public ImmutableArray<Vector2D> Outward { get; init; } = [];
+
     /// <summary>The leader ends in a dot inside a face, not in an arrow on an edge.</summary>
     public bool OnFace { get; init; }
 }

@@ -113,7 +113,9 @@ public sealed class LabelBox
     {
         double up = UnderLines + _pad + (_pitch * (_widths.Length - 1 - line));
         double room = _onLine ? _linesWidth : Width;
-        return corner + (u * ((room - _widths[line]) * align)) + (u.Left * up);
+        // In a frame the lettering keeps off both ends, whichever way it is aligned.
+        double frame = Label.Boxed ? _height / 2 : 0;
+        return corner + (u * (frame + ((room - _widths[line] - (2 * frame)) * align))) + (u.Left * up);
     }
 
     private Point2D TextureTip(TextureShape texture, Point2D corner, Vector2D u, double align, double drop)

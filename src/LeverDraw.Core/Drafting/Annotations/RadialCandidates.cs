@@ -83,12 +83,14 @@ internal static class RadialCandidates
     {
         var leaders = new LeaderList();
         double order = 0;
-        foreach (Point2D target in note.Targets)
+        for (int i = 0; i < note.Targets.Length; i++)
         {
-            Point2D tip = context.ToBlock.Apply(target);
+            Point2D tip = context.ToBlock.Apply(note.Targets[i]);
+            Vector2D? outward = note.Outward.IsEmpty ? null : Vector2D.FromAngle(context.ToBlock.ApplyToDirection(note.Outward[i].Angle));
             foreach (double degrees in (ReadOnlySpan<double>)[45, 135, 225, 315, 60, 120, 240, 300, 30, 150, 210, 330])
             {
-                leaders.Add(tip, Vector2D.FromAngle(degrees * Math.PI / 180), order);
+                Vector2D direction = Vector2D.FromAngle(degrees * Math.PI / 180);
+                leaders.Add(tip, direction, order + (outward is { } off ? PlacingCosts.LeaderAskew * (1 - off.Dot(direction)) : 0));
                 order += 0.02;
             }
         }

@@ -37,6 +37,16 @@ public sealed partial class DimensionText(ShownUnits units, ToleranceForm form =
         return size.Tolerance is null ? new Label([first + " " + second], decimals) : new Label([first, second], decimals);
     }
 
+    /// <summary>A derived size that is checked: its limits alone, the lower first, for its nominal size is nobody's number. Without a tolerance of its own, as <see cref="Size(SizeValue, string, string)"/>.</summary>
+    public Label LimitsOnly(SizeValue size, string sign)
+    {
+        if (form == ToleranceForm.Limits || StatedLimits.Of(size) is not { } limits)
+            return Size(size, sign);
+        ShownSize shown = ShownSize.Inwards(limits, First);
+        string first = sign + shown.LimitsInLine;
+        return new Label(Second is { } other ? [first, "[" + ShownSize.Inwards(limits, other).LimitsInLine + "]"] : [first], shown.LimitDecimals);
+    }
+
     public Label Size(Length size, string sign = "", string after = "") => Size(new SizeValue(size), sign, after);
 
     /// <summary>A size that follows from others and is given for convenience: in round brackets.</summary>
@@ -46,16 +56,22 @@ public sealed partial class DimensionText(ShownUnits units, ToleranceForm form =
         return new Label(["(" + sign + Plain(size, First) + ")" + second], DecimalsOf(new SizeValue(size), First)) { IsReference = true };
     }
 
-    /// <summary>A reference size beside the limits it is checked by, which it does not contradict.</summary>
-    public Label Reference(Length size, SizeLimits limits, string sign = "")
+    /// <summary>A reference size that a table or a fine tolerance also speaks of: inches with four decimals, as there; the second unit below the first.</summary>
+    public Label FineReference(Length size, string sign = "")
     {
-        ShownSize shown = ShownSize.Within(size, limits, First);
-        string second = Second is { } other ? " [" + ShownSize.Within(size, limits, other).NominalText + "]" : "";
-        return new Label(["(" + sign + shown.NominalText + ")" + second], shown.Decimals) { IsReference = true };
+        string first = "(" + sign + FinePlain(size, First) + ")";
+        return new Label(Second is { } other ? [first, "[" + FinePlain(size, other) + "]"] : [first], First == LengthUnit.Inch ? FineInchDecimals : DecimalsOf(new SizeValue(size), First)) { IsReference = true };
     }
 
-    /// <summary>A theoretically exact size: in a box, without a tolerance; a geometrical tolerance refers to it.</summary>
-    public Label Basic(Length size, string sign = "") => Size(size, sign) with { Boxed = true };
+    /// <summary>A theoretically exact size: in a box, without a tolerance; a geometrical tolerance or a gauge refers to it. Inches take a fourth decimal where three would round it.</summary>
+    public Label Basic(Length size, string sign = "")
+    {
+        bool round = Math.Abs(size.Inches - Math.Round(size.Inches, InchDecimals)) < 1e-7;
+        string second = Second is { } other ? " [" + Text(other) + "]" : "";
+        return new Label([sign + Text(First) + second], First == LengthUnit.Inch && !round ? FineInchDecimals : DecimalsOf(new SizeValue(size), First), true);
+
+        string Text(LengthUnit unit) => round ? Plain(size, unit) : FinePlain(size, unit);
+    }
 
     /// <summary>A size that occurs <paramref name="times"/> times alike: <c>2× R1.5</c>.</summary>
     public Label Repeated(int times, SizeValue size, string sign = "") => Size(size, Times(times) + sign);

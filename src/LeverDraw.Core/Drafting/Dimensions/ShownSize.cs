@@ -99,14 +99,6 @@ internal readonly record struct ShownSize(LengthUnit Unit, decimal Nominal, int 
         return new ShownSize(unit, low, decimals, low, high, decimals);
     }
 
-    /// <summary>A size that follows from others beside the limits it is checked by: with their decimals, and never outside them.</summary>
-    public static ShownSize Within(Length size, SizeLimits limits, LengthUnit unit)
-    {
-        ShownSize shown = Inwards(limits, unit);
-        decimal nominal = Math.Clamp(Rounded(size, unit, shown.LimitDecimals), shown.Min, shown.Max);
-        return shown with { Nominal = nominal, Decimals = unit == LengthUnit.Millimetre ? DecimalsOf(nominal) : shown.LimitDecimals };
-    }
-
     private static ShownSize InMillimetres(SizeValue size, SizeLimits limits)
     {
         decimal nominal = Rounded(size.Nominal, LengthUnit.Millimetre, MillimetreDecimals);

@@ -21,6 +21,9 @@ internal static class PlacingCosts
     /// <summary>A leader nearer than 15 degrees to level or upright looks like an extension line.</summary>
     public const double AwkwardLeader = 5;
 
+    /// <summary>A leader that comes to a short line along it instead of square to it.</summary>
+    public const double LeaderAskew = 8;
+
     /// <summary>A leader that comes to an arc through the part's material.</summary>
     public const double ThroughPart = 10;
 

@@ -59,13 +59,25 @@ internal sealed class NotesText
         var words = new List<Word>();
         for (int at = 0; at < text.Length;)
         {
-            int blank = text.IndexOf(' ', at);
-            int end = blank < 0 ? text.Length : blank;
+            int end = EndOf(text, at);
             words.Add(new Word(at, end, StrokeLettering.RatioOf(text.AsSpan(at, end - at))));
             at = end + 1;
         }
 
         return [.. words];
+    }
+
+    /// <summary>Where the line may be broken next: not between two limits, nor inside the second unit's brackets, nor before a unit, which alone starts in lower case.</summary>
+    private static int EndOf(string text, int at)
+    {
+        for (int blank = text.IndexOf(' ', at); blank >= 0; blank = text.IndexOf(' ', blank + 1))
+        {
+            bool inBrackets = text.LastIndexOf('[', blank) > text.LastIndexOf(']', blank);
+            if (!inBrackets && text[blank - 1] != '/' && text[blank + 1] != '/' && !char.IsAsciiLetterLower(text[blank + 1]))
+                return blank;
+        }
+
+        return text.Length;
     }
 
     private readonly record struct Word(int Start, int End, double Width);

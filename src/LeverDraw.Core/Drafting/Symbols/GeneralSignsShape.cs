@@ -9,7 +9,7 @@ internal sealed class GeneralSignsShape
 {
     private readonly double _h;
     private readonly TextureShape _rest;
-    private readonly TextureShape _others;
+    private readonly TextureShape? _others;
     private readonly EdgeShape? _edges;
     private readonly double _bracket;
 
@@ -17,7 +17,7 @@ internal sealed class GeneralSignsShape
     {
         _h = style.LetteringHeight;
         _rest = new TextureShape(signs.Rest, style);
-        _others = new TextureShape(new TextureSign(TextureProcess.Any), style);
+        _others = signs.HasOthers ? new TextureShape(new TextureSign(TextureProcess.Any), style) : null;
         _edges = signs.Edges is { } edges ? new EdgeShape(edges, style) : null;
         _bracket = StrokeLettering.WidthOf("(", BracketHeight);
     }
@@ -34,9 +34,9 @@ internal sealed class GeneralSignsShape
 
     private double OthersAt => OpenAt + _bracket + (0.5 * _h);
 
-    private double CloseAt => OthersAt + _others.Width + (0.5 * _h);
+    private double CloseAt => OthersAt + (_others?.Width ?? 0) + (0.5 * _h);
 
-    private double EdgesAt => CloseAt + _bracket + Gap;
+    private double EdgesAt => (_others is null ? _rest.Width : CloseAt + _bracket) + Gap;
 
     public IEnumerable<PlotItem> Ink(Point2D corner)
     {
@@ -45,9 +45,13 @@ internal sealed class GeneralSignsShape
         return
         [
             .. _rest.Ink(corner + new Vector2D(_rest.Left, 0), 0, null, null),
-            pen.Text("(", new Point2D(OpenAt, lift), BracketHeight),
-            .. _others.Ink(corner + new Vector2D(OthersAt + _others.Left, 0), 0, null, null),
-            pen.Text(")", new Point2D(CloseAt, lift), BracketHeight),
+            .. _others is { } others
+                ? [
+                    pen.Text("(", new Point2D(OpenAt, lift), BracketHeight),
+                    .. others.Ink(corner + new Vector2D(OthersAt + others.Left, 0), 0, null, null),
+                    pen.Text(")", new Point2D(CloseAt, lift), BracketHeight),
+                ]
+                : Enumerable.Empty<PlotItem>(),
             .. _edges?.Ink(corner + new Vector2D(EdgesAt, 0), null, null) ?? [],
         ];
     }

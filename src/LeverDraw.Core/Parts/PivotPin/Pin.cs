@@ -43,6 +43,18 @@ public sealed record Pin(
     /// <summary>Ra of the side; zero when it is left unsaid.</summary>
     public Length SideRoughness { get; init; }
 
+    /// <summary>Ra of the ends and their forms; zero when it is left unsaid.</summary>
+    public Length EndRoughness { get; init; }
+
+    /// <summary>The size at the gauge plane, where the pin is checked: the named end's tolerance moved along the taper, or the named size itself where the plane lies at its end.</summary>
+    public SizeValue GaugeSize =>
+        Math.Abs((Gauge - NamedSize.Nominal).Millimetres) < Coincidence.Distance ? NamedSize
+        : StatedLimits.Of(NamedSize) is { } limits ? new(Gauge, new DeviationTolerance(limits.Max - NamedSize.Nominal, limits.Min - NamedSize.Nominal))
+        : new(Gauge);
+
+    /// <summary>0 where the gauge plane is the large end, 1 where it is the small one, null between them.</summary>
+    public int? GaugedAt => GaugePlane.Millimetres < Coincidence.Distance ? 0 : (Length.Nominal - GaugePlane).Millimetres < Coincidence.Distance ? 1 : null;
+
     public Length Middle => (LargeEnd + SmallEnd) / 2;
 
     /// <summary>The diameter at a distance from the large end.</summary>

@@ -42,6 +42,9 @@ public static class PinFields
     /// <summary>Default: common practice for a ground pin, no source.</summary>
     public static RoughnessField SideTexture { get; } = new("texture.side", "Ra", "Greatest roughness of the pin's tapered or parallel side, micrometres.", 25, 0.8);
 
+    /// <summary>Default: common practice for a turned face, no source.</summary>
+    public static RoughnessField EndTexture { get; } = new("texture.ends", "Ra", "Greatest roughness of all other surfaces of the pin, its ends and their forms, micrometres.", 25, 3.2);
+
     public static ImmutableArray<FieldSpec> All { get; } =
-        [Series, Number, SmallEnd, LargeEnd, Taper, Length, Ends, CrownRadius, Chamfer, GaugePlane, LargeEndSide, StandOutLeast, StandOutMost, LugEdgeDistance, SideTexture];
+        [Series, Number, SmallEnd, LargeEnd, Taper, Length, Ends, CrownRadius, Chamfer, GaugePlane, LargeEndSide, StandOutLeast, StandOutMost, LugEdgeDistance, SideTexture, EndTexture];
 }

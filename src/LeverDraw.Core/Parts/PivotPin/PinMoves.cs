@@ -4,4 +4,5 @@ namespace LeverDraw.Parts.PivotPin;
 /// <param name="NamedEnd">Diameter of the end the series names.</param>
 /// <param name="TaperRate">Of a tapered pin.</param>
 /// <param name="CrownRadius">Of a crowned one.</param>
-internal sealed record PinMoves(double NamedEnd, double? TaperRate, double? CrownRadius);
+/// <param name="GaugePlane">Where it is gauged, which stays where it is drawn: the plane shapes nothing.</param>
+internal sealed record PinMoves(double NamedEnd, double? TaperRate, double? CrownRadius, double GaugePlane);

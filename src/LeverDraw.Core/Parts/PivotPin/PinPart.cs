@@ -35,7 +35,7 @@ public static class PinPart
         string ends = values.Get(PinFields.Ends);
         Length? crown = ends == PinFields.Crowned ? Crown(moves) ?? values.Find(PinFields.CrownRadius)?.Nominal ?? large : null;
         Length? chamfer = ends == PinFields.Chamfered ? values.Get(PinFields.Chamfer).Nominal : null;
-        Length plane = values.Find(PinFields.GaugePlane)?.Nominal ?? length.Nominal / 2;
+        Length plane = GaugePlane(moves) ?? values.Find(PinFields.GaugePlane)?.Nominal ?? length.Nominal / 2;
         Length least = values.Get(PinFields.StandOutLeast).Nominal, most = values.Get(PinFields.StandOutMost).Nominal;
         if (plane > length.Nominal)
             findings.Odds($"the gauge plane lies {PinFindings.Mm(plane)} from the large end of a pin {PinFindings.Mm(length.Nominal)} long", "Put the gauge plane within the length.", PinFields.GaugePlane, PinFields.Length);
@@ -58,6 +58,10 @@ public static class PinPart
         {
             findings.TooShort(Units.Length.FromMillimetres(largeEnd.Value.Depth + smallEnd.Value.Depth), length.Nominal, PinFields.Length, PinFields.Ends);
         }
+        else if (!taper.IsParallel && ends != PinFields.Flat && plane <= length.Nominal && (plane.Millimetres < largeEnd.Value.Depth || plane.Millimetres > length.Millimetres - smallEnd.Value.Depth))
+        {
+            findings.Odds($"the gauge plane lies {PinFindings.Mm(plane)} from the large end, where the form of the pin's end leaves nothing to gauge", "Put the gauge plane on the tapered side.", PinFields.GaugePlane, PinFields.Ends);
+        }
 
         return Checked<Pin>.From(findings.All, () =>
         {
@@ -69,11 +73,14 @@ public static class PinPart
             {
                 LugEdgeDistance = values.Find(PinFields.LugEdgeDistance)?.Nominal,
                 SideRoughness = values.Get(PinFields.SideTexture),
+                EndRoughness = values.Get(PinFields.EndTexture),
             };
         });
     }
 
     private static Length? Crown(PinMoves? moves) => moves?.CrownRadius is { } radius ? Units.Length.FromMillimetres(radius) : null;
+
+    private static Length? GaugePlane(PinMoves? moves) => moves is null ? null : Units.Length.FromMillimetres(moves.GaugePlane);
 
     private static (SizeValue Size, string Designation, Length Large, Taper Taper) Moved(
         (SizeValue Size, string Designation, Length Large, Taper Taper) named, PinMoves moves, Length length, bool byLargeEnd)

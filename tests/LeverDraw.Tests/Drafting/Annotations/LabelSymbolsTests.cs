@@ -17,6 +17,18 @@ public class LabelSymbolsTests
 
     private static readonly TextureSign Ra = new(TextureProcess.Removal, "Ra 3.2");
 
+    /// <summary>At the end of a leader lettering is aligned to one side; a frame round it stays clear of it all the same.</summary>
+    [Theory]
+    [InlineData(0)]
+    [InlineData(0.5)]
+    [InlineData(1)]
+    public void Boxed_HoweverAligned_KeepsItsLetteringOffTheFrame(double align)
+    {
+        PlotItem[] ink = [.. new LabelBox(new Label(["2.719 [.1071]"], 3, true), DraftingStyle.Small).Ink(Point2D.Origin, 0, LineRole.Dimension, "a", "v", align)];
+        Box2D frame = ink.OfType<PlotStroke>().Aggregate(Box2D.Empty, (b, s) => b.Union(s.Edge.Box)), text = Legibility.BoxOf(ink.OfType<PlotText>().Single());
+        Assert.True(frame.Inflated(-0.3).Contains(text), $"{text} in {frame}");
+    }
+
     [Theory]
     [InlineData(8)]
     [InlineData(40)]

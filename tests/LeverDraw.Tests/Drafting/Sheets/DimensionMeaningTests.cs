@@ -67,7 +67,7 @@ public partial class DimensionMeaningTests
                 continue;
             seen++;
             string number = inch.Groups[1].Value;
-            Assert.True(IsRounding(number, dimension.Value / 25.4, IsToleranced(dimension.Text) || dimension.Name == "pin.gauge_diameter"), dimension.Text);
+            Assert.True(IsRounding(number, dimension.Value / 25.4, IsToleranced(dimension.Text)), dimension.Text);
             Assert.True(number[0] != '0' && DecimalsOf(number) >= 3, dimension.Text);
         }
 
@@ -93,8 +93,8 @@ public partial class DimensionMeaningTests
         if (!number.Success)
             return false;
         string shown = number.Groups[1].Value;
-        // A size taken over from inches may lie a micrometre within its limits, and so may the reference beside a check's limits.
-        bool inwards = IsToleranced(text) || dimension.Name == "pin.gauge_diameter";
+        // A size taken over from inches may lie a micrometre within its limits.
+        bool inwards = IsToleranced(text);
         return (unit == SheetUnit.Inch
                 ? IsRounding(shown, dimension.Value / 25.4, inwards)
                 : decimal.Parse(shown, CultureInfo.InvariantCulture) == Rounded(dimension.Value, 3) || (inwards && Math.Abs((double)decimal.Parse(shown, CultureInfo.InvariantCulture) - dimension.Value) < 1e-3))

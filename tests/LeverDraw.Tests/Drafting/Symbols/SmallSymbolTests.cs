@@ -77,6 +77,16 @@ public class SmallSymbolTests
     }
 
     [Fact]
+    public void GeneralSigns_NothingElseMarked_HaveNoBracketsAndAreNarrower()
+    {
+        var signs = new GeneralSigns(new TextureSign(TextureProcess.Removal, "Ra 3.2"), new EdgeSign("−0.05", "−0.2"));
+        var row = new GeneralSignsShape(signs with { HasOthers = false }, DraftingStyle.Small);
+        PlotItem[] ink = [.. row.Ink(Point2D.Origin)];
+        Assert.Equal(["Ra 3.2", "−0.05", "−0.2"], ink.Texts());
+        Assert.True(ink.StrokeBox().MaxX <= row.Width + 1e-9 && row.Width < new GeneralSignsShape(signs, DraftingStyle.Small).Width - 5);
+    }
+
+    [Fact]
     public void GeneralSigns_Ink_StaysInItsBoxWithTheBareSignInBrackets()
     {
         var row = new GeneralSignsShape(new GeneralSigns(new TextureSign(TextureProcess.NoRemoval), new EdgeSign("−0.2", "−0.4")), DraftingStyle.Small);

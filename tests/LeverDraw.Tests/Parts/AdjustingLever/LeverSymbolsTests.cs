@@ -72,7 +72,9 @@ public class LeverSymbolsTests
         Assert.Single(sheet.Items.OfType<PlotText>(), t => t.Text == "Ra 0.8");
         Assert.Contains(sheet.Items.OfType<PlotText>(), t => t.Text == "◁ 1:48");
         PlotSheet bare = SheetMaker.TryDrawPin(RandomPins.Draw(new Dice(1)).With(LeverDraw.Parts.PivotPin.PinFields.SideTexture, 0), SheetMaker.Options("A3")).Value!;
-        Assert.DoesNotContain(bare.Items, i => i.Role == LineRole.Symbol);
+        // The general signs beside the notes belong to no view.
+        Assert.DoesNotContain(bare.Items, i => i.Role == LineRole.Symbol && i.View is not null);
+        Assert.Contains(bare.Items, i => i.Role == LineRole.Symbol);
     }
 
     private static string[] Symbols(PlotSheet sheet, FieldSpec field) => Symbols(sheet, field.Name);

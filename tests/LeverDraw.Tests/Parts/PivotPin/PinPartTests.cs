@@ -65,6 +65,8 @@ public class PinPartTests
     [InlineData("crown")]
     [InlineData("chamfer")]
     [InlineData("plane")]
+    [InlineData("plane in the crown")]
+    [InlineData("plane in the small end's chamfer")]
     [InlineData("stand-out")]
     public void Build_ImpossiblePin_Tells(string what)
     {
@@ -76,6 +78,8 @@ public class PinPartTests
             "crown" => InchPin("2/0", 19).With(CrownRadius, 1),
             "chamfer" => InchPin("7/0", 10).With(Ends, Chamfered).With(Chamfer, 1),
             "plane" => InchPin("2/0", 19).With(GaugePlane, 20),
+            "plane in the crown" => InchPin("2/0", 19).With(GaugePlane, 0.2),
+            "plane in the small end's chamfer" => InchPin("2/0", 19).With(Ends, Chamfered).With(GaugePlane, 18.8),
             _ => InchPin("2/0", 19).With(StandOutLeast, 2).With(StandOutMost, 1),
         };
         Assert.False(PinPart.Build(values).Ok);

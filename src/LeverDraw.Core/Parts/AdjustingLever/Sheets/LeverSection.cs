@@ -19,8 +19,12 @@ internal static class LeverSection
         double half = lever.Hole.HalfLength.Millimetres;
         if (!lever.Hole.Taper.IsParallel)
         {
-            all.Add(End("hole.left_end", lever.Hole.AtLeft, -half, DimensionSides.Left, text));
-            all.Add(End("hole.right_end", lever.Hole.AtRight, half, DimensionSides.Right, text));
+            // The hole's note checks its large end by limits: the same diameter beside them, rounded its own way, would only raise doubt.
+            bool largeChecked = StatedLimits.Of(lever.Sizes[LeverFields.HoleDiameter]) is not null;
+            if (!largeChecked || lever.Hole.AtLeft < lever.Hole.AtRight)
+                all.Add(End("hole.left_end", lever.Hole.AtLeft, -half, DimensionSides.Left, text));
+            if (!largeChecked || lever.Hole.AtRight < lever.Hole.AtLeft)
+                all.Add(End("hole.right_end", lever.Hole.AtRight, half, DimensionSides.Right, text));
         }
 
         if (lever.Boss is { } boss)

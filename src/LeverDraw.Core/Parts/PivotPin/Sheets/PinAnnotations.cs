@@ -4,12 +4,11 @@ using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Drafting.Symbols;
 using LeverDraw.Geometry;
 using LeverDraw.Profiles;
-using LeverDraw.Tolerancing;
 using LeverDraw.Units;
 
 namespace LeverDraw.Parts.PivotPin.Sheets;
 
-/// <summary>What the pin's long view says. The end that its series names carries the size, the other follows in brackets.</summary>
+/// <summary>What the pin's long view says. A tapered pin is sized where it is checked: in its gauge plane, which a boxed size places (ISO 3040, from memory); both ends follow in brackets.</summary>
 internal static class PinAnnotations
 {
     public static ImmutableArray<Annotation> Of(Pin pin, DimensionText text)
@@ -28,10 +27,15 @@ internal static class PinAnnotations
         }
         else
         {
-            all.Add(Diameter("pin.large_end", pin.LargeEnd, side * half, side, pin.NamedByLargeEnd ? text.Size(pin.NamedSize, "⌀") : text.Reference(pin.LargeEnd, "⌀")));
-            all.Add(Diameter("pin.small_end", pin.SmallEnd, -side * half, -side, pin.NamedByLargeEnd ? text.Reference(pin.SmallEnd, "⌀") : text.Size(pin.NamedSize, "⌀")));
-            all.AddRange(GaugePlane(pin, half, side, text));
-            all.Add(new LeaderNote(PinFields.Taper.Name, pin.Taper.Rate, new Label([TaperSign.Character(apexRight: side < 0) + " " + DimensionText.TaperRatio(pin.Taper)]), [OnSide(pin, side, 0.3, 1), OnSide(pin, side, 0.65, 1)]));
+            Label atEnd = text.Size(pin.GaugeSize, "⌀");
+            all.Add(Diameter("pin.large_end", pin.LargeEnd, side * half, side, pin.GaugedAt == 0 ? atEnd : text.FineReference(pin.LargeEnd, "⌀")));
+            all.Add(Diameter("pin.small_end", pin.SmallEnd, -side * half, -side, pin.GaugedAt == 1 ? atEnd : text.FineReference(pin.SmallEnd, "⌀")));
+            if (pin.GaugedAt is null)
+                all.AddRange(GaugePlane(pin, half, side, text));
+            all.Add(new LeaderNote(PinFields.Taper.Name, pin.Taper.Rate, new Label([TaperSign.Character(apexRight: side < 0) + " " + DimensionText.TaperRatio(pin.Taper)]), [OnSide(pin, side, 0.3, 1), OnSide(pin, side, 0.65, 1)])
+            {
+                Outward = [new Vector2D(0, 1), new Vector2D(0, 1)],
+            });
         }
 
         all.AddRange(Ends(pin, text, half, side));
@@ -42,12 +46,11 @@ internal static class PinAnnotations
     {
         double at = side * (half - pin.GaugePlane.Millimetres);
         double r = pin.Gauge.Millimetres / 2;
-        SizeLimits? limits = PinNotes.AtGauge(pin);
-        yield return new LinearDimension(PinFields.GaugePlane.Name, pin.GaugePlane.Millimetres, text.Reference(pin.GaugePlane), new Point2D(at, r), new Point2D(side * half, pin.LargeBase.Y), 0)
+        yield return new LinearDimension(PinFields.GaugePlane.Name, pin.GaugePlane.Millimetres, text.Basic(pin.GaugePlane), new Point2D(at, r), new Point2D(side * half, pin.LargeBase.Y), 0)
         {
             Sides = DimensionSides.Left,
         };
-        yield return new LinearDimension("pin.gauge_diameter", pin.Gauge.Millimetres, limits is null ? text.Reference(pin.Gauge, "⌀") : text.Reference(pin.Gauge, limits.Value, "⌀"), new Point2D(at, -r), new Point2D(at, r), LinearDimension.Upright) { Sides = default, Slide = (0, 0) };
+        yield return new LinearDimension("pin.gauge_diameter", pin.Gauge.Millimetres, text.LimitsOnly(pin.GaugeSize, "⌀"), new Point2D(at, -r), new Point2D(at, r), LinearDimension.Upright) { Sides = default, Slide = (0, 0) };
     }
 
     private static IEnumerable<Annotation> Ends(Pin pin, DimensionText text, double half, int side)
@@ -59,7 +62,12 @@ internal static class PinAnnotations
         }
         else if (pin.Chamfer is { } chamfer)
         {
-            yield return new LeaderNote(PinFields.Chamfer.Name, chamfer.Millimetres, text.Size(chamfer, "2× ", " × 45°"), [new Point2D(side * (half - (chamfer.Millimetres / 2)), pin.LargeBase.Y - (chamfer.Millimetres / 2))]);
+            double middle = chamfer.Millimetres / 2;
+            Vector2D off = new Vector2D(1, 1).Unit();
+            yield return new LeaderNote(PinFields.Chamfer.Name, chamfer.Millimetres, text.Size(chamfer, "2× ", " × 45°"), [new Point2D(side * (half - middle), pin.LargeBase.Y - middle), new Point2D(side * (middle - half), pin.SmallBase.Y - middle)])
+            {
+                Outward = [new Vector2D(side * off.X, off.Y), new Vector2D(-side * off.X, off.Y)],
+            };
         }
     }
 

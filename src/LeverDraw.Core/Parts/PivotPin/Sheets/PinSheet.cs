@@ -9,7 +9,7 @@ using LeverDraw.Tolerancing;
 
 namespace LeverDraw.Parts.PivotPin.Sheets;
 
-/// <summary>The pin's sheet: long view as the pin lies in the plane, the view on its right end, sizes of both ends, tools.</summary>
+/// <summary>The pin's sheet: long view as the pin lies in the plane, the view on its right end, sizes of both ends, tools. A turned part needs no view on its other end, and the crown's radius needs the room.</summary>
 public static class PinSheet
 {
     public const string Kind = "pin";
@@ -29,11 +29,12 @@ public static class PinSheet
             PartState.Pin,
             side,
             [End("right-end", pin.LargeEndRight ? PinViews.LargeEnd(pin) : PinViews.SmallEnd(pin))],
-            [End("left-end", pin.LargeEndRight ? PinViews.SmallEnd(pin) : PinViews.LargeEnd(pin))],
+            [],
             [],
             PinNotes.Of(pin, profile, text),
             SheetTitle.Of(profile, "PIVOT PIN", "PART DRAWING, FINISHED PART", new GeneralTolerance(GeneralToleranceClass.Medium).Text, options.Units))
         {
+            Signs = PinSymbols.General(pin, text),
             Tables = PinTools.Of(pin, text) is { } tools ? [tools] : [],
         };
     }

@@ -33,7 +33,7 @@ internal static class PinTools
         ImmutableArray<string> Cells(Row row, int i) =>
         [
             row.Pin + (i > 0 ? "\nNEXT OVERSIZE" : string.Empty), large[i], small[i],
-            row.Drill is { } drill ? (drill.Name + "\n⌀").TrimStart() + drills[i] : "–", row.Reamer,
+            row.Drill is { } drill ? (drill.Name + " ⌀").TrimStart() + drills[i] : "–", row.Reamer,
             .. walls is { } wall ? ImmutableArray.Create(wall.Left[i], wall.Least[i]) : [],
         ];
     }

@@ -23,6 +23,25 @@ public class LeverContentTests
             lines[1..]);
     }
 
+    /// <summary>The callout's limits at the large end's face, rounded inwards, beside the same diameter rounded to nearest would be two numbers for one fact.</summary>
+    [Theory]
+    [InlineData("levers/early")]
+    [InlineData("levers/middle")]
+    public void TaperedHole_CheckedAtItsLargeEnd_HasOnlyItsSmallEndInBrackets(string profile)
+    {
+        PlotSheet sheet = SheetMaker.Draw(profile, SheetMaker.Options("A3"));
+        Assert.Contains("AT LARGE END FACE", Dimension(profile, "hole.diameter").Text, StringComparison.Ordinal);
+        Assert.Equal(["hole.left_end"], sheet.Dimensions.Select(d => d.Name).Where(n => n is "hole.left_end" or "hole.right_end"));
+    }
+
+    [Fact]
+    public void TaperedHole_WithoutLimits_HasBothEndsInBrackets()
+    {
+        ValueBag values = DemoLevers.Middle().With(LeverFields.HoleDiameter, 3.057);
+        SheetContent content = LeverDraw.Parts.AdjustingLever.Sheets.FinishedLeverSheet.Content(LeverPart.Build(values).Value!, SheetMaker.Around("lever", values), SheetMaker.Options("A3"));
+        Assert.Equal(["hole.left_end", "hole.right_end"], content.Views.SelectMany(v => v.Annotations).Select(a => a.Name).Where(n => n is "hole.left_end" or "hole.right_end").Order());
+    }
+
     // In two units the lines are long anyway: each tool has its own.
     [Fact]
     public void HoleCallout_InBothUnits_HasShorterLines()
