@@ -14,6 +14,8 @@ internal sealed class LeaderPlaces(LeaderList leaders, LabelBox label, DraftingS
         shape.AddHead(Arrowhead.Back(tip, -direction, style));
     }
 
+    protected override double BlemishOf(int place) => leaders.BlemishOf(leaders.Places[place].Ray);
+
     protected override int GroupOf(int place) => leaders.Places[place].Ray;
 
     protected override bool LetterPlace(int place, PlaceShape shape) => Shape(place).Letter(shape);
@@ -50,9 +52,15 @@ internal sealed class LeaderList
 
     public List<(Point2D Tip, Vector2D Direction)> Rays { get; } = new(28);
 
+    private readonly List<double> _blemishes = new(28);
+
+    /// <summary>What a ray costs besides, once the view is drawn and settles.</summary>
+    public double BlemishOf(int ray) => _blemishes[ray];
+
     /// <summary>Adds the leaders along one direction from a tip.</summary>
     /// <param name="direction">Length one.</param>
-    public void Add(Point2D tip, Vector2D direction, double cost)
+    /// <param name="blemish">What it costs besides, once the view is drawn and settles.</param>
+    public void Add(Point2D tip, Vector2D direction, double cost, double blemish = 0)
     {
         double slope = Math.Abs(direction.Y);
         double awkward = slope < 0.259 || slope > 0.966 ? PlacingCosts.AwkwardLeader : 0;
@@ -60,6 +68,7 @@ internal sealed class LeaderList
         bool mayFold = Math.Abs(direction.X) <= 0.5;
         short ray = (short)Rays.Count;
         Rays.Add((tip, direction));
+        _blemishes.Add(blemish);
         for (byte i = 0; i < Lengths.Length; i++)
         {
             Places.Add(cost + awkward + (Lengths[i] * 0.16), new LeaderPlace(ray, i, toRight));

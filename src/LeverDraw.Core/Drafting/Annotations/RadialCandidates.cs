@@ -9,7 +9,7 @@ namespace LeverDraw.Drafting.Annotations;
 /// <summary>Leaders in line with a centre, for radii and diameters.</summary>
 internal static class RadialCandidates
 {
-    private static readonly double[] PlacesOnArc = [0.5, 0.35, 0.65, 0.2, 0.8, 0.08, 0.92];
+    private static readonly double[] PlacesOnArc = [0.5, 0.35, 0.65, 0.2, 0.8, 0.08, 0.92, 0.14, 0.86, 0.27, 0.73];
 
     public static PlaceSet For(RadiusDimension dimension, string id, PlacingContext context)
     {
@@ -20,12 +20,13 @@ internal static class RadialCandidates
         foreach (ArcEdge viewArc in dimension.Arcs)
         {
             ArcEdge arc = viewArc.Transformed(context.ToBlock);
+            double blemish = PlacingCosts.OnShortArc(arc.Length, context.Style.ArrowLength);
             foreach (double place in PlacesOnArc)
             {
                 Point2D tip = arc.PointAt(place);
                 Vector2D outward = (tip - arc.Centre).Unit();
-                leaders.Add(tip, outward, order + (dimension.MaterialAtCentre == false ? PlacingCosts.ThroughPart : 0));
-                leaders.Add(tip, -outward, order + (dimension.MaterialAtCentre == true ? PlacingCosts.ThroughPart : 0.2));
+                leaders.Add(tip, outward, order + (dimension.MaterialAtCentre == false ? PlacingCosts.ThroughPart : 0), blemish + (dimension.MaterialAtCentre == false ? PlacingCosts.SeenThroughPart : 0));
+                leaders.Add(tip, -outward, order + (dimension.MaterialAtCentre == true ? PlacingCosts.ThroughPart : 0.2), blemish + (dimension.MaterialAtCentre == true ? PlacingCosts.SeenThroughPart : 0));
                 centres.Add(arc.Centre);
                 order += 0.1;
             }
@@ -43,10 +44,10 @@ internal static class RadialCandidates
         Point2D centre = context.ToBlock.Apply(dimension.Centre);
         double radius = dimension.Radius * context.Scale;
         double order = 0;
-        foreach (double turn in Turns(dimension, context))
+        foreach ((double turn, double arc) in Turns(dimension, context))
         {
             Vector2D outward = Vector2D.FromAngle(turn);
-            leaders.Add(centre + (outward * radius), outward, order);
+            leaders.Add(centre + (outward * radius), outward, order, PlacingCosts.OnShortArc(arc, context.Style.ArrowLength));
             order += 0.05;
         }
 
@@ -100,14 +101,14 @@ internal static class RadialCandidates
             new PlotDimension(id, note.Name, PlotDimensionKind.Note, context.View, [leaders.Rays[ray].Tip], 0, note.Value, note.Label.ToString(), leader.TextMiddle, note.Label.Decimals)));
     }
 
-    /// <summary>Directions from the centre in which the leader may leave: along the drawn arcs, or all round with the diagonals first.</summary>
-    private static IEnumerable<double> Turns(DiameterDimension dimension, PlacingContext context)
+    /// <summary>Directions from the centre in which the leader may leave: along the drawn arcs, or all round with the diagonals first. Each with the length of its arc on paper.</summary>
+    private static IEnumerable<(double Turn, double Arc)> Turns(DiameterDimension dimension, PlacingContext context)
     {
         foreach (ArcEdge arc in dimension.Arcs)
         {
             ArcEdge onPaper = arc.Transformed(context.ToBlock);
             foreach (double place in PlacesOnArc)
-                yield return onPaper.StartAngle + (onPaper.Sweep * place);
+                yield return (onPaper.StartAngle + (onPaper.Sweep * place), onPaper.Length);
         }
 
         if (!dimension.Arcs.IsEmpty)
@@ -115,7 +116,7 @@ internal static class RadialCandidates
         foreach (double aside in (double[])[0, 0.26, -0.26, 0.52, -0.52, 0.7])
         {
             for (int quarter = 0; quarter < 4; quarter++)
-                yield return (quarter * Math.PI / 2) + (Math.PI / 4) + aside;
+                yield return ((quarter * Math.PI / 2) + (Math.PI / 4) + aside, double.PositiveInfinity);
         }
     }
 }

@@ -29,17 +29,24 @@ public sealed class AnnotationSolver
 
     private RoomMaking? _making;
 
+    /// <summary>A drawn view settles.</summary>
+    private readonly bool _settles;
+
+    /// <summary>For whom making room has failed while settling, a bit each.</summary>
+    private ulong _hopeless;
+
     /// <summary>Some place that was taken, for good or for a while, may have paid for room.</summary>
     private bool _hasPaidForRoom;
 
-    private AnnotationSolver(ViewField field, PlaceSet[] places, Sprawl sprawl, PlaceShape scratch, PlaceShape lines)
+    private AnnotationSolver(ViewField field, PlaceSet[] places, Sprawl sprawl, PlaceShape scratch, PlaceShape lines, bool settling = false)
     {
         _field = field;
         _places = places;
         _chosen = new Candidate?[places.Length];
         _settled = new (double, int, ulong)[places.Length];
         _movedAt = new int[places.Length];
-        _weigher = new PlaceWeigher(field, sprawl, _chosen, scratch, lines);
+        _settles = settling;
+        _weigher = new PlaceWeigher(field, sprawl, _chosen, scratch, lines, settling);
     }
 
     /// <summary>The chosen candidate for each annotation, and which of them still break a hard rule.</summary>
@@ -63,7 +70,7 @@ public sealed class AnnotationSolver
     {
         foreach (PlaceSet places in annotations)
             places.ForgetFloors();
-        var solver = new AnnotationSolver(field, annotations, new Sprawl(room.Inflated(1e-9), PlacingCosts.Broken), scratch, lines);
+        var solver = new AnnotationSolver(field, annotations, new Sprawl(room.Inflated(1e-9), PlacingCosts.Broken), scratch, lines, settling: true);
         chosen.CopyTo(solver._chosen, 0);
         Array.Fill(solver._settled, (double.NegativeInfinity, 0, 0UL));
         for (int round = 0; round < 2 * MaxRounds; round++)
@@ -223,12 +230,15 @@ public sealed class AnnotationSolver
     {
         for (int i = 0; i < _places.Length; i++)
         {
-            if (CostAmong(i) < bad)
+            // What no room could be made for will hardly be helped by a little more about it.
+            if ((_hopeless & (1UL << i)) != 0 || CostAmong(i) < bad)
                 continue;
             _hasPaidForRoom = true;
             _making ??= new RoomMaking(_weigher, _places, _chosen);
             if (_making.Try(i))
                 return true;
+            if (_settles)
+                _hopeless |= 1UL << i;
         }
 
         return false;

@@ -1,10 +1,15 @@
 using System.Collections.Immutable;
 using LeverDraw.Drafting.Plotting;
+using LeverDraw.Geometry;
 
 namespace LeverDraw.Drafting.Layout;
 
 /// <summary>A block's ink and what its dimensions mean, in the block's own paper millimetres.</summary>
 public sealed record BlockInk(ImmutableArray<PlotItem> Items, ImmutableArray<PlotDimension> Dimensions)
 {
-    public BlockInk With(PlotItem more) => this with { Items = Items.Add(more) };
+    /// <summary>The box it takes where that may be another than the block was estimated at.</summary>
+    public Box2D? Taken { get; init; }
+
+    /// <param name="box">Of what is added.</param>
+    public BlockInk With(PlotItem more, Box2D box) => this with { Items = Items.Add(more), Taken = Taken?.Union(box) };
 }

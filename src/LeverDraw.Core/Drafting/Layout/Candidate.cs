@@ -29,6 +29,9 @@ public sealed class Candidate
     /// <summary>Length, tier, an unusual text place: what it costs whatever stands round it.</summary>
     public double Cost { get; }
 
+    /// <summary>What it costs besides, once the view is drawn and settles: what is no reason to reduce a scale, but is avoided where there is room.</summary>
+    public double Blemish { get; init; }
+
     public OrientedBox[] Texts { get; }
 
     public Stroke[] Strokes { get; }

@@ -35,6 +35,9 @@ public readonly struct OrientedBox
 
     public double Angle { get; }
 
+    /// <summary>Direction of its length, length one.</summary>
+    public Vector2D Along => new(_cos, _sin);
+
     public Box2D Bounds { get; }
 
     /// <summary>From the left end of its lower side, reading direction <paramref name="angle"/>.</summary>

@@ -28,6 +28,9 @@ internal abstract class PlaceSet
     /// <summary>Length, tier, an unusual text place: what it costs whatever stands round it.</summary>
     public double CostAt(int rank) => _order.CostAt(rank);
 
+    /// <summary>What it costs besides, once the view is drawn and settles.</summary>
+    public double BlemishAt(int rank) => BlemishOf(_order.PlaceAt(rank));
+
     /// <summary>What is known so far of a place's cost in its view.</summary>
     public ref PlaceFindings FindingsAt(int rank) => ref _findings[rank];
 
@@ -91,6 +94,8 @@ internal abstract class PlaceSet
 
     protected virtual int GroupOf(int place) => -1;
 
+    protected virtual double BlemishOf(int place) => 0;
+
     protected abstract bool LetterPlace(int place, PlaceShape shape);
 
     protected abstract bool LinePlace(int place, PlaceShape shape);
@@ -99,5 +104,5 @@ internal abstract class PlaceSet
     protected abstract AnnotationInk InkOf(int place);
 
     protected virtual Candidate MakePlace(int place, double cost, PlaceShape shape) =>
-        new(shape.Texts.ToArray(), shape.Strokes.ToArray(), cost, () => InkOf(place), shape.Heads.ToArray());
+        new(shape.Texts.ToArray(), shape.Strokes.ToArray(), cost, () => InkOf(place), shape.Heads.ToArray()) { Blemish = BlemishOf(place) };
 }

@@ -2,8 +2,8 @@ using LeverDraw.Geometry;
 
 namespace LeverDraw.Drafting.Layout;
 
-/// <summary>What a place costs in its view among the annotations that stand already. Stops as soon as a limit is reached: cheap questions first, and a place's lines are worked out only when its lettering stands clear.</summary>
-internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] chosen, PlaceShape shape, PlaceShape lines)
+/// <summary>What a place costs in its view among the annotations that stand already; while a drawn view settles, blemishes too. Stops as soon as a limit is reached: cheap questions first, and a place's lines are worked out only when its lettering stands clear.</summary>
+internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] chosen, PlaceShape shape, PlaceShape lines, bool settling = false)
 {
     /// <summary>More than rounding can make of a sum of prices.</summary>
     private const double Hair = 1e-9;
@@ -56,10 +56,14 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
         if (cost < limit)
             cost += Sprawl.Of(Shape.Bounds);
         found.Floor = Math.Max(found.Floor, cost - Hair);
+        if (settling)
+            cost += set.BlemishAt(rank);
+        if (settling && cost < limit)
+            cost += PlacingCosts.SeenOverFeature * field.CrossedBy(Shape.Strokes);
         for (int i = 0; i < chosen.Length && cost < limit; i++)
         {
             if (i != self && chosen[i] is { } other)
-                cost += Noted(i, PairCost.Between(Shape, other));
+                cost += Noted(i, PairCost.Between(Shape, other) + (settling ? PairBlemish.Between(Shape, other) : 0));
         }
 
         return cost;
@@ -125,14 +129,17 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
         for (int i = 0; i < chosen.Length; i++)
         {
             if (i != self && chosen[i] is { } other)
-                cost += PairCost.Between(place, other);
+                cost += Between(place, other);
         }
 
         return cost;
     }
 
     /// <summary>The same without what it costs among others.</summary>
-    public double CostInView(Candidate place) => place.CostIn(field) + Sprawl.Of(place.Bounds);
+    public double CostInView(Candidate place) => place.CostIn(field) + Sprawl.Of(place.Bounds) + (settling ? place.Blemish + (PlacingCosts.SeenOverFeature * field.CrossedBy(place.Strokes)) : 0);
+
+    /// <summary>What two places cost each other.</summary>
+    public double Between(Candidate a, Candidate b) => PairCost.Between(a, b) + (settling ? PairBlemish.Between(a, b) : 0);
 
     public bool PaysForRoom(Candidate place) => Sprawl.Of(place.Bounds) > 0;
 

@@ -27,6 +27,24 @@ internal static class PlacingCosts
     /// <summary>A leader that comes to an arc through the part's material.</summary>
     public const double ThroughPart = 10;
 
+    /// <summary>The same besides, where the view is drawn and settles: there is no scale to lose then.</summary>
+    public const double SeenThroughPart = 25;
+
+    /// <summary>A leader that crosses an outline, besides, where the view settles.</summary>
+    public const double SeenOverFeature = 30;
+
+    /// <summary>Arrowheads of two annotations that meet or nearly do, where the view settles.</summary>
+    public const double HeadsMeet = 36;
+
+    /// <summary>Nearer than this, in lengths of an arrowhead, two arrowheads read as one.</summary>
+    public const double HeadsApart = 0.4;
+
+    /// <summary>Lettering of two annotations that follows in one row, at its nearest, where the view settles: one reads on from the other.</summary>
+    public const double ReadOn = 44;
+
+    /// <summary>A leader to an arc that is shorter on paper than two arrowheads, where the view settles: it might mean its neighbour.</summary>
+    public static double OnShortArc(double length, double arrow) => 6 * Math.Max(0, 1 - (length / (2 * arrow)));
+
     /// <summary>Two dimension lines or leaders along each other.</summary>
     public const double AlongOther = 80;
 

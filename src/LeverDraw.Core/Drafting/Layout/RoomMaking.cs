@@ -28,7 +28,7 @@ internal sealed class RoomMaking(PlaceWeigher weigher, PlaceSet[] sets, Candidat
             List<int> inTheWay = [];
             for (int i = 0; i < chosen.Length; i++)
             {
-                if (i != sufferer && PairCost.Between(good, _before[i]!) > 0)
+                if (i != sufferer && weigher.Between(good, _before[i]!) > 0)
                     inTheWay.Add(i);
             }
 
@@ -96,7 +96,7 @@ internal sealed class RoomMaking(PlaceWeigher weigher, PlaceSet[] sets, Candidat
             for (int j = 0; j < i; j++)
             {
                 if (chosen[j] is { } other)
-                    total += PairCost.Between(place, other);
+                    total += weigher.Between(place, other);
             }
         }
 

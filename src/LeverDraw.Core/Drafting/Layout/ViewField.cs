@@ -101,6 +101,40 @@ public sealed class ViewField
         return cost;
     }
 
+    /// <summary>How many outlines leaders cross.</summary>
+    internal int CrossedBy(ReadOnlySpan<Stroke> strokes)
+    {
+        int crossed = 0;
+        foreach (ref readonly Stroke stroke in strokes)
+        {
+            if (stroke.Kind == StrokeKind.Leader && stroke.Bounds.Inflated(1e-6).Overlaps(_reach))
+                crossed += CrossedBy(stroke);
+        }
+
+        return crossed;
+    }
+
+    private int CrossedBy(in Stroke leader)
+    {
+        int crossed = 0;
+        (int c0, int r0, int c1, int r1) = CellsOf(leader.Bounds);
+        for (int r = r0; r <= r1; r++)
+        {
+            for (int c = c0; c <= c1; c++)
+            {
+                foreach (int i in Cell(c, r))
+                {
+                    ref readonly Stroke other = ref _strokes[i];
+                    // One that stands in several of the cells counts in the first of them.
+                    if (other.Kind == StrokeKind.Feature && c == Math.Max(c0, _firstCells[i].Column) && r == Math.Max(r0, _firstCells[i].Row) && leader.Crosses(other))
+                        crossed++;
+                }
+            }
+        }
+
+        return crossed;
+    }
+
     private double CostOf(in OrientedBox text)
     {
         OrientedBox round = text.Inflated(PlacingCosts.ComfortableDistance);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using LeverDraw.Drafting.Lettering;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Geometry;
 
@@ -36,7 +37,7 @@ internal sealed class InkShare
             switch (item)
             {
                 case PlotText text:
-                    share.Mark(text.Box);
+                    share.Mark(Box2D.Of(InkBox.Corners(text)));
                     break;
                 case PlotFill fill:
                     share.Mark(Box2D.Of(fill.Corners));

@@ -25,8 +25,17 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, P
     /// <summary>Whether this scale is tried once more with smaller lettering.</summary>
     private bool SmallerStyleComes => style == DraftingStyle.Large || (style == DraftingStyle.Small && room.Sheet.Width.Millimetres * room.Sheet.Height.Millimetres <= SheetComposer.LargeSheet);
 
+    /// <summary>A sheet whose ink takes three quarters of the field looks crowded; the next try may do better. A little less, since squares are coarse.</summary>
+    public const double Crowded = 0.749;
+
+    /// <summary>More than views that are not enlarged save of the field (seen: 0.045).</summary>
+    private const double SavedByDetails = 0.06;
+
     /// <summary>Of a finished sheet: the share of the field that its blocks take, each with half the least gap round it.</summary>
     public double Fill { get; private set; }
+
+    /// <summary>Of a finished sheet: the share of the field that its ink takes, or the larger <see cref="Fill"/> where that shows it calm already.</summary>
+    public double Ink { get; private set; }
 
     /// <summary>The finished sheet, or null with the reason when it does not go on this paper at this scale.</summary>
     public PlotSheet? Run(out string? reason)
@@ -87,13 +96,21 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, P
             (from, to) = CouldHold(projected, wanted[middle], thrift, letterings[^1]) ? (from, middle) : (middle + 1, to);
         }
 
+        PlotSheet? calmest = null;
+        double least = double.PositiveInfinity;
         foreach (DrawingScale[] others in wanted)
         {
-            if (WithScales(projected, main, others, letterings, thrift, ref reason) is { } plot)
-                return plot;
+            if (WithScales(projected, main, others, letterings, thrift, ref reason) is not { } plot)
+                continue;
+            double ink = Fill < Crowded ? Fill : InkShare.Of(plot.Items, _field);
+            if (ink < least)
+                (calmest, least) = (plot, ink);
+            if (ink <= Crowded || ink > Crowded + SavedByDetails)
+                break;
         }
 
-        return null;
+        Ink = least;
+        return calmest;
     }
 
     private double[] Letterings() => ease switch

@@ -29,15 +29,13 @@ public static class SheetComposer
     /// <summary>A sheet whose blocks take less of the field looks empty.</summary>
     private const double Empty = 0.3;
 
-    /// <summary>A sheet whose ink takes three quarters of the field looks crowded; the next try may do better. A little less, since squares are coarse.</summary>
-    private const double Crowded = 0.72;
-
     public static Checked<PlotSheet> Compose(SheetContent content, SheetOptions options)
     {
         ImmutableArray<SheetFormat> sheets = options.Paper is { } asked ? [asked] : AutomaticSheets;
         var tried = new List<string>();
         var store = new BlockStore(content, options.FirstUnit);
         Checked<PlotSheet>? crowded = null;
+        double least = double.PositiveInfinity;
         foreach (SheetFormat sheet in sheets)
         {
             var room = new PaperRoom(sheet, content, store);
@@ -51,9 +49,10 @@ public static class SheetComposer
                 {
                     if (attempt.Fill < Empty && IsVeryLarge(sheet))
                         return Checked<PlotSheet>.Good(new SheetAttempt(content, options, room, scale, DraftingStyle.Huge, ease, store).Run(out _) ?? plot);
-                    if (attempt.Fill < Crowded || InkShare.Of(plot.Items, SheetFrame.Field(sheet)) <= Crowded)
+                    if (attempt.Ink <= SheetAttempt.Crowded)
                         return Done(plot, content, options, sheet, scale);
-                    crowded ??= Done(plot, content, options, sheet, scale);
+                    if (attempt.Ink < least)
+                        (crowded, least) = (Done(plot, content, options, sheet, scale), attempt.Ink);
                 }
 
                 if (reason is not null && !tried.Contains(reason))

@@ -44,20 +44,23 @@ internal sealed class AnnotatedView
         Box2D bounds = _ink.Bounds;
         foreach (Candidate candidate in chosen)
             bounds = bounds.Union(candidate.Bounds);
-        var block = new ViewBlock(_view, _scale, bounds, _ink.Core, () => Ink(chosen, bounds), [.. unplaced.Select(i => _view.Annotations[_order[i]].Name)]);
+        var block = new ViewBlock(_view, _scale, bounds, _ink.Core, room => Ink(chosen, bounds.Union(room)), [.. unplaced.Select(i => _view.Annotations[_order[i]].Name)]);
         if (!paysForRoom)
             _atAnyPrice = (thrift, block);
         return block;
     }
 
-    private BlockInk Ink(Candidate[] placed, Box2D bounds)
+    private BlockInk Ink(Candidate[] placed, Box2D room)
     {
         // Only now is it known that the block is drawn: its room is taken, and may as well be used.
         Candidate[] settled = [.. placed];
-        AnnotationSolver.Settle(_field, _places, settled, bounds, _scratch, _lines);
+        AnnotationSolver.Settle(_field, _places, settled, room, _scratch, _lines);
         Candidate[] chosen = new Candidate[settled.Length];
         for (int position = 0; position < settled.Length; position++)
             chosen[_order[position]] = settled[position];
+        Box2D taken = _ink.Bounds;
+        foreach (Candidate candidate in chosen)
+            taken = taken.Union(candidate.Bounds);
         var items = ImmutableArray.CreateBuilder<PlotItem>(_ink.Items.Count + (chosen.Length * 8));
         items.AddRange(_ink.Items);
         var dimensions = ImmutableArray.CreateBuilder<PlotDimension>(chosen.Length);
@@ -70,7 +73,7 @@ internal sealed class AnnotatedView
             dimensions.AddRange(drawn.Members);
         }
 
-        return new BlockInk(items.ToImmutable(), dimensions.ToImmutable());
+        return new BlockInk(items.ToImmutable(), dimensions.ToImmutable()) { Taken = taken };
     }
 
     private string IdOf(int annotation) => string.Create(CultureInfo.InvariantCulture, $"{_view.Id}-{annotation + 1}");

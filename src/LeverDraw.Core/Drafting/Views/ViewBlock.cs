@@ -9,9 +9,9 @@ namespace LeverDraw.Drafting.Views;
 /// <summary>A view drawn and annotated at one scale, in paper millimetres about the view's own origin: a rigid block, ready to be put on the sheet.</summary>
 /// <param name="Bounds">Of all its ink, lettering's clearance included.</param>
 /// <param name="Core">Of the view itself, without annotations.</param>
-/// <param name="Draw">Its ink: drawn only once it is known that the block goes on the sheet.</param>
+/// <param name="DrawWithin">Its ink, given the box that its annotations may use, which is not smaller than <paramref name="Bounds"/>: drawn only once it is known that the block goes on the sheet.</param>
 /// <param name="Unplaced">Names of annotations that found no clear place.</param>
-public sealed record ViewBlock(ViewSource Source, double Scale, Box2D Bounds, Box2D Core, Func<BlockInk> Draw, ImmutableArray<string> Unplaced)
+public sealed record ViewBlock(ViewSource Source, double Scale, Box2D Bounds, Box2D Core, Func<Box2D, BlockInk> DrawWithin, ImmutableArray<string> Unplaced)
 {
     /// <summary>Between the view and its caption, in the caption's height.</summary>
     public const double CaptionGap = 0.8;
@@ -19,17 +19,22 @@ public sealed record ViewBlock(ViewSource Source, double Scale, Box2D Bounds, Bo
     /// <summary>Drawn anew at each call.</summary>
     public ImmutableArray<PlotItem> Items => Draw().Items;
 
+    /// <summary>Its ink within its own room.</summary>
+    public BlockInk Draw() => DrawWithin(Bounds);
+
     /// <summary>The same with a caption over the middle of the view.</summary>
     public ViewBlock Captioned(string caption, DraftingStyle style)
     {
         double height = style.CaptionLettering;
         double width = StrokeLettering.WidthOf(caption, height);
         var anchor = new Point2D(Core.Centre.X - (width / 2), Bounds.MaxY + (CaptionGap * height));
-        Func<BlockInk> bare = Draw;
+        Func<Box2D, BlockInk> bare = DrawWithin;
+        double under = Bounds.MaxY;
+        Box2D ink = new(anchor.X - 1, anchor.Y - 1, anchor.X + width + 1, anchor.Y + height + 1);
         return this with
         {
-            Bounds = Bounds.Union(new Box2D(anchor.X - 1, anchor.Y - 1, anchor.X + width + 1, anchor.Y + height + 1)),
-            Draw = () => bare().With(StrokeLettering.Compose(caption, anchor, height, 0, null, Source.Id)),
+            Bounds = Bounds.Union(ink),
+            DrawWithin = room => bare(room with { MaxY = Math.Min(room.MaxY, under) }).With(StrokeLettering.Compose(caption, anchor, height, 0, null, Source.Id), ink),
         };
     }
 }

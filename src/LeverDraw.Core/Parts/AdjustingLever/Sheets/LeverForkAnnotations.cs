@@ -57,18 +57,18 @@ internal static class LeverForkAnnotations
     {
         ForkFeatures fork = lever.Fork;
         SizeValue crotch = lever.Sizes[LeverFields.CrotchRadius];
-        yield return new RadiusDimension(LeverFields.CrotchRadius.Name, crotch.Millimetres, fork.GapTopFlat is null ? text.Reference(crotch.Nominal, "R") : text.Size(crotch, "2× R"), Pair(fork.Crotch));
+        yield return new RadiusDimension(LeverFields.CrotchRadius.Name, crotch.Millimetres, fork.GapTopFlat is null ? text.Reference(crotch.Nominal, "R") : text.Size(crotch, "2× R"), Pair(fork.Crotch)) { MaterialAtCentre = false };
         if (fork.Shoulder is ArcEdge shoulder)
         {
             SizeValue radius = lever.Sizes[LeverFields.ShoulderRadius];
-            yield return new RadiusDimension(LeverFields.ShoulderRadius.Name, radius.Millimetres, text.Size(radius, "2× R"), Pair(shoulder));
+            yield return new RadiusDimension(LeverFields.ShoulderRadius.Name, radius.Millimetres, text.Size(radius, "2× R"), Pair(shoulder)) { MaterialAtCentre = false };
         }
 
         // Unstated, it is one of the fillets the sheet's note covers.
         if (lever.Sizes.Find(LeverFields.FootFillet) is { } foot)
         {
             if (fork.TongueFillet is { } fillet)
-                yield return new RadiusDimension(LeverFields.FootFillet.Name, foot.Millimetres, text.Size(foot, "2× R"), Pair(fillet));
+                yield return new RadiusDimension(LeverFields.FootFillet.Name, foot.Millimetres, text.Size(foot, "2× R"), Pair(fillet)) { MaterialAtCentre = false };
             else if (fork.HeadTop is not null)
                 yield return new LeaderNote(LeverFields.FootFillet.Name, foot.Millimetres, new Label(["2× SHARP"]), [fork.TongueFoot, fork.TongueFoot with { X = -fork.TongueFoot.X }]);
         }

@@ -48,7 +48,7 @@ internal static class LeverHoleNote
             return "MID-PLANE CLEARANCE " + range + ", NOMINAL PIN ⌀" + text.Fine(pin) + ".";
         Length from = PinClearance.ReamingDepthFor(least, taper), to = PinClearance.ReamingDepthFor(most, taper);
         string depth = least == most ? text.Number(from) : text.InSentence(Hundredths(from, Math.Ceiling, -1), Hundredths(to, Math.Floor, 1));
-        return "RUNNING CLEARANCE " + range + " ON A NOMINAL PIN, HOME: REAM " + depth + " DEEPER THAN WHERE THE HOLE JUST TAKES IT. HOLE'S LIMITS COME FIRST.";
+        return "RUNNING CLEARANCE " + range + " ON NOMINAL PIN, HOME: REAM " + depth + " DEEPER THAN WHERE HOLE JUST TAKES IT. HOLE'S LIMITS COME FIRST.";
     }
 
     /// <summary>Cut to a hundredth of a millimetre to the careful side.</summary>

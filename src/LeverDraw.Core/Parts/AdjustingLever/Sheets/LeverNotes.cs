@@ -27,7 +27,7 @@ internal static class LeverNotes
         .. Machining(lever, text),
         .. Fit(lever, text),
         .. Marks(lever, profile, text),
-        "SAFETY: HOLD IN A NEST, NOT IN THE HAND, TO DRILL AND REAM. EYE PROTECTION. ALLOY MAY HOLD LEAD: WET OR EXTRACTED, NO DRY GRINDING, WASH HANDS. FOLLOW LOCAL RULES.",
+        "SAFETY: DRILL AND REAM IN A NEST, NOT IN HAND. EYE PROTECTION. ALLOY MAY HOLD LEAD: WET OR EXTRACTED, NO DRY GRINDING, WASH HANDS. FOLLOW LOCAL RULES.",
     ];
 
     /// <summary>The sizes that the notes state, place by place.</summary>
@@ -55,7 +55,7 @@ internal static class LeverNotes
 
     private static IEnumerable<string> General(Lever lever, Profile profile, DimensionText text)
     {
-        yield return "(SIZES ALL IN ROUND BRACKETS) FOLLOW FROM OTHERS: NOT CHECKED.";
+        yield return "(SIZES ALL IN ROUND BRACKETS) FOLLOW FROM OTHERS: UNCHECKED.";
         SizeValue fillet = lever.Sizes[LeverFields.Fillet], round = lever.Sizes[LeverFields.EdgeRound];
         string blends = fillet.Millimetres > 0 ? "FILLETS WITHOUT A SIZE R" + text.Number(fillet.Nominal) : "INNER CORNERS WITHOUT A SIZE SHARP";
         blends += round.Millimetres > 0 ? ", OUTER CORNERS R" + text.Number(round.Nominal) + ", SIZES TO SHARP CORNERS" : ", OUTER CORNERS SHARP";
@@ -64,18 +64,18 @@ internal static class LeverNotes
         if (Shoulders(lever) is { } shoulders)
             yield return shoulders;
         if (lever.Forms.Arms == LeverFields.Tapered)
-            yield return "ARMS TAPER FROM HALF THE HEAD'S DEPTH BELOW THE AXIS TO THE PAD'S THICKNESS AT ITS TOP.";
-        if (MassNote.Of(LeverMass.Of(lever).CubicCentimetres, profile.Values.Get(CommonFields.Material)) is { } mass)
-            yield return mass;
-        if (profile.Values.Get(CommonFields.Finish) is { Length: > 0 } finish)
-            yield return "FINISH: " + finish.ToUpperInvariant() + ".";
+            yield return "ARMS TAPER FROM HALF HEAD'S DEPTH BELOW AXIS TO PAD'S THICKNESS AT ITS TOP.";
+        string? finish = profile.Values.Get(CommonFields.Finish) is { Length: > 0 } wanted ? "FINISH: " + wanted.ToUpperInvariant() + "." : null;
+        string made = string.Join(' ', ((string?[])[MassNote.Of(LeverMass.Of(lever).CubicCentimetres, profile.Values.Get(CommonFields.Material)), finish]).OfType<string>());
+        if (made.Length > 0)
+            yield return made;
         double height = lever.SideProfile.Box.Height, width = lever.ForkProfile.Box.Width;
         yield return "REST AS CAST " + AsCast(profile, Length.FromMillimetres(Math.Max(height, width)), text) + ".";
     }
 
     /// <summary>As the casting's own sheet has it, where the profile settles the grade.</summary>
     private static string AsCast(Profile profile, Length greatest, DimensionText text) => FoundryPlanning.StatedTolerance(profile.Values) is { } agreed
-        ? AsCastNote.Of(agreed, greatest, text, "AS AGREED WITH THE FOUNDRY")
+        ? AsCastNote.Of(agreed, greatest, text, "AS AGREED WITH FOUNDRY")
         : AsCastNote.Of(profile.Values.Get(CommonFields.Material), profile.Values.Get(CommonFields.Process), greatest, text);
 
     /// <summary>Where the shoulders begin, if no size says so, and down to where the head is faced; bosses end above them by themselves.</summary>
@@ -84,10 +84,10 @@ internal static class LeverNotes
         bool level = lever.Sizes[LeverFields.ShoulderStart].Millimetres == 0, filleted = lever.Forms.Shoulders != LeverFields.Concave && lever.Sizes[LeverFields.Fillet].Millimetres > 0;
         string name = filleted ? "SHOULDER FILLETS" : "SHOULDERS";
         if (lever.Boss is not null)
-            return level ? name + " LEAVE THE HEAD'S SIDES LEVEL WITH THE PIVOT AXIS." : null;
+            return level ? name + " LEAVE HEAD'S SIDES LEVEL WITH PIVOT AXIS." : null;
         return level
-            ? name + " LEAVE THE HEAD'S SIDES LEVEL WITH THE PIVOT AXIS; FACE THE SIDES DOWN TO THERE."
-            : "FACE THE HEAD'S SIDES DOWN TO THE " + name + ".";
+            ? name + " LEAVE HEAD'S SIDES LEVEL WITH PIVOT AXIS; FACE SIDES DOWN TO THERE."
+            : "FACE HEAD'S SIDES DOWN TO " + name + ".";
     }
 
     private static IEnumerable<string> Machining(Lever lever, DimensionText text)
@@ -101,22 +101,22 @@ internal static class LeverNotes
     /// <summary>Where the tongue's length ends and its thickness is taken, which the nose's form decides.</summary>
     private static string Tongue(Lever lever, DimensionText text)
     {
-        string below = text.Number(Length.FromMillimetres((lever.Side.NoseTip - lever.Side.NoseCentre).Length)) + " BELOW THE TIP";
+        string below = text.Number(Length.FromMillimetres((lever.Side.NoseTip - lever.Side.NoseCentre).Length)) + " BELOW TIP";
         return lever.Forms.Tongue switch
         {
             LeverFields.Parallel => "TONGUE'S LENGTH ENDS " + below + ", HALF ITS THICKNESS.",
             LeverFields.Bulb => "TONGUE'S THICKNESS: BULB'S DIAMETER. ITS CENTRE " + below + ", NECK'S SIZE AS FAR BEHIND IT.",
-            _ => "TONGUE'S THICKNESS HOLDS AT THE NOSE'S CENTRE, " + below + ".",
+            _ => "TONGUE'S THICKNESS HOLDS AT NOSE CENTRE, " + below + ".",
         };
     }
 
     private static IEnumerable<string> Fit(Lever lever, DimensionText text)
     {
         if (!lever.Hole.Taper.IsParallel)
-            yield return "HOLE IS HANDED: MARK THE SIDE OF ITS LARGE END (INK OR DOT) BEFORE FITTING.";
+            yield return "HANDED HOLE: MARK LARGE END'S SIDE (INK OR DOT) BEFORE FITTING.";
         if (LeverHoleNote.Clearance(lever, text) is { } clearance)
             yield return clearance;
-        yield return "PADS LEVEL WITH EACH OTHER, SQUARE TO THE ARMS, WITHIN " + text.Number(lever.Sizes[LeverFields.PadOffset].Nominal) + ". CROWNS CENTRED ON THEIR LENGTH.";
+        yield return "PADS LEVEL WITH EACH OTHER, SQUARE TO ARMS, WITHIN " + text.Number(lever.Sizes[LeverFields.PadOffset].Nominal) + ". CROWNS CENTRED ON THEIR LENGTH.";
     }
 
     private static IEnumerable<string> Marks(Lever lever, Profile profile, DimensionText text)

@@ -39,7 +39,7 @@ internal static class LeverSideAnnotations
         }
 
         SizeValue fillet = lever.Sizes[LeverFields.HeadFillet];
-        yield return new RadiusDimension(LeverFields.HeadFillet.Name, fillet.Millimetres, text.Size(fillet, "4× R"), ClearArcs.Of(side.HeadFilletArmRight, side.HeadFilletFlankLower, side.HeadFilletArmLeft, side.HeadFilletFlankUpper));
+        yield return new RadiusDimension(LeverFields.HeadFillet.Name, fillet.Millimetres, text.Size(fillet, "4× R"), ClearArcs.Of(side.HeadFilletArmRight, side.HeadFilletFlankLower, side.HeadFilletArmLeft, side.HeadFilletFlankUpper)) { MaterialAtCentre = false };
     }
 
     private static IEnumerable<Annotation> Tongue(Lever lever, DimensionText text)

@@ -64,15 +64,15 @@ public class LeverContentTests
 
     // Clearance × 48 (trade notes 3.4: 2.4 mm gives 0.05, 3.8 mm 0.08). To the hole's upper limit: ISO 286-2 H8 over 3 mm is 18 µm, H7 12 µm, H9 up to 3 mm 25 µm.
     [Theory]
-    [InlineData("levers/middle", "RUNNING CLEARANCE 0.08 TO 0.098 mm ON A NOMINAL PIN, HOME: REAM 3.84 TO 4.7 mm DEEPER THAN WHERE THE HOLE JUST TAKES IT. HOLE'S LIMITS COME FIRST.")]
-    [InlineData("levers/early", "RUNNING CLEARANCE 0.04 TO 0.052 mm ON A NOMINAL PIN, HOME: REAM 1.92 TO 2.49 mm DEEPER THAN WHERE THE HOLE JUST TAKES IT. HOLE'S LIMITS COME FIRST.")]
+    [InlineData("levers/middle", "RUNNING CLEARANCE 0.08 TO 0.098 mm ON NOMINAL PIN, HOME: REAM 3.84 TO 4.7 mm DEEPER THAN WHERE HOLE JUST TAKES IT. HOLE'S LIMITS COME FIRST.")]
+    [InlineData("levers/early", "RUNNING CLEARANCE 0.04 TO 0.052 mm ON NOMINAL PIN, HOME: REAM 1.92 TO 2.49 mm DEEPER THAN WHERE HOLE JUST TAKES IT. HOLE'S LIMITS COME FIRST.")]
     [InlineData("levers/late", "MID-PLANE CLEARANCE 0.23 TO 0.255 mm, NOMINAL PIN ⌀2.57.")]
     public void Notes_AnyHole_SayHowTheClearanceIsReached(string profile, string note) => Assert.Contains(note, Content(profile).Notes);
 
     // The profile states grade 7 as agreed. ISO 8062-3:2007 total widths 0.74, 0.78, 0.82 and 0.90 mm, halved. Without one, the process's usual grades: MaterialNotesTests.
     [Fact]
     public void Notes_SandCast_GiveTheAgreedToleranceBySize() =>
-        Assert.Contains("REST AS CAST TO ISO 8062-3:2007, ±0.37 UP TO 10, ±0.39 UP TO 16, ±0.41 UP TO 25, ±0.45 UP TO 40 (DCTG 7), WALLS ONE GRADE COARSER, AS AGREED WITH THE FOUNDRY.", Content("levers/middle").Notes);
+        Assert.Contains("REST AS CAST TO ISO 8062-3:2007, ±0.37 UP TO 10, ±0.39 UP TO 16, ±0.41 UP TO 25, ±0.45 UP TO 40 (DCTG 7), WALLS ONE GRADE COARSER, AS AGREED WITH FOUNDRY.", Content("levers/middle").Notes);
 
     [Fact]
     public void Notes_AnyLever_EndWithSafetyAndSayTheMassOnce()
@@ -81,8 +81,8 @@ public class LeverContentTests
         {
             SheetContent content = Content(profile);
             Assert.StartsWith("SAFETY", content.Notes[^1], StringComparison.Ordinal);
-            Assert.Single(content.Notes, n => n.StartsWith("MASS ", StringComparison.Ordinal) && n.EndsWith(" g AT 8.4 TO 8.7 g/cm³.", StringComparison.Ordinal));
-            Assert.Contains(content.Notes, n => n.Contains("LEVEL WITH THE PIVOT AXIS", StringComparison.Ordinal));
+            Assert.Single(content.Notes, n => n.StartsWith("MASS ", StringComparison.Ordinal) && n.EndsWith(" g AT 8.4 TO 8.7 g/cm³. FINISH: AS CAST, FETTLED.", StringComparison.Ordinal));
+            Assert.Contains(content.Notes, n => n.Contains("LEVEL WITH PIVOT AXIS", StringComparison.Ordinal));
         }
     }
 
@@ -177,16 +177,16 @@ public class LeverContentTests
     [Fact]
     public void Notes_Tongue_SayWhereItsThicknessHolds()
     {
-        Assert.Contains("TONGUE'S THICKNESS HOLDS AT THE NOSE'S CENTRE, 1.981 BELOW THE TIP.", Content("levers/middle").Notes);
-        Assert.Contains("TONGUE'S THICKNESS: BULB'S DIAMETER. ITS CENTRE 2.1 BELOW THE TIP, NECK'S SIZE AS FAR BEHIND IT.", Content("levers/rare").Notes);
-        Assert.Contains("TONGUE'S LENGTH ENDS 2 BELOW THE TIP, HALF ITS THICKNESS.", NotesOf(DemoLevers.Middle().With(LeverFields.TongueForm, LeverFields.Parallel)));
+        Assert.Contains("TONGUE'S THICKNESS HOLDS AT NOSE CENTRE, 1.981 BELOW TIP.", Content("levers/middle").Notes);
+        Assert.Contains("TONGUE'S THICKNESS: BULB'S DIAMETER. ITS CENTRE 2.1 BELOW TIP, NECK'S SIZE AS FAR BEHIND IT.", Content("levers/rare").Notes);
+        Assert.Contains("TONGUE'S LENGTH ENDS 2 BELOW TIP, HALF ITS THICKNESS.", NotesOf(DemoLevers.Middle().With(LeverFields.TongueForm, LeverFields.Parallel)));
     }
 
     [Fact]
     public void Notes_Shoulders_SayDownToWhereTheHeadIsFaced()
     {
-        Assert.Contains("SHOULDER FILLETS LEAVE THE HEAD'S SIDES LEVEL WITH THE PIVOT AXIS; FACE THE SIDES DOWN TO THERE.", Content("levers/middle").Notes);
-        Assert.Contains("FACE THE HEAD'S SIDES DOWN TO THE SHOULDER FILLETS.", NotesOf(DemoLevers.Middle().With(LeverFields.ShoulderStart, 1)));
+        Assert.Contains("SHOULDER FILLETS LEAVE HEAD'S SIDES LEVEL WITH PIVOT AXIS; FACE SIDES DOWN TO THERE.", Content("levers/middle").Notes);
+        Assert.Contains("FACE HEAD'S SIDES DOWN TO SHOULDER FILLETS.", NotesOf(DemoLevers.Middle().With(LeverFields.ShoulderStart, 1)));
         Assert.DoesNotContain(Content("levers/rare").Notes, n => n.Contains("FACE THE", StringComparison.Ordinal));
     }
 

@@ -1,0 +1,94 @@
+using LeverDraw.Geometry;
+
+namespace LeverDraw.Drafting.Layout;
+
+/// <summary>What two placed annotations cost each other besides, while a drawn view settles: what breaks no rule and is no reason to reduce a scale, but makes a reader look twice. The same both ways round.</summary>
+internal static class PairBlemish
+{
+    /// <summary>An arrowhead is so many times as long as wide; its back is what a place knows of it.</summary>
+    private const double Slimness = 3;
+
+    /// <summary>Between boxes of lettering, in heights of the lower of the two: with the clearance inside the boxes some two heights of the letters.</summary>
+    private const double RowGap = 0.75;
+
+    /// <summary>Share of the lower box's height over which the two stand side by side, from which they are in one row.</summary>
+    private const double OneRow = 0.4;
+
+    public static double Between(Candidate a, Candidate b) => Between(a.Texts, a.Heads, a.Bounds, b);
+
+    public static double Between(PlaceShape a, Candidate b) => Between(a.Texts, a.Heads, a.Bounds, b);
+
+    private static double Between(ReadOnlySpan<OrientedBox> texts, ReadOnlySpan<Stroke> heads, Box2D bounds, Candidate b)
+    {
+        const double Farthest = 8;
+        if (!bounds.Inflated(Farthest).Overlaps(b.Bounds))
+            return 0;
+        double cost = 0;
+        foreach (ref readonly OrientedBox text in texts)
+        {
+            foreach (ref readonly OrientedBox other in b.Texts.AsSpan())
+                cost = Math.Max(cost, PlacingCosts.ReadOn * Nearness(text, other));
+        }
+
+        foreach (ref readonly Stroke head in heads)
+        {
+            foreach (ref readonly Stroke other in b.Heads.AsSpan())
+            {
+                if (Meet(head, other))
+                    cost += PlacingCosts.HeadsMeet;
+            }
+        }
+
+        return cost;
+    }
+
+    /// <summary>How nearly one piece of lettering reads on into another: 0 where they are not in one row or far enough apart, 1 where they touch.</summary>
+    private static double Nearness(in OrientedBox a, in OrientedBox b)
+    {
+        double low = 2 * Math.Min(a.HalfHeight, b.HalfHeight), gap = RowGap * low;
+        Vector2D between = b.Centre - a.Centre, along = a.Along;
+        double reach = a.HalfLength + b.HalfLength + gap;
+        if (Math.Abs(between.X) > reach + low || Math.Abs(between.Y) > reach + low || Math.Abs(along.Cross(b.Along)) > 0.02)
+            return 0;
+        double beside = a.HalfHeight + b.HalfHeight - Math.Abs(along.Cross(between));
+        double apart = Math.Abs(along.Dot(between)) - a.HalfLength - b.HalfLength;
+        return beside < OneRow * low || apart >= gap ? 0 : 1 - (Math.Max(0, apart) / gap);
+    }
+
+    /// <summary>Point to point in one line they are two dimensions in a row, which share an extension line: common practice, no source.</summary>
+    private static bool Meet(in Stroke a, in Stroke b)
+    {
+        Vector2D wideA = a.A - a.B, wideB = b.A - b.B;
+        // The back's ends lie to the left and right of the way it points.
+        Vector2D pointA = -wideA.Left * Slimness, pointB = -wideB.Left * Slimness;
+        Point2D backA = Point2D.Lerp(a.A, a.B, 0.5), backB = Point2D.Lerp(b.A, b.B, 0.5);
+        double length = pointA.Length, apart = (PlacingCosts.HeadsApart + (1 / Slimness)) * length;
+        if ((backA - backB).Length > (2 * length) + apart)
+            return false;
+        Point2D tipA = backA + pointA, tipB = backB + pointB;
+        if (tipA.DistanceTo(tipB) < 0.1 * length && pointA.Dot(pointB) < -0.98 * length * length)
+            return false;
+        return Distance(tipA, backA, tipB, backB) < apart;
+    }
+
+    private static double Distance(Point2D a, Point2D b, Point2D c, Point2D d)
+    {
+        Vector2D u = b - a, v = d - c;
+        double turn = u.Cross(v);
+        if (turn != 0)
+        {
+            double s = (c - a).Cross(v) / turn, t = (c - a).Cross(u) / turn;
+            if (s is >= 0 and <= 1 && t is >= 0 and <= 1)
+                return 0;
+        }
+
+        return Math.Min(Math.Min(FromPoint(a, c, d), FromPoint(b, c, d)), Math.Min(FromPoint(c, a, b), FromPoint(d, a, b)));
+    }
+
+    private static double FromPoint(Point2D p, Point2D a, Point2D b)
+    {
+        Vector2D along = b - a;
+        double share = Math.Clamp((p - a).Dot(along) / along.Dot(along), 0, 1);
+        return p.DistanceTo(a + (along * share));
+    }
+}
