@@ -16,12 +16,13 @@ internal sealed class SheetAssembly(SheetContent content, SheetOptions options, 
         var items = ImmutableArray.CreateBuilder<PlotItem>(512);
         var dimensions = ImmutableArray.CreateBuilder<PlotDimension>();
         var views = ImmutableArray.CreateBuilder<PlotView>();
-        BlockInk[] inks = Inks(placed, title);
-        items.AddRange(SheetFrame.Draw(sheet, [title, .. placed.Select((p, i) => (inks[i].Taken ?? p.Block.Bounds).Moved(p.Shift))]));
+        PlacedBlock[] ordered = [.. InOrder(placed)];
+        BlockInk[] inks = Inks(ordered, title);
+        items.AddRange(SheetFrame.Draw(sheet, [title, .. ordered.Select((p, i) => (inks[i].Taken ?? p.Block.Bounds).Moved(p.Shift))]));
         items.AddRange(TitleBlockInk.Draw(content.Title, scale.Text, sheet.Name, options.Projection, title));
-        foreach (int i in InOrder(placed))
+        for (int i = 0; i < ordered.Length; i++)
         {
-            (PlacedBlock block, BlockInk ink) = (placed[i], inks[i]);
+            (PlacedBlock block, BlockInk ink) = (ordered[i], inks[i]);
             items.AddRange(ink.Items.Select(i => i.Moved(block.Shift)));
             dimensions.AddRange(ink.Dimensions.Select(d => d.Moved(block.Shift)));
             if (block.Block.View is not { } view)
@@ -44,27 +45,21 @@ internal sealed class SheetAssembly(SheetContent content, SheetOptions options, 
             dimensions.ToImmutable());
     }
 
-    /// <summary>The content's own order, wherever the blocks stand: a file's order does not hang on the arrangement.</summary>
-    private IEnumerable<int> InOrder(List<PlacedBlock> placed)
+    /// <summary>The content's own order, views first, wherever the blocks stand: a file's order does not hang on the arrangement.</summary>
+    private IEnumerable<PlacedBlock> InOrder(List<PlacedBlock> placed)
     {
         ViewSource[] order = [.. content.FromLeft, content.Front, .. content.FromRight, .. content.Others];
-        return Enumerable.Range(0, placed.Count).OrderBy(i => placed[i].Block.View is { } view ? Array.IndexOf(order, view.Source) : order.Length);
+        return placed.OrderBy(p => p.Block.View is { } view ? Array.IndexOf(order, view.Source) : order.Length);
     }
 
-    /// <summary>Each block's ink, where a view's annotations may use the white that is left round it: the first in the content's order first.</summary>
-    private BlockInk[] Inks(List<PlacedBlock> placed, Box2D title)
+    /// <summary>Each block's ink, where a view's annotations may use the white that is left round it; side by side on the processors there are.</summary>
+    private BlockInk[] Inks(PlacedBlock[] ordered, Box2D title)
     {
         Box2D inside = SheetFrame.Field(sheet).Inflated(-Cell.Gap);
-        Box2D[] boxes = [.. placed.Select(p => p.Block.Bounds.Moved(p.Shift)), title];
-        var inks = new BlockInk[placed.Count];
-        foreach (int i in InOrder(placed))
-        {
-            (PaperBlock block, Vector2D shift) = placed[i];
-            inks[i] = block.View is { } view ? view.DrawWithin(SpareRoom.Of(i, boxes, inside).Moved(-shift)) : block.Draw();
-            if (inks[i].Taken is { } taken)
-                boxes[i] = taken.Moved(shift);
-        }
-
-        return inks;
+        Box2D[] boxes = [.. ordered.Select(p => p.Block.Bounds.Moved(p.Shift)), title];
+        int views = ordered.Count(p => p.Block.View is not null);
+        return SideBySide.Make(ordered.Length, i => ordered[i].Block.View is { } view
+            ? view.DrawWithin(SpareRoom.Of(i, boxes, views, inside).Moved(-ordered[i].Shift))
+            : ordered[i].Block.Draw());
     }
 }
