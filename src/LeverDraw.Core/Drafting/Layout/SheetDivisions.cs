@@ -140,7 +140,7 @@ internal sealed class SheetDivisions
     private bool FirstAlone()
     {
         _parts[Whole].Start = _store.Count;
-        CutInTwo(Whole, Whole ^ 1, 1);
+        CutInTwo(Whole, Whole ^ 1, 1, new Limit(this, _parts[0]));
         _parts[Whole].Count = _store.Count - _parts[Whole].Start;
         return _parts[Whole].Count > 0;
     }
@@ -152,22 +152,28 @@ internal sealed class SheetDivisions
             return;
         ref Part part = ref _parts[set];
         part.Start = _store.Count;
+        var limit = new Limit(this, _parts[Whole ^ set]);
         // What holds the title block stays with the rest, below or to the right.
         int title = set & _title, others = (set ^ title) & (set - 1);
         for (int rest = others | title; rest != 0 && _store.Count - part.Start < most; rest = rest == title ? 0 : (((rest ^ title) - 1) & others) | title)
-            CutInTwo(set, rest, most);
+        {
+            if (_parts[rest].Count > 0 && _parts[set ^ rest].Count > 0)
+                CutInTwo(set, rest, most, limit);
+        }
+
         part.Count = _store.Count - part.Start;
     }
 
-    private void CutInTwo(int set, int rest, int most)
+    private void CutInTwo(int set, int rest, int most, in Limit limit)
     {
         ReadOnlySpan<Stack> a = Smallest(set ^ rest), b = Smallest(rest);
         if (a.IsEmpty || b.IsEmpty)
             return;
-        var limit = new Limit(this, _parts[Whole ^ set]);
         // Sorted by width: the first is the narrowest, the last the lowest.
-        bool down = limit.Holds(Math.Max(a[0].Width, b[0].Width), a[^1].Height + Cell.Gap + b[^1].Height);
-        bool across = limit.Holds(a[0].Width + Cell.Gap + b[0].Width, Math.Max(a[^1].Height, b[^1].Height));
+        ref readonly Stack lowA = ref a[^1];
+        ref readonly Stack lowB = ref b[^1];
+        bool down = limit.Holds(double.MaxNative(a[0].Width, b[0].Width), lowA.Height + Cell.Gap + lowB.Height);
+        bool across = limit.Holds(a[0].Width + Cell.Gap + b[0].Width, double.MaxNative(lowA.Height, lowB.Height));
         if (set == Whole && most > 1)
         {
             JoinAll(a, b, rest, down, across, _parts[Whole].Start + most);

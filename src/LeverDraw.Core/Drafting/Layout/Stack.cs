@@ -20,8 +20,8 @@ internal readonly record struct Stack(double Width, double Height, Way Way, usho
     public static Stack Of(Cell piece, int form) => new(piece.MinWidth, piece.MinHeight, Way.Piece, 0, (ushort)form, 0, 0);
 
     /// <summary>The room of this above another.</summary>
-    public (double Width, double Height) Above(in Stack other) => (Math.Max(Width, other.Width), Height + Cell.Gap + other.Height);
+    public (double Width, double Height) Above(in Stack other) => (double.MaxNative(Width, other.Width), Height + Cell.Gap + other.Height);
 
     /// <summary>The room of this with another to its right.</summary>
-    public (double Width, double Height) Before(in Stack other) => (Width + Cell.Gap + other.Width, Math.Max(Height, other.Height));
+    public (double Width, double Height) Before(in Stack other) => (Width + Cell.Gap + other.Width, double.MaxNative(Height, other.Height));
 }
