@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using LeverDraw.Drafting.Symbols;
 using LeverDraw.Tolerancing;
 using LeverDraw.Units;
 
@@ -20,25 +21,29 @@ public sealed partial class DimensionText
     /// <summary>The number alone: <c>0.4</c>, <c>.016</c>, <c>0.4 [.016]</c>.</summary>
     public string Number(Length size) => InEachUnit(unit => Plain(size, unit));
 
-    /// <summary>The number alone in the sheet's first unit, for signs that hold one number.</summary>
-    public string FirstNumber(Length size) => Plain(size, First);
-
     /// <summary>A clearance, grip or drill: <c>0.08</c>, <c>.0031</c>.</summary>
     public string Fine(Length size) => InEachUnit(unit => FinePlain(size, unit));
 
     /// <summary>Both ends of a range of clearances or grips: <c>0.01 TO 0.033 mm</c>, <c>.0004 TO .0013 in</c>.</summary>
     public string FineRange(Length least, Length most) => InEachUnit(unit => FinePlain(least, unit) + " TO " + FinePlain(most, unit) + Name(unit));
 
-    /// <summary>Limits of a check, lower first, each rounded inwards: <c>3.156 / 3.173</c>.</summary>
-    public string Limits(SizeLimits limits) => InEachUnit(unit => ShownSize.Inwards(limits, unit).LimitsInLine);
+    /// <summary>Limits of a check, lower first, each rounded inwards, inches after millimetres within these: <c>3.156 / 3.173</c>.</summary>
+    public string Limits(SizeLimits limits) => InEachUnit(unit => ShownSize.Inwards((unit == First ? null : LimitsFor(unit, ShownSize.Inwards(limits, First))) ?? limits, unit).LimitsInLine);
 
     /// <summary>The limits as <see cref="Limits"/> letters them in the first unit.</summary>
-    public SizeLimits Shown(SizeLimits limits)
+    public SizeLimits Shown(SizeLimits limits) => ShownSize.Inwards(limits, First).Limits;
+
+    /// <summary>The most that something may be, as <see cref="Fine"/>, but never more.</summary>
+    public string FineAtMost(Length most) => InEachUnit(unit => unit == LengthUnit.Millimetre
+        ? Plain(most, unit)
+        : FinePlain(Length.FromInches(Math.Floor((most.Inches * 1e4) + 1e-6) / 1e4), unit));
+
+    /// <summary>The sign of edges that are broken by a least and a most, in the sheet's first unit; inches rounded inwards.</summary>
+    public EdgeSign BrokenEdge(Length least, Length most)
     {
-        ShownSize shown = ShownSize.Inwards(limits, First);
-        return First == LengthUnit.Inch
-            ? new SizeLimits(Length.FromInches((double)shown.Min), Length.FromInches((double)shown.Max))
-            : new SizeLimits(Length.FromMillimetres((double)shown.Min), Length.FromMillimetres((double)shown.Max));
+        if (First == LengthUnit.Inch)
+            (least, most) = (Length.FromInches(Math.Ceiling((least.Inches * 1e3) - 1e-6) / 1e3), Length.FromInches(Math.Floor((most.Inches * 1e3) + 1e-6) / 1e3));
+        return new EdgeSign("−" + Plain(least, First), "−" + Plain(most, First));
     }
 
     /// <summary>The numbers of one column, all with as many decimals, by unit one above the other. Millimetres without trailing zeros that none of them needs.</summary>

@@ -44,7 +44,7 @@ public sealed partial class DimensionText(ShownUnits units, ToleranceForm form =
             return Size(size, sign);
         ShownSize shown = ShownSize.Inwards(limits, First);
         string first = sign + shown.LimitsInLine;
-        return new Label(Second is { } other ? [first, "[" + ShownSize.Inwards(limits, other).LimitsInLine + "]"] : [first], shown.LimitDecimals);
+        return new Label(Second is { } other ? [first, "[" + ShownSize.Inwards(LimitsFor(other, shown) ?? limits, other).LimitsInLine + "]"] : [first], shown.LimitDecimals);
     }
 
     public Label Size(Length size, string sign = "", string after = "") => Size(new SizeValue(size), sign, after);
@@ -96,6 +96,9 @@ public sealed partial class DimensionText(ShownUnits units, ToleranceForm form =
         ? Plain(width, First)
         : (Math.Floor((width.Inches * 1e4) + 1e-6) / 1e4).ToString(".0###", CultureInfo.InvariantCulture);
 
+    /// <summary>Inches in the second place never leave the millimetres shown before them, which may be rounded inwards already. Millimetres after inches are what was meant, and stay so.</summary>
+    private static SizeLimits? LimitsFor(LengthUnit second, ShownSize first) => second == LengthUnit.Inch ? first.Limits : null;
+
     private static string Name(LengthUnit unit) => unit == LengthUnit.Millimetre ? " mm" : " in";
 
     private string Plain(Length size, LengthUnit unit) => unit == LengthUnit.Millimetre
@@ -121,7 +124,9 @@ public sealed partial class DimensionText(ShownUnits units, ToleranceForm form =
     {
         if (size.Tolerance is null)
             return sign + Plain(size.Nominal, unit);
-        ShownSize shown = ShownSize.Of(Rounded(size, unit), unit);
+        ShownSize shown = ShownSize.Of(Rounded(size, First), First);
+        if (unit != First)
+            shown = ShownSize.Of(Rounded(size, unit), unit, LimitsFor(unit, shown));
         if (form == ToleranceForm.Limits)
             return sign + shown.LimitsStacked;
         string code = size.Tolerance is ZoneTolerance zone ? " " + zone.Code : "";

@@ -29,11 +29,17 @@ internal readonly record struct ShownSize(LengthUnit Unit, decimal Nominal, int 
     private const int MostMillimetreLimitDecimals = 6;
 
     /// <param name="size">With a tolerance of its own, one that exists.</param>
-    public static ShownSize Of(SizeValue size, LengthUnit unit)
+    /// <param name="within">Limits that those shown must not leave, if not the size's own: those shown beside in another unit.</param>
+    public static ShownSize Of(SizeValue size, LengthUnit unit, SizeLimits? within = null)
     {
-        SizeLimits limits = StatedLimits.Of(size) ?? throw new ArgumentException("The size has no limits of its own.", nameof(size));
-        return unit == LengthUnit.Inch ? InInches(size, limits) : InMillimetres(size, limits);
+        SizeLimits limits = within ?? StatedLimits.Of(size) ?? throw new ArgumentException("The size has no limits of its own.", nameof(size));
+        return unit == LengthUnit.Inch ? InInches(size, limits) : InMillimetres(size, limits, saidAgain: within is null);
     }
+
+    /// <summary>The limits as they are read.</summary>
+    public SizeLimits Limits => Unit == LengthUnit.Inch
+        ? new SizeLimits(Length.FromInches((double)Min), Length.FromInches((double)Max))
+        : new SizeLimits(Length.FromMillimetres((double)Min), Length.FromMillimetres((double)Max));
 
     public string NominalText => Nominal.ToString(Format(Decimals), CultureInfo.InvariantCulture);
 
@@ -99,10 +105,10 @@ internal readonly record struct ShownSize(LengthUnit Unit, decimal Nominal, int 
         return new ShownSize(unit, low, decimals, low, high, decimals);
     }
 
-    private static ShownSize InMillimetres(SizeValue size, SizeLimits limits)
+    private static ShownSize InMillimetres(SizeValue size, SizeLimits limits, bool saidAgain)
     {
         decimal nominal = Rounded(size.Nominal, LengthUnit.Millimetre, MillimetreDecimals);
-        if (size.Tolerance is DeviationTolerance stated && Exact(size.Nominal) == nominal)
+        if (saidAgain && size.Tolerance is DeviationTolerance stated && Exact(size.Nominal) == nominal)
         {
             // What was typed in millimetres is said again, what was typed in inches to the micrometre: the limits follow from it.
             (decimal lower, decimal upper) = Micrometres(Exact(stated.Lower), Exact(stated.Upper));

@@ -14,6 +14,9 @@ public sealed class AnnotationSolver
     /// <summary>Rounds of improvement at the most; more than four has not been seen to change anything.</summary>
     private const int MaxRounds = 6;
 
+    /// <summary>Of a millimetre outside the room where a view settles: not even a hair is worth the dearest blemish.</summary>
+    private const double LeavingRoom = PlacingCosts.Broken * 1e6;
+
     private readonly ViewField _field;
     private readonly PlaceSet[] _places;
     private readonly Candidate?[] _chosen;
@@ -70,7 +73,7 @@ public sealed class AnnotationSolver
     {
         foreach (PlaceSet places in annotations)
             places.ForgetFloors();
-        var solver = new AnnotationSolver(field, annotations, new Sprawl(room.Inflated(1e-9), PlacingCosts.Broken), scratch, lines, settling: true);
+        var solver = new AnnotationSolver(field, annotations, new Sprawl(room.Inflated(1e-9), LeavingRoom), scratch, lines, settling: true);
         chosen.CopyTo(solver._chosen, 0);
         Array.Fill(solver._settled, (double.NegativeInfinity, 0, 0UL));
         for (int round = 0; round < 2 * MaxRounds; round++)

@@ -17,6 +17,9 @@ public static class NotesBlock
 
     private const double Pitch = 1.55, BetweenNotes = 0.35, HeadHeight = 1.4;
 
+    /// <summary>From the last line down to the signs, in lettering heights.</summary>
+    private const double SignsBelow = 1.2;
+
     /// <summary>Between the check bar and the signs beside it.</summary>
     private const double SignGap = 5;
 
@@ -35,7 +38,7 @@ public static class NotesBlock
         GeneralSignsShape? row = signs is null ? null : new(signs, DraftingStyle.Small with { LetteringHeight = lettering });
         double bar = CheckBar.LengthOf(unit) + (row is null ? 0 : SignGap + row.Width);
         double used = Math.Max(bar, indent + (lines.Widest * lettering));
-        double foot = Math.Max(CheckBar.Height + 3, row is null ? 0 : row.Height + 2.5);
+        double foot = Math.Max(CheckBar.Height + 3, row is null ? 0 : row.Height + Math.Max(2.5, SignsBelow * lettering));
         double head = foot + (lettering * ((Pitch * lines.Lines.Count) + (BetweenNotes * lines.Notes) + 0.4));
         return new PaperBlock(
             "notes",

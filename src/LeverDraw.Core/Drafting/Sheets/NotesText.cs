@@ -67,17 +67,24 @@ internal sealed class NotesText
         return [.. words];
     }
 
-    /// <summary>Where the line may be broken next: not between two limits, nor inside the second unit's brackets, nor before a unit, which alone starts in lower case.</summary>
+    /// <summary>Where the line may be broken next: not between two limits, nor inside the second unit's brackets or between two words in round ones, nor before a unit, which alone starts in lower case.</summary>
     private static int EndOf(string text, int at)
     {
         for (int blank = text.IndexOf(' ', at); blank >= 0; blank = text.IndexOf(' ', blank + 1))
         {
             bool inBrackets = text.LastIndexOf('[', blank) > text.LastIndexOf(']', blank);
-            if (!inBrackets && text[blank - 1] != '/' && text[blank + 1] != '/' && !char.IsAsciiLetterLower(text[blank + 1]))
+            if (!inBrackets && !IsBetweenTwoBracketedWords(text, blank) && text[blank - 1] != '/' && text[blank + 1] != '/' && !char.IsAsciiLetterLower(text[blank + 1]))
                 return blank;
         }
 
         return text.Length;
+    }
+
+    /// <summary>Two words alone in round brackets, such as a grade's letters and number, stay together.</summary>
+    private static bool IsBetweenTwoBracketedWords(string text, int blank)
+    {
+        int open = text.LastIndexOf('(', blank), close = text.IndexOf(')', blank);
+        return open >= 0 && close >= 0 && text.AsSpan(open, close - open).Count(' ') == 1 && text.IndexOf(')', open) == close;
     }
 
     private readonly record struct Word(int Start, int End, double Width);

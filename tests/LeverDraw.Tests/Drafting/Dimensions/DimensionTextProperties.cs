@@ -54,6 +54,17 @@ public partial class DimensionTextProperties
             Assert.True((double)low * k >= true_.Min.Millimetres - slack && (double)high * k <= true_.Max.Millimetres + slack && low < high, Text(size, inch, form));
         });
 
+    /// <summary>Whoever works by the inches in brackets makes nothing that the millimetres before them refuse.</summary>
+    [Fact]
+    public void Inches_BesideMillimetres_StayWithinTheMillimetresShown() =>
+        Gen.Select(Gen.OneOf(Fits, Deviations), Gen.Enum<ToleranceForm>()).Sample((size, form) =>
+        {
+            string[] lines = [.. new DimensionText(ShownUnits.MillimetresAndInches, form).Size(size).Lines];
+            (_, decimal low, decimal high) = Read(lines[0]);
+            (_, decimal inchLow, decimal inchHigh) = Read(lines[1][1..^1]);
+            Assert.True(inchLow * 25.4m >= low && inchHigh * 25.4m <= high && inchLow <= inchHigh, string.Join('\n', lines));
+        });
+
     [Fact]
     public void NominalShown_IsTheTrueOneWithinItsOwnLastPlace() =>
         Gen.Select(Fits, Gen.Bool).Sample((size, inch) =>

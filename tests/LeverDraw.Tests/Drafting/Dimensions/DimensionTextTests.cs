@@ -153,7 +153,7 @@ public class DimensionTextTests
     [Theory]
     [InlineData(Mm, "3.156 / 3.173")]
     [InlineData(In, ".12426 / .12495")]
-    [InlineData(MmIn, "3.156 / 3.173 [.12426 / .12495]")]
+    [InlineData(MmIn, "3.156 / 3.173 [.12426 / .12492]")]
     public void Limits_OfACheck_AreRoundedInwards(ShownUnits units, string text) =>
         Assert.Equal(text, new DimensionText(units).Limits(new SizeLimits(Length.FromMillimetres(3.1559583), Length.FromMillimetres(3.1739583))));
 

@@ -45,7 +45,7 @@ internal static class LeverHoleNote
         (Length least, Length most) = StatedLimits.Of(size) is { } limits ? (limits.Min - pin, limits.Max - pin) : (clearance, clearance);
         string range = least == most ? text.Fine(clearance) : text.FineRange(least, most);
         if (taper.IsParallel)
-            return "MID-PLANE CLEARANCE " + range + ", NOMINAL PIN ⌀" + text.Fine(pin) + ".";
+            return "RUNNING CLEARANCE " + range + " ON NOMINAL PIN ⌀" + text.Fine(pin) + ".";
         Length from = PinClearance.ReamingDepthFor(least, taper), to = PinClearance.ReamingDepthFor(most, taper);
         string depth = least == most ? text.Number(from) : text.InSentence(Hundredths(from, Math.Ceiling, -1), Hundredths(to, Math.Floor, 1));
         return "RUNNING CLEARANCE " + range + " ON NOMINAL PIN, HOME: REAM " + depth + " DEEPER THAN WHERE HOLE JUST TAKES IT. HOLE'S LIMITS COME FIRST.";
@@ -89,13 +89,13 @@ internal static class LeverHoleNote
         yield return reaming[1];
     }
 
-    /// <summary>The mid-plane cannot be reached with a gauge: the same limits where the hole opens, and how far apart they stand along a taper plug.</summary>
+    /// <summary>The mid-plane cannot be reached with a gauge, so the hole is checked at its large end's face: the same limits where the hole opens, and how far apart they stand along a taper plug.</summary>
     private static IEnumerable<string> FaceCheck(SizeLimits atMid, PivotHole hole, DimensionText text)
     {
         Length change = hole.HalfLength * hole.Taper.Rate;
         SizeLimits atFace = atMid.Moved(change);
         string[] units = text.Limits(atFace).Split(" [");
-        yield return "⌀" + units[0] + " AT LARGE END FACE,";
+        yield return "CHECK ⌀" + units[0] + " AT LARGE END,";
         foreach (string second in units[1..])
             yield return "[" + second;
         // Of the limits lettered, so that both checks agree; cut off, never wider.

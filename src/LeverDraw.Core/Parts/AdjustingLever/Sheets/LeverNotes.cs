@@ -55,10 +55,10 @@ internal static class LeverNotes
 
     private static IEnumerable<string> General(Lever lever, Profile profile, DimensionText text)
     {
-        yield return "(SIZES ALL IN ROUND BRACKETS) FOLLOW FROM OTHERS: UNCHECKED.";
+        yield return "SIZES WHOLLY IN ROUND BRACKETS FOLLOW FROM OTHERS: UNCHECKED.";
         SizeValue fillet = lever.Sizes[LeverFields.Fillet], round = lever.Sizes[LeverFields.EdgeRound];
         string blends = fillet.Millimetres > 0 ? "FILLETS WITHOUT A SIZE R" + text.Number(fillet.Nominal) : "INNER CORNERS WITHOUT A SIZE SHARP";
-        blends += round.Millimetres > 0 ? ", OUTER CORNERS R" + text.Number(round.Nominal) + ", SIZES TO SHARP CORNERS" : ", OUTER CORNERS SHARP";
+        blends += round.Millimetres > 0 ? ", OUTER CORNERS R" + text.Number(round.Nominal) + " IN FORK VIEW, SIZES TO SHARP CORNERS" : ", OUTER CORNERS SHARP";
         bool small = lever.Forms.PadEnds == LeverFields.Square && lever.Sizes[LeverFields.PadEndCorner].Millimetres is > 0 and < SmallestGeneralRadius;
         yield return blends + (small ? "; R BELOW " + text.Number(Length.FromMillimetres(SmallestGeneralRadius)) + " ±" + text.Number(_smallRadius) + "." : ".");
         if (Shoulders(lever) is { } shoulders)

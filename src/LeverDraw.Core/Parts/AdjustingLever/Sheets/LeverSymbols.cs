@@ -23,7 +23,7 @@ internal static class LeverSymbols
     /// <summary>The rest stays as cast; machined edges are broken as the note says.</summary>
     public static GeneralSigns General(DimensionText text) => new(
         new TextureSign(TextureProcess.NoRemoval),
-        new EdgeSign("−" + text.FirstNumber(LeastBreak), "−" + text.FirstNumber(GreatestBreak)));
+        text.BrokenEdge(LeastBreak, GreatestBreak));
 
     /// <summary>What the signs leave open: what the datums are, in which order they are made, and the unit of roughness.</summary>
     public static string Note(Lever lever) =>

@@ -19,7 +19,7 @@ internal static class PinSymbols
     /// <summary>The rest is turned, to the profile's roughness where it states one.</summary>
     public static GeneralSigns General(Pin pin, DimensionText text) => new(
         TextureSign.Machined(pin.EndRoughness) ?? new TextureSign(TextureProcess.Removal),
-        new EdgeSign("−" + text.FirstNumber(LeastBreak), "−" + text.FirstNumber(GreatestBreak)))
+        text.BrokenEdge(LeastBreak, GreatestBreak))
     {
         HasOthers = TextureSign.Machined(pin.SideRoughness) is not null,
     };

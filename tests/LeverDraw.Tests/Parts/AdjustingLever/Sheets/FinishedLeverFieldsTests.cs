@@ -20,7 +20,7 @@ public class FinishedLeverFieldsTests
     private static readonly Dictionary<string, (string Words, string Why)> ByNotes = new()
     {
         ["blends.fillet"] = ("FILLETS WITHOUT A SIZE R{0},", "holds for many corners; shown once more where a step has it"),
-        ["blends.edge_round"] = ("OUTER CORNERS R{0}, ", "holds for all outer corners"),
+        ["blends.edge_round"] = ("OUTER CORNERS R{0} ", "holds for all outer corners"),
         ["mark.height"] = ("{0} PROUD", "the mark is described in words"),
         ["mark.letter_height"] = ("LETTERS {0} HIGH", "the mark is described in words"),
         ["hole.clearance"] = ("CLEARANCE", "said with how it is reached"),

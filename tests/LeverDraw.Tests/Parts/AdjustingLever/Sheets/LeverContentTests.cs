@@ -19,7 +19,7 @@ public class LeverContentTests
     {
         string[] lines = Dimension(profile, "hole.diameter").Text.Split('\n');
         Assert.Equal(
-            ["AT MID-PLANE, TAPER 1:48", "LARGE END AT RIGHT IN FORK VIEW", atFace + " AT LARGE END FACE,", "PLUG LINES " + apart + " APART", drill + ", " + reamer, "REAM LEVER ALONE, RUNNING FIT ON " + pin],
+            ["AT MID-PLANE, TAPER 1:48", "LARGE END AT RIGHT IN FORK VIEW", "CHECK " + atFace + " AT LARGE END,", "PLUG LINES " + apart + " APART", drill + ", " + reamer, "REAM LEVER ALONE, RUNNING FIT ON " + pin],
             lines[1..]);
     }
 
@@ -30,7 +30,7 @@ public class LeverContentTests
     public void TaperedHole_CheckedAtItsLargeEnd_HasOnlyItsSmallEndInBrackets(string profile)
     {
         PlotSheet sheet = SheetMaker.Draw(profile, SheetMaker.Options("A3"));
-        Assert.Contains("AT LARGE END FACE", Dimension(profile, "hole.diameter").Text, StringComparison.Ordinal);
+        Assert.Contains("AT LARGE END,", Dimension(profile, "hole.diameter").Text, StringComparison.Ordinal);
         Assert.Equal(["hole.left_end"], sheet.Dimensions.Select(d => d.Name).Where(n => n is "hole.left_end" or "hole.right_end"));
     }
 
@@ -66,7 +66,7 @@ public class LeverContentTests
     [Theory]
     [InlineData("levers/middle", "RUNNING CLEARANCE 0.08 TO 0.098 mm ON NOMINAL PIN, HOME: REAM 3.84 TO 4.7 mm DEEPER THAN WHERE HOLE JUST TAKES IT. HOLE'S LIMITS COME FIRST.")]
     [InlineData("levers/early", "RUNNING CLEARANCE 0.04 TO 0.052 mm ON NOMINAL PIN, HOME: REAM 1.92 TO 2.49 mm DEEPER THAN WHERE HOLE JUST TAKES IT. HOLE'S LIMITS COME FIRST.")]
-    [InlineData("levers/late", "MID-PLANE CLEARANCE 0.23 TO 0.255 mm, NOMINAL PIN ⌀2.57.")]
+    [InlineData("levers/late", "RUNNING CLEARANCE 0.23 TO 0.255 mm ON NOMINAL PIN ⌀2.57.")]
     public void Notes_AnyHole_SayHowTheClearanceIsReached(string profile, string note) => Assert.Contains(note, Content(profile).Notes);
 
     // The profile states grade 7 as agreed. ISO 8062-3:2007 total widths 0.74, 0.78, 0.82 and 0.90 mm, halved. Without one, the process's usual grades: MaterialNotesTests.

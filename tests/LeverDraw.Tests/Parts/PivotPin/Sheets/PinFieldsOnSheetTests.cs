@@ -36,7 +36,7 @@ public class PinFieldsOnSheetTests
     [Theory]
     [InlineData("pins/early", ShownUnits.Inches, "⌀.1332 / .1341", ".375")]
     [InlineData("pins/early", ShownUnits.Millimetres, "⌀3.383 / 3.408", "9.525")]
-    [InlineData("pins/middle", ShownUnits.MillimetresAndInches, "⌀2.977 / 3.001\n[.1172 / .1181]", "9.525 [.375]")]
+    [InlineData("pins/middle", ShownUnits.MillimetresAndInches, "⌀2.977 / 3.001\n[.11721 / .11814]", "9.525 [.375]")]
     [InlineData("pins/smallest", ShownUnits.Inches, "⌀.0875 / .0884", ".3125")]
     public void TaperPin_IsSizedByLimitsInAGaugePlaneThatABoxedSizePlaces(string profile, ShownUnits units, string limits, string plane)
     {
@@ -74,7 +74,7 @@ public class PinFieldsOnSheetTests
         Assert.Contains(content.Notes, n => n.StartsWith("EDGE SIGN: ALL EDGES. Ra IN MICROMETRES.", StringComparison.Ordinal));
     }
 
-    // 0.002 and 0.0079 in.
+    // 0.00197 and 0.00787 in, inwards.
     [Fact]
     public void GeneralSigns_SideUnsaid_HaveNoOthersInBrackets()
     {
@@ -82,7 +82,7 @@ public class PinFieldsOnSheetTests
         GeneralSigns signs = PinSymbols.General(PinPart.Build(values).Value!, new DimensionText(ShownUnits.Inches));
         Assert.False(signs.HasOthers);
         Assert.Equal(new TextureSign(TextureProcess.Removal), signs.Rest);
-        Assert.Equal(new EdgeSign("−.002", "−.008"), signs.Edges);
+        Assert.Equal(new EdgeSign("−.002", "−.007"), signs.Edges);
     }
 
     // ISO 286-2: h10 of 3 mm is 0/−40 µm; 3 + 10/50 = 3.2 in the middle of 20 mm.
