@@ -28,12 +28,13 @@ internal static class LeverTongueView
     public static ViewArrow Arrow(Lever lever) =>
         new("view.tongue", LeverLetters.Tongue, Aim(lever.Side.FlankUpper, lever.Side.NoseCentre, LeverNoseDetail.CircleRadius(lever)), lever.Side.Tongue.Across);
 
-    /// <summary>The middle of the flank outside the nose's circle, which hides nothing there; of all of it where the circle leaves next to nothing.</summary>
+    /// <summary>The flank outside the nose's circle, without its ends; its last piece where the circle leaves next to nothing.</summary>
     private static LineEdge Aim(LineEdge flank, Point2D nose, double circle)
     {
-        const double Least = 0.2;
-        double from = EdgeClip.ToCircle([flank], nose, circle).Select(e => (e.End - flank.From).Length / flank.Length).DefaultIfEmpty(0).Max();
-        return flank.Trimmed(from > 1 - Least ? 0.5 : from + ((1 - from) * 0.15), 1 - ((1 - Math.Min(from, 1 - Least)) * 0.15));
+        const double Most = 0.8, End = 0.15;
+        double from = Math.Min(Most, EdgeClip.ToCircle([flank], nose, circle).Select(e => (e.End - flank.From).Length / flank.Length).DefaultIfEmpty(0).Max());
+        double end = (1 - from) * End;
+        return flank.Trimmed(from + end, 1 - end);
     }
 
     public static ViewSource Of(Lever lever, DimensionText text)
