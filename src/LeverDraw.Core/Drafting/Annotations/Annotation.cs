@@ -100,9 +100,9 @@ public sealed record SectionEnd(string Name, string Letter, Point2D At, Vector2D
     : Annotation(Name, 0, Label.Of(Letter));
 
 /// <summary>The arrow that shows from where an auxiliary view looks, with the view's letter. Says no size.</summary>
-/// <param name="At">Point of the face that is looked at.</param>
+/// <param name="Face">The piece of the face looked at that the arrow may aim at.</param>
 /// <param name="Looking">Direction one looks, length one.</param>
-public sealed record ViewArrow(string Name, string Letter, Point2D At, Vector2D Looking)
+public sealed record ViewArrow(string Name, string Letter, LineEdge Face, Vector2D Looking)
     : Annotation(Name, 0, Label.Of(Letter));
 
 /// <summary>Where the joint of a mould leaves a view: a chain line outward with P.L. at its end, and an arrow into each half with the half's name. Says no size.</summary>

@@ -14,11 +14,14 @@ internal static class PairBlemish
     /// <summary>Share of the lower box's height over which the two stand side by side, from which they are in one row.</summary>
     private const double OneRow = 0.4;
 
-    public static double Between(Candidate a, Candidate b) => Between(a.Texts, a.Heads, a.Bounds, b);
+    /// <summary>So much of an arrowhead, from its back, counts as gone through: at its tip it touches other lines.</summary>
+    private const double Body = 0.7;
 
-    public static double Between(PlaceShape a, Candidate b) => Between(a.Texts, a.Heads, a.Bounds, b);
+    public static double Between(Candidate a, Candidate b) => Between(a.Texts, a.Strokes, a.Heads, a.Bounds, b);
 
-    private static double Between(ReadOnlySpan<OrientedBox> texts, ReadOnlySpan<Stroke> heads, Box2D bounds, Candidate b)
+    public static double Between(PlaceShape a, Candidate b) => Between(a.Texts, a.Strokes, a.Heads, a.Bounds, b);
+
+    private static double Between(ReadOnlySpan<OrientedBox> texts, ReadOnlySpan<Stroke> strokes, ReadOnlySpan<Stroke> heads, Box2D bounds, Candidate b)
     {
         const double Farthest = 8;
         if (!bounds.Inflated(Farthest).Overlaps(b.Bounds))
@@ -39,7 +42,60 @@ internal static class PairBlemish
             }
         }
 
+        return cost + (Through(heads, b.Strokes) + Through(b.Heads, strokes) + Lines(strokes, b));
+    }
+
+    /// <summary>Arrowheads that a leader or a dimension line goes through.</summary>
+    private static double Through(ReadOnlySpan<Stroke> heads, ReadOnlySpan<Stroke> lines)
+    {
+        double cost = 0;
+        foreach (ref readonly Stroke head in heads)
+        {
+            Vector2D wide = head.A - head.B;
+            double half = wide.Length / 2;
+            Point2D back = Point2D.Lerp(head.A, head.B, 0.5), front = back - (wide.Left * (Slimness * Body));
+            var axis = new Stroke(back, front, StrokeKind.DimensionLine);
+            foreach (ref readonly Stroke line in lines)
+            {
+                if (line.Kind is not (StrokeKind.Leader or StrokeKind.DimensionLine) || !axis.IsNear(line, half) || Distance(back, front, line.A, line.B) >= half)
+                    continue;
+                cost += PlacingCosts.ThroughHead;
+                break;
+            }
+        }
+
         return cost;
+    }
+
+    /// <summary>Leaders that only just touch a dimension line, dimension lines in one line with an extension line: each once.</summary>
+    private static double Lines(ReadOnlySpan<Stroke> strokes, Candidate b)
+    {
+        const double InOneLine = 0.4;
+        bool touches = false, goesOn = false;
+        foreach (ref readonly Stroke s in strokes)
+        {
+            if (!s.Bounds.Inflated(PlacingCosts.Touching).Overlaps(b.Bounds))
+                continue;
+            foreach (ref readonly Stroke t in b.Strokes.AsSpan())
+            {
+                if (!s.IsNear(t, PlacingCosts.Touching))
+                    continue;
+                switch (s.Kind, t.Kind)
+                {
+                    case (StrokeKind.DimensionLine, StrokeKind.ExtensionLine):
+                        goesOn |= s.RunsAlong(t, InOneLine);
+                        break;
+                    case (StrokeKind.ExtensionLine, StrokeKind.DimensionLine):
+                        goesOn |= t.RunsAlong(s, InOneLine);
+                        break;
+                    case (StrokeKind.Leader, StrokeKind.DimensionLine) or (StrokeKind.DimensionLine, StrokeKind.Leader):
+                        touches |= !s.Crosses(t) && Distance(s.A, s.B, t.A, t.B) < PlacingCosts.Touching;
+                        break;
+                }
+            }
+        }
+
+        return (touches ? PlacingCosts.Touches : 0) + (goesOn ? PlacingCosts.OnExtension : 0);
     }
 
     /// <summary>How nearly one piece of lettering reads on into another: 0 where they are not in one row or far enough apart, 1 where they touch.</summary>

@@ -36,6 +36,18 @@ internal static class PlacingCosts
     /// <summary>Arrowheads of two annotations that meet or nearly do, where the view settles.</summary>
     public const double HeadsMeet = 36;
 
+    /// <summary>A leader or dimension line that goes through another's arrowhead, where the view settles.</summary>
+    public const double ThroughHead = 36;
+
+    /// <summary>A leader or its shoulder that only just touches another's dimension line, where the view settles.</summary>
+    public const double Touches = 24;
+
+    /// <summary>Nearer than this a leader touches a dimension line, millimetres: some two widths of the line.</summary>
+    public const double Touching = 0.6;
+
+    /// <summary>A dimension line in one line with another's extension line, where the view settles: one reads as more of the other.</summary>
+    public const double OnExtension = 36;
+
     /// <summary>Nearer than this, in lengths of an arrowhead, two arrowheads read as one.</summary>
     public const double HeadsApart = 0.4;
 

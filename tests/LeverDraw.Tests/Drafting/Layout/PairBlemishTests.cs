@@ -17,8 +17,7 @@ public class PairBlemishTests
     public void Between_ArrowheadAtADistance_CostsWhereTheyMeetButNotPointToPoint(double x, double y, double degrees, double cost)
     {
         Candidate one = WithHead(Point2D.Origin, 0), other = WithHead(new Point2D(x, y), degrees);
-        Assert.Equal(cost, PairBlemish.Between(one, other));
-        Assert.Equal(cost, PairBlemish.Between(other, one));
+        AssertBothWays(cost, one, other);
     }
 
     [Fact]
@@ -30,6 +29,44 @@ public class PairBlemishTests
         Assert.Equal(0, Row(gap: 0.5, up: 4));
         Assert.Equal(0, Row(gap: 0.5, degrees: 90));
     }
+
+    // The arrowhead points along +x and has its tip at the origin, its back 2.5 behind and 0.83 wide.
+    [Theory]
+    [InlineData(StrokeKind.Leader, -1, -3, -1, 3, PlacingCosts.ThroughHead)]
+    [InlineData(StrokeKind.DimensionLine, -2.5, -3, -2, 3, PlacingCosts.ThroughHead)]
+    [InlineData(StrokeKind.Leader, -2.6, 0, -8, 0, PlacingCosts.ThroughHead)]
+    [InlineData(StrokeKind.ExtensionLine, -1, -3, -1, 3, 0)]
+    [InlineData(StrokeKind.DimensionLine, 0, 0, 8, 0, 0)]
+    [InlineData(StrokeKind.DimensionLine, 0, -3, 0, 3, 0)]
+    [InlineData(StrokeKind.Leader, -4, -3, -4, 3, 0)]
+    public void Between_LineAndAnArrowhead_CostsWhereALeaderOrDimensionLineGoesThroughIt(StrokeKind kind, double x, double y, double toX, double toY, double cost) =>
+        AssertBothWays(cost, WithHead(Point2D.Origin, 0), Lined(kind, x, y, toX, toY));
+
+    [Theory]
+    [InlineData(3, 0.3, 3, 5, PlacingCosts.Touches)]
+    [InlineData(12, 0, 10.2, 0, PlacingCosts.Touches)]
+    [InlineData(3, -1, 3, 5, 0)]
+    [InlineData(3, 1, 3, 5, 0)]
+    public void Between_LeaderAtADimensionLine_CostsWhereItOnlyTouches(double x, double y, double toX, double toY, double cost) =>
+        AssertBothWays(cost, Lined(StrokeKind.DimensionLine, 0, 0, 10, 0), Lined(StrokeKind.Leader, x, y, toX, toY));
+
+    [Theory]
+    [InlineData(8, 0, 15, 0, PlacingCosts.OnExtension)]
+    [InlineData(-5, 0.2, 15, 0.2, PlacingCosts.OnExtension)]
+    [InlineData(10, 0, 15, 0, 0)]
+    [InlineData(8, 2, 15, 2, 0)]
+    [InlineData(5, -3, 5, 3, 0)]
+    public void Between_DimensionLineAndExtensionLine_CostsWhereTheyAreOneLine(double x, double y, double toX, double toY, double cost) =>
+        AssertBothWays(cost, Lined(StrokeKind.DimensionLine, 0, 0, 10, 0), Lined(StrokeKind.ExtensionLine, x, y, toX, toY));
+
+    private static void AssertBothWays(double cost, Candidate one, Candidate other)
+    {
+        Assert.Equal(cost, PairBlemish.Between(one, other));
+        Assert.Equal(cost, PairBlemish.Between(other, one));
+    }
+
+    private static Candidate Lined(StrokeKind kind, double x, double y, double toX, double toY) =>
+        new([], [new Stroke(new Point2D(x, y), new Point2D(toX, toY), kind)], 0, () => new AnnotationInk([], null));
 
     private static double Row(double gap, double up = 0, double degrees = 0)
     {

@@ -13,9 +13,6 @@ namespace LeverDraw.Parts.AdjustingLever.Sheets;
 /// <summary>A pad enlarged: the sizes that meet the nut's groove, where they can be read. There are two pads, so a pair of arcs counts four times.</summary>
 internal static class LeverPadDetail
 {
-    /// <summary>A crown's centre farther off than this many radii of the detail is not marked: it would say nothing there.</summary>
-    private const double FarthestCentre = 1.7;
-
     public static double CircleRadius(Lever lever)
     {
         SideFeatures side = lever.Side;
@@ -42,13 +39,14 @@ internal static class LeverPadDetail
 
     private static CircledDetail Around(Lever lever) => new(lever.Side.PadCentre, CircleRadius(lever));
 
-    /// <summary>Small crosses, level with the pad's middle.</summary>
+    /// <summary>Small crosses, level with the pad's middle: only well inside the detail's circle, beyond which they would say nothing.</summary>
     private static IEnumerable<ViewEdge> CrownCentres(SideFeatures side, double reach)
     {
         const double Cross = 0.2;
         foreach (Point2D centre in (Point2D[])[side.CrownArcRight.Centre, side.CrownArcLeft.Centre])
         {
-            if ((centre - side.PadCentre).Length > FarthestCentre * reach || (centre - side.PadCentre).Length < 1.5 * Cross)
+            double away = (centre - side.PadCentre).Length;
+            if (away > reach - (2 * Cross) || away < 1.5 * Cross)
                 continue;
             foreach (LineEdge line in CentreMark.Cross(centre, Cross))
                 yield return new ViewEdge(LineRole.Centre, line);
@@ -65,11 +63,12 @@ internal static class LeverPadDetail
         yield return new LinearDimension(LeverFields.PadLength.Name, length.Millimetres, text.Size(length), new Point2D(side.PadCentre.X + edge, side.PadBottom), new Point2D(side.PadCentre.X + edge, side.PadTop), LinearDimension.Upright);
         if (lever.Forms.Arms == LeverFields.Tapered)
         {
-            // The arm comes down to the finished pad's greatest thickness; a casting's pad is thicker by its stock.
+            // The arm comes down to the finished pad's greatest thickness, which stands there already; a casting's pad is thicker by its stock.
             LineEdge face = (LineEdge)side.ArmFaceRight;
             double half = face.From.X + ((face.To.X - face.From.X) * (side.PadTop - face.From.Y) / (face.To.Y - face.From.Y));
             Length there = Length.FromMillimetres(2 * half);
-            yield return new LinearDimension("arms.thickness_at_pad", there.Millimetres, text.Reference(there), new Point2D(-half, side.PadTop), new Point2D(half, side.PadTop), 0) { Sides = DimensionSides.Left, Slide = (0, 0) };
+            if (Math.Abs(there.Millimetres - thickness.Millimetres) > Coincidence.Distance)
+                yield return new LinearDimension("arms.thickness_at_pad", there.Millimetres, text.Reference(there), new Point2D(-half, side.PadTop), new Point2D(half, side.PadTop), 0) { Sides = DimensionSides.Left, Slide = (0, 0) };
         }
 
         SizeValue crown = lever.Sizes[LeverFields.CrownRadius];

@@ -24,9 +24,18 @@ internal static class LeverTongueView
         return new LinearDimension(LeverFields.TongueWidth.Name, width.Millimetres, text.Size(width), new Point2D(-half, level), new Point2D(half, level), 0) { Sides = sides };
     }
 
-    /// <summary>The arrow in the side view from where one looks.</summary>
+    /// <summary>The arrow in the side view from where one looks, at the tongue's flank.</summary>
     public static ViewArrow Arrow(Lever lever) =>
-        new("view.tongue", LeverLetters.Tongue, lever.Side.FlankUpper.PointAt(0.5), lever.Side.Tongue.Across);
+        new("view.tongue", LeverLetters.Tongue, Aim(lever.Side.FlankUpper, lever.Side.NoseCentre, LeverNoseDetail.CircleRadius(lever)), lever.Side.Tongue.Across);
+
+    /// <summary>The flank outside the nose's circle, without its ends; its last piece where the circle leaves next to nothing.</summary>
+    private static LineEdge Aim(LineEdge flank, Point2D nose, double circle)
+    {
+        const double Most = 0.8, End = 0.15;
+        double from = Math.Min(Most, EdgeClip.ToCircle([flank], nose, circle).Select(e => (e.End - flank.From).Length / flank.Length).DefaultIfEmpty(0).Max());
+        double end = (1 - from) * End;
+        return flank.Trimmed(from + end, 1 - end);
+    }
 
     public static ViewSource Of(Lever lever, DimensionText text)
     {

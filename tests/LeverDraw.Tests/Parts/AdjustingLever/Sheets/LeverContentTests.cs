@@ -1,6 +1,8 @@
+using LeverDraw.Drafting.Annotations;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Drafting.Sheets;
 using LeverDraw.Drafting.Views;
+using LeverDraw.Geometry;
 using LeverDraw.Parts.AdjustingLever;
 using LeverDraw.Tests.Support;
 
@@ -100,6 +102,36 @@ public class LeverContentTests
     }
 
     [Theory]
+    [InlineData("levers/early")]
+    [InlineData("levers/middle")]
+    [InlineData("levers/late")]
+    [InlineData("levers/smallest")]
+    [InlineData("levers/rare")]
+    public void PadDetail_AnyLever_HasNothingOutsideItsCircle(string profile)
+    {
+        ViewSource pad = Assert.Single(Content(profile).Others, v => v.Id == "pad");
+        Box2D circle = pad.Edges.Select(e => e.Edge.Box).MaxBy(b => b.Width);
+        Assert.All(pad.Edges, e => Assert.True(circle.Inflated(1e-9).Contains(e.Edge.Start) && circle.Inflated(1e-9).Contains(e.Edge.End)));
+    }
+
+    [Theory]
+    [InlineData("levers/middle")]
+    [InlineData("levers/late")]
+    [InlineData("levers/smallest")]
+    [InlineData("levers/rare")]
+    public void ViewArrow_OfTongue_AimsAtItsFlankOutsideTheNosesCircle(string profile)
+    {
+        ViewSource side = Assert.Single(Content(profile).FromRight);
+        LineEdge face = Assert.Single(side.Annotations.OfType<ViewArrow>()).Face;
+        DetailLetter nose = Assert.Single(side.Annotations.OfType<DetailLetter>(), d => d.Name == "detail.nose");
+        Assert.Contains(side.Outlines.SelectMany(o => o.Contour.Edges).OfType<LineEdge>(), e => Off(e, face.From) < 1e-9 && Off(e, face.To) < 1e-9);
+        Assert.True(Math.Min(face.From.DistanceTo(nose.Centre), face.To.DistanceTo(nose.Centre)) > nose.Radius);
+        Assert.True(face.Length > 0.5);
+
+        static double Off(LineEdge e, Point2D p) => e.From.DistanceTo(p) + p.DistanceTo(e.To) - e.Length;
+    }
+
+    [Theory]
     [InlineData("pads.thickness", "pad")]
     [InlineData("pads.length", "pad")]
     [InlineData("pads.crown_radius", "pad")]
@@ -120,12 +152,14 @@ public class LeverContentTests
     }
 
     [Fact]
-    public void Arms_Tapered_HaveTwoThicknessesAtStatedLevels()
+    public void Arms_Tapered_HaveThicknessAtStatedLevelAndThePadsIsSaidOnce()
     {
         Assert.Equal((3.0, "3"), Said("levers/late", "arms.thickness"));
         // Level with the lower end of the eye: 7.2 / 2.
         Assert.Equal((3.6, "(3.6)"), Said("levers/late", "arms.thickness_level"));
-        Assert.Equal((2.75, "(2.75)"), Said("levers/late", "arms.thickness_at_pad"));
+        // At its lower end it is as thick as the pad, which the detail says.
+        ViewSource pad = Assert.Single(Content("levers/late").Others, v => v.Id == "pad");
+        Assert.Equal(2.75, Assert.Single(pad.Annotations, a => a is LinearDimension { Direction: 0 }).Value, 9);
     }
 
     // Rise 0.8 over the chord from pivot to top of pad; the chord's square is (21 − 3.25)² + 3.175² = 325.14, so R = 325.14 / 6.4 + 0.4 = 51.20.
