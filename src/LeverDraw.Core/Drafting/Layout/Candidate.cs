@@ -7,6 +7,7 @@ namespace LeverDraw.Drafting.Layout;
 public sealed class Candidate
 {
     private double _fieldCost = double.NaN;
+    private double _seen = double.NaN;
 
     /// <param name="heads">The backs of arrowheads, which are wider than their line: no other lettering may touch them.</param>
     public Candidate(OrientedBox[] texts, Stroke[] strokes, double cost, Func<AnnotationInk> ink, params Stroke[] heads)
@@ -48,5 +49,13 @@ public sealed class Candidate
         if (double.IsNaN(_fieldCost))
             _fieldCost = Cost + field.CostOf(this);
         return _fieldCost;
+    }
+
+    /// <summary>What blemishes it has in the view, worked out once.</summary>
+    internal double BlemishIn(ViewField field)
+    {
+        if (double.IsNaN(_seen))
+            _seen = Blemish + (PlacingCosts.SeenOverFeature * field.CrossedBy(Strokes));
+        return _seen;
     }
 }

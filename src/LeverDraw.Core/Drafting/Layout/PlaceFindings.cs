@@ -15,5 +15,8 @@ internal struct PlaceFindings
     /// <summary>What it costs in its view, room apart; NaN until it is asked for.</summary>
     public double InView;
 
-    public static PlaceFindings None => new() { Lettering = double.NaN, InView = double.NaN };
+    /// <summary>What blemishes it has in its view, while the view settles; NaN until it is asked for.</summary>
+    public double Blemish;
+
+    public static PlaceFindings None => new() { Lettering = double.NaN, InView = double.NaN, Blemish = double.NaN };
 }

@@ -56,17 +56,30 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
         if (cost < limit)
             cost += Sprawl.Of(Shape.Bounds);
         found.Floor = Math.Max(found.Floor, cost - Hair);
-        if (settling)
-            cost += set.BlemishAt(rank);
         if (settling && cost < limit)
-            cost += PlacingCosts.SeenOverFeature * field.CrossedBy(Shape.Strokes);
+            cost += Blemish(set, rank, ref found);
         for (int i = 0; i < chosen.Length && cost < limit; i++)
         {
             if (i != self && chosen[i] is { } other)
-                cost += Noted(i, PairCost.Between(Shape, other) + (settling ? PairBlemish.Between(Shape, other) : 0));
+                cost += Noted(i, PairCost.Between(Shape, other));
+        }
+
+        // Blemishes take longest to find: asked for last.
+        for (int i = 0; settling && i < chosen.Length && cost < limit; i++)
+        {
+            if (i != self && chosen[i] is { } other)
+                cost += Noted(i, PairBlemish.Between(Shape, other));
         }
 
         return cost;
+    }
+
+    /// <summary>What blemishes a place has whatever stands round it in the view; worked out once.</summary>
+    private double Blemish(PlaceSet set, int rank, ref PlaceFindings found)
+    {
+        if (double.IsNaN(found.Blemish))
+            found.Blemish = set.BlemishAt(rank) + (PlacingCosts.SeenOverFeature * field.CrossedBy(Shape.Strokes));
+        return found.Blemish;
     }
 
     /// <summary>Takes note of who makes a place dearer.</summary>
@@ -136,7 +149,7 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
     }
 
     /// <summary>The same without what it costs among others.</summary>
-    public double CostInView(Candidate place) => place.CostIn(field) + Sprawl.Of(place.Bounds) + (settling ? place.Blemish + (PlacingCosts.SeenOverFeature * field.CrossedBy(place.Strokes)) : 0);
+    public double CostInView(Candidate place) => place.CostIn(field) + Sprawl.Of(place.Bounds) + (settling ? place.BlemishIn(field) : 0);
 
     /// <summary>What two places cost each other.</summary>
     public double Between(Candidate a, Candidate b) => PairCost.Between(a, b) + (settling ? PairBlemish.Between(a, b) : 0);
