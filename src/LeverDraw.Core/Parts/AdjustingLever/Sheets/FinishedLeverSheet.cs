@@ -25,7 +25,7 @@ public static class FinishedLeverSheet
             new SectionEnd("section.right", LeverLetters.Section, new Point2D(half, 0), new Vector2D(1, 0), new Vector2D(0, -1)),
         ];
         ViewSource fork = Of("fork", null, LeverViews.Fork(lever), [.. LeverForkAnnotations.Of(lever, text), .. cut]);
-        ViewSource side = Of("side", null, LeverViews.Side(lever), LeverSideAnnotations.Of(lever, text));
+        ViewSource side = Of("side", null, LeverViews.Side(lever), LeverSideAnnotations.Of(lever, text, levelNoted: true));
         side = side with { Edges = [.. side.Edges, LeverNoseDetail.Mark(lever), LeverPadDetail.Mark(lever), .. LeverArmAnnotations.Lines(lever)] };
         ViewSource Dressed(ViewSource view) => view with { Annotations = LeverSymbols.Dress(view.Annotations, lever, text) };
         return new SheetContent(
@@ -49,7 +49,7 @@ public static class FinishedLeverSheet
         var text = new DimensionText(ShownUnits.Millimetres);
         IEnumerable<Annotation> said =
         [
-            .. LeverForkAnnotations.Of(lever, text), .. LeverSideAnnotations.Of(lever, text), .. LeverSection.Annotations(lever, text),
+            .. LeverForkAnnotations.Of(lever, text), .. LeverSideAnnotations.Of(lever, text, levelNoted: true), .. LeverSection.Annotations(lever, text),
             .. LeverNoseDetail.Of(lever, text).Annotations, .. LeverPadDetail.Of(lever, text).Annotations,
         ];
         if (LeverTongueView.IsNeeded(lever))

@@ -30,7 +30,12 @@ internal static class LeverArmAnnotations
             yield return Thin(midline.Start, midline.End);
     }
 
-    public static IEnumerable<Annotation> Of(Lever lever, DimensionText text)
+    /// <summary>How far below the axis a tapered arm's thickness is taken.</summary>
+    public static Length ThicknessLevel(Lever lever) =>
+        Length.FromMillimetres(-Station(lever.Side, lever.Sizes[LeverFields.ArmThickness].Millimetres / 2).Left.Y);
+
+    /// <param name="levelNoted">The level of a tapered arm's thickness stands in the notes; in the view it would share a line with the thickness.</param>
+    public static IEnumerable<Annotation> Of(Lever lever, DimensionText text, bool levelNoted)
     {
         SideFeatures side = lever.Side;
         SizeValue length = lever.Sizes[LeverFields.ArmLength];
@@ -48,8 +53,9 @@ internal static class LeverArmAnnotations
         else if (lever.Forms.Arms == LeverFields.Tapered)
         {
             yield return across with { Sides = default };
-            Length level = Length.FromMillimetres(-left.Y);
-            yield return new LinearDimension("arms.thickness_level", level.Millimetres, text.Reference(level), Point2D.Origin, left, LinearDimension.Upright) { Sides = DimensionSides.Left };
+            Length level = ThicknessLevel(lever);
+            if (!levelNoted)
+                yield return new LinearDimension("arms.thickness_level", level.Millimetres, text.Reference(level), Point2D.Origin, left, LinearDimension.Upright) { Sides = DimensionSides.Left };
         }
         else
         {

@@ -64,7 +64,7 @@ internal static class LeverNotes
         if (Shoulders(lever) is { } shoulders)
             yield return shoulders;
         if (lever.Forms.Arms == LeverFields.Tapered)
-            yield return "ARMS TAPER FROM HALF HEAD'S DEPTH BELOW AXIS TO PAD'S THICKNESS AT ITS TOP.";
+            yield return "ARMS TAPER FROM THEIR THICKNESS, " + text.Number(LeverArmAnnotations.ThicknessLevel(lever)) + " BELOW AXIS (HALF HEAD'S DEPTH), TO PAD'S AT ITS TOP.";
         string? finish = profile.Values.Get(CommonFields.Finish) is { Length: > 0 } wanted ? "FINISH: " + wanted.ToUpperInvariant() + "." : null;
         string made = string.Join(' ', ((string?[])[MassNote.Of(LeverMass.Of(lever).CubicCentimetres, profile.Values.Get(CommonFields.Material)), finish]).OfType<string>());
         if (made.Length > 0)

@@ -10,10 +10,11 @@ namespace LeverDraw.Parts.AdjustingLever.Sheets;
 /// <summary>What the side view says: everything seen along the pin, but for nose and pads, which have details of their own.</summary>
 internal static class LeverSideAnnotations
 {
-    public static ImmutableArray<Annotation> Of(Lever lever, DimensionText text)
+    /// <param name="levelNoted">The level of a tapered arm's thickness stands in the notes.</param>
+    public static ImmutableArray<Annotation> Of(Lever lever, DimensionText text, bool levelNoted)
     {
         var all = ImmutableArray.CreateBuilder<Annotation>();
-        all.AddRange(LeverArmAnnotations.Of(lever, text));
+        all.AddRange(LeverArmAnnotations.Of(lever, text, levelNoted));
         all.AddRange(Head(lever, text));
         all.AddRange(Tongue(lever, text));
         return all.ToImmutable();
