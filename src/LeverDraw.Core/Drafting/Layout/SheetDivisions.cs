@@ -156,10 +156,7 @@ internal sealed class SheetDivisions
         // What holds the title block stays with the rest, below or to the right.
         int title = set & _title, others = (set ^ title) & (set - 1);
         for (int rest = others | title; rest != 0 && _store.Count - part.Start < most; rest = rest == title ? 0 : (((rest ^ title) - 1) & others) | title)
-        {
-            if (_parts[rest].Count > 0 && _parts[set ^ rest].Count > 0)
-                CutInTwo(set, rest, most, limit);
-        }
+            CutInTwo(set, rest, most, limit);
 
         part.Count = _store.Count - part.Start;
     }
