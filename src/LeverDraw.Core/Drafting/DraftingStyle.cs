@@ -39,7 +39,10 @@ public sealed record DraftingStyle(
     /// <summary>Heights for notes and tables, the usual first; 1.8, the smallest of ISO 3098, only beside dimensions of 2.5.</summary>
     public ImmutableArray<double> NotesLettering => LetteringHeight > 3.5 ? [5, 3.5, 2.5] : LetteringHeight > 2.5 ? [3.5, 2.5] : [2.5, 1.8];
 
-    public double ArrowHalfWidth => ArrowLength / 6;
+    /// <summary>An arrowhead is so many times as long as wide (reference 10h: inch practice 3:1).</summary>
+    internal const double ArrowSlimness = 3;
+
+    public double ArrowHalfWidth => ArrowLength / (2 * ArrowSlimness);
 
     public double CaptionLettering => LetteringHeight > 3.5 ? 7 : LetteringHeight > 2.5 ? 5 : 3.5;
 }

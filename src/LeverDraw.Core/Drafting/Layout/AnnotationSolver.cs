@@ -32,9 +32,6 @@ public sealed class AnnotationSolver
 
     private RoomMaking? _making;
 
-    /// <summary>A drawn view settles.</summary>
-    private readonly bool _settles;
-
     /// <summary>For whom making room has failed while settling, a bit each.</summary>
     private ulong _hopeless;
 
@@ -48,7 +45,6 @@ public sealed class AnnotationSolver
         _chosen = new Candidate?[places.Length];
         _settled = new (double, int, ulong)[places.Length];
         _movedAt = new int[places.Length];
-        _settles = settling;
         _weigher = new PlaceWeigher(field, sprawl, _chosen, scratch, lines, settling);
     }
 
@@ -240,7 +236,7 @@ public sealed class AnnotationSolver
             _making ??= new RoomMaking(_weigher, _places, _chosen);
             if (_making.Try(i))
                 return true;
-            if (_settles)
+            if (_weigher.Settles)
                 _hopeless |= 1UL << i;
         }
 

@@ -5,8 +5,8 @@ namespace LeverDraw.Drafting.Layout;
 /// <summary>What two placed annotations cost each other besides, while a drawn view settles: what breaks no rule and is no reason to reduce a scale, but makes a reader look twice. The same both ways round.</summary>
 internal static class PairBlemish
 {
-    /// <summary>An arrowhead is so many times as long as wide; its back is what a place knows of it.</summary>
-    private const double Slimness = 3;
+    /// <summary>The back of an arrowhead is what a place knows of it: its length follows.</summary>
+    private const double Slimness = DraftingStyle.ArrowSlimness;
 
     /// <summary>Between boxes of lettering, in heights of the lower of the two: with the clearance inside the boxes some two heights of the letters.</summary>
     private const double RowGap = 0.75;

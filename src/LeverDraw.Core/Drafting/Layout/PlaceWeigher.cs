@@ -8,6 +8,9 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
     /// <summary>More than rounding can make of a sum of prices.</summary>
     private const double Hair = 1e-9;
 
+    /// <summary>A drawn view settles: blemishes count.</summary>
+    public bool Settles => settling;
+
     /// <summary>The price of room; what was found out about places at another must be forgotten before it is changed.</summary>
     public Sprawl Sprawl { get; set; } = sprawl;
 
