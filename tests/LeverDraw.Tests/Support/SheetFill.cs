@@ -3,7 +3,7 @@ using LeverDraw.Geometry;
 
 namespace LeverDraw.Tests.Support;
 
-/// <summary>How much of a finished sheet's drawing field is in use, and where its middle lies: by a grid over the ink, blind to how the ink was placed.</summary>
+/// <summary>How much of a finished sheet's usable field, that beside the title block, is in use, and where its middle lies: by a grid over the ink, blind to how the ink was placed.</summary>
 /// <remarks>
 /// A grid square counts when its middle lies within <see cref="Reach"/> of any ink: white so near to ink is not free, since blocks keep that distance.
 /// The inside of an outline counts, being part of the picture. Why this measure: docs/adr/0006-layout.md.
@@ -19,43 +19,52 @@ internal sealed class SheetFill
     private readonly bool[,] _taken;
     private readonly Box2D _field;
 
-    private SheetFill(Box2D field)
+    /// <summary>Known by its lines; empty where there are none.</summary>
+    private readonly Box2D _title;
+
+    private SheetFill(Box2D field, Box2D title)
     {
         _field = field;
+        _title = title;
         _taken = new bool[(int)(field.Width / Pitch), (int)(field.Height / Pitch)];
     }
 
-    /// <summary>Taken squares over all squares.</summary>
-    public double Share => Squares().Count() / (double)_taken.Length;
+    /// <summary>Taken squares over all squares, those of the title block left out of both.</summary>
+    public double Share
+    {
+        get
+        {
+            ((double X, double Y) Middle, bool IsTaken)[] usable = [.. Squares().Where(s => !_title.Contains(new Point2D(_field.MinX + (s.Middle.X * _field.Width), _field.MinY + (s.Middle.Y * _field.Height))))];
+            return usable.Count(s => s.IsTaken) / (double)usable.Length;
+        }
+    }
 
     /// <summary>Middle of the taken squares from the field's middle, in shares of the field's width and height.</summary>
     public (double X, double Y) OffCentre
     {
         get
         {
-            (double X, double Y)[] taken = [.. Squares()];
+            (double X, double Y)[] taken = [.. Squares().Where(s => s.IsTaken).Select(s => s.Middle)];
             return (taken.Average(t => t.X) - 0.5, taken.Average(t => t.Y) - 0.5);
         }
     }
 
     public static SheetFill Of(PlotSheet sheet, Box2D field)
     {
-        var fill = new SheetFill(field);
+        Box2D title = sheet.Items.OfType<PlotStroke>().Where(s => s.Role == LineRole.TitleBlock).Aggregate(Box2D.Empty, (box, s) => box.Union(s.Edge.Box));
+        var fill = new SheetFill(field, title);
         foreach (PlotItem item in sheet.Items)
             fill.Add(item);
         return fill;
     }
 
-    /// <summary>Middles of the taken squares, in shares of the field.</summary>
-    private IEnumerable<(double X, double Y)> Squares()
+    /// <summary>All squares' middles, in shares of the field.</summary>
+    private IEnumerable<((double X, double Y) Middle, bool IsTaken)> Squares()
     {
         for (int c = 0; c < _taken.GetLength(0); c++)
         {
             for (int r = 0; r < _taken.GetLength(1); r++)
-            {
-                if (_taken[c, r])
-                    yield return ((c + 0.5) / _taken.GetLength(0), (r + 0.5) / _taken.GetLength(1));
-            }
+                yield return (((c + 0.5) / _taken.GetLength(0), (r + 0.5) / _taken.GetLength(1)), _taken[c, r]);
         }
     }
 

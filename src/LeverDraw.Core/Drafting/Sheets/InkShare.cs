@@ -5,7 +5,7 @@ using LeverDraw.Geometry;
 
 namespace LeverDraw.Drafting.Sheets;
 
-/// <summary>How much of the drawing field a finished sheet's ink takes: squares of a grid with ink nearer than the least gap between blocks, or inside an outline, over all squares (docs/adr/0006-layout.md).</summary>
+/// <summary>How much of the usable field, that beside the title block, a finished sheet's ink takes: squares of a grid with ink nearer than the least gap between blocks, or inside an outline, over all squares (docs/adr/0006-layout.md).</summary>
 internal sealed class InkShare
 {
     /// <summary>Side of a grid square, millimetres.</summary>
@@ -19,18 +19,22 @@ internal sealed class InkShare
     private readonly int _rows;
     private readonly bool[] _taken;
 
-    private InkShare(Box2D field)
+    /// <summary>Squares of the usable field: none whose middle lies in the title block.</summary>
+    private readonly int _usable;
+
+    private InkShare(Box2D field, Box2D title)
     {
         _field = field;
         _columns = (int)(field.Width / Pitch);
         _rows = (int)(field.Height / Pitch);
         _taken = new bool[_columns * _rows];
+        _usable = _taken.Length - EmptyTitle(title);
     }
 
     /// <returns>0 to 1.</returns>
-    public static double Of(ImmutableArray<PlotItem> items, Box2D field)
+    public static double Of(ImmutableArray<PlotItem> items, Box2D field, Box2D title)
     {
-        var share = new InkShare(field);
+        var share = new InkShare(field, title);
         Box2D within = field.Inflated(-Pitch);
         foreach (PlotItem item in items)
         {
@@ -51,7 +55,18 @@ internal sealed class InkShare
             }
         }
 
-        return share._taken.Count(t => t) / (double)share._taken.Length;
+        share.EmptyTitle(title);
+        return share._taken.Count(t => t) / (double)share._usable;
+    }
+
+    /// <returns>How many squares have their middle in the title block.</returns>
+    private int EmptyTitle(Box2D title)
+    {
+        (int c0, int c1) = Span(title.MinX - _field.MinX, title.MaxX - _field.MinX, _columns);
+        (int r0, int r1) = Span(title.MinY - _field.MinY, title.MaxY - _field.MinY, _rows);
+        for (int r = r0; r < r1; r++)
+            _taken.AsSpan((r * _columns) + c0, c1 - c0).Clear();
+        return (c1 - c0) * (r1 - r0);
     }
 
     private void Mark(Edge edge)

@@ -26,15 +26,15 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, P
     private bool SmallerStyleComes => style == DraftingStyle.Large || (style == DraftingStyle.Small && room.Sheet.Width.Millimetres * room.Sheet.Height.Millimetres <= SheetComposer.LargeSheet);
 
     /// <summary>A sheet whose ink takes three quarters of the field looks crowded; the next try may do better. A little less, since squares are coarse.</summary>
-    public const double Crowded = 0.749;
+    public const double Crowded = 0.745;
 
     /// <summary>More than views that are not enlarged save of the field (seen: 0.045).</summary>
     private const double SavedByDetails = 0.06;
 
-    /// <summary>Of a finished sheet: the share of the field that its blocks take, each with half the least gap round it.</summary>
+    /// <summary>Of a finished sheet: the share of the usable field that its blocks take, each with half the least gap round it.</summary>
     public double Fill { get; private set; }
 
-    /// <summary>Of a finished sheet: the share of the field that its ink takes, or the larger <see cref="Fill"/> where that shows it calm already.</summary>
+    /// <summary>Of a finished sheet: the share of the usable field that its ink takes, or the larger <see cref="Fill"/> where that shows it calm already.</summary>
     public double Ink { get; private set; }
 
     /// <summary>The finished sheet, or null with the reason when it does not go on this paper at this scale.</summary>
@@ -102,7 +102,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, P
         {
             if (WithScales(projected, main, others, letterings, thrift, ref reason) is not { } plot)
                 continue;
-            double ink = Fill < Crowded ? Fill : InkShare.Of(plot.Items, _field);
+            double ink = Fill < Crowded ? Fill : InkShare.Of(plot.Items, _field, room.Title);
             if (ink < least)
                 (calmest, least) = (plot, ink);
             if (ink <= Crowded || ink > Crowded + SavedByDetails)
@@ -144,12 +144,15 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, P
             PaperBlock[] notes = [.. room.Notes(lettering)];
             if (SheetArrangement.Best(_field, room.Title, main, [.. details, .. tables], notes) is not { } placed)
                 continue;
-            Fill = placed.Select(p => p.Block.Bounds).Append(room.Title).Sum(b => (b.Width + Cell.Gap) * (b.Height + Cell.Gap)) / (_field.Width * _field.Height);
+            Fill = placed.Select(p => p.Block.Bounds).Sum(WithGap) / ((_field.Width * _field.Height) - (room.Title.Width * room.Title.Height));
             return new SheetAssembly(content, options, room.Sheet, scale, style).Of(placed, room.Title);
         }
 
         return null;
     }
+
+    /// <summary>A block's area, with half the least gap round it.</summary>
+    private static double WithGap(Box2D block) => (block.Width + Cell.Gap) * (block.Height + Cell.Gap);
 
     /// <summary>Details are narrow anyway: they follow the main views' thrift late.</summary>
     private static double ForDetails(double thrift) => thrift == Sprawl.Stingy ? Sprawl.Thrifty : Sprawl.Generous;
