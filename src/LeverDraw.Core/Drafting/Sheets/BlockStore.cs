@@ -84,6 +84,16 @@ internal sealed class BlockStore(SheetContent content, SheetUnit unit)
         double caption = view.Title is null ? 0 : (ViewBlock.CaptionGap + 1) * style.CaptionLettering;
         if (_placed.TryGetValue((view.Id, factor, style, thrift), out ViewBlock? placed))
             return (placed.Bounds.Width, placed.Bounds.Height + caption);
+        foreach (double cheaper in (double[])[Sprawl.Thrifty, Sprawl.Generous])
+        {
+            if (cheaper < thrift && _placed.TryGetValue((view.Id, factor, style, cheaper), out placed))
+            {
+                Box2D free = Sprawl.Around(placed.Core, style, thrift).Free;
+                Box2D kept = new(Math.Max(placed.Bounds.MinX, free.MinX), Math.Max(placed.Bounds.MinY, free.MinY), Math.Min(placed.Bounds.MaxX, free.MaxX), Math.Min(placed.Bounds.MaxY, free.MaxY));
+                return (kept.Width, kept.Height + caption);
+            }
+        }
+
         double share = SameStyle;
         if (!_first.TryGetValue((view.Id, style), out PlacedView? known))
         {
@@ -103,6 +113,17 @@ internal sealed class BlockStore(SheetContent content, SheetUnit unit)
             (core.Width * grown) + ((bounds.Width - core.Width) * share),
             (core.Height * grown) + ((bounds.Height - core.Height) * share) + caption);
     }
+
+    /// <summary>What a view is likely to take, guessed from how many annotations it has: good enough to choose where to begin.</summary>
+    public (double Width, double Height) Guess(ViewSource view, double factor, DraftingStyle style)
+    {
+        Box2D box = view.IsMain ? Bare(view) : Drawn(view);
+        double caption = view.Title is null ? 0 : (ViewBlock.CaptionGap + 1) * style.CaptionLettering;
+        double room = Math.Sqrt(view.Annotations.Length) * style.LetteringHeight;
+        (double wide, double high) = view.IsMain ? (GuessW, GuessH) : (GuessDW, GuessDH);
+        return ((box.Width * factor) + (wide * room), (box.Height * factor) + (high * room) + caption);
+    }
+    private const double GuessW = 4.7, GuessH = 2.2, GuessDW = 6, GuessDH = 3;
 
     /// <summary>Entries of the title block that are too long for a width.</summary>
     public string[] TooLong(double titleWidth)

@@ -79,6 +79,41 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, P
         return null;
     }
 
+    /// <summary>Whether all is likely to go in; then every view is placed, so that its size tells which other scales are too large.</summary>
+    public bool Begin()
+    {
+        double[] letterings = Letterings();
+        if (letterings.Length == 0 || (ease == SheetEase.PlainDetails && content.EnlargesDetailsFirst && SmallerStyleComes) || store.TooLong(room.TitleWidth).Length > 0)
+            return false;
+        ImmutableArray<ViewSource> projected = [.. content.FromLeft, content.Front, .. content.FromRight];
+        if (CannotFit(projected))
+            return false;
+        var choices = new DetailScales(content, scale, store.SizeOf);
+        DrawingScale[][] wanted = [.. choices.All().Where(s => choices.EnlargesDetails(s) == (ease != SheetEase.PlainDetails))];
+        if (wanted.Length == 0 || !IsLikely(projected, wanted[^1], letterings[^1]))
+            return false;
+        DrawingScale[] others = wanted.First(w => IsLikely(projected, w, letterings[^1]));
+        store.Ahead(projected.Select(v => (v, scale.Factor)).Concat(content.Others.Select((v, i) => (v, others[i].Factor))), style, Sprawl.Generous);
+        foreach (ViewSource view in projected)
+            store.View(view, scale.Factor, style, Sprawl.Generous);
+        for (int i = 0; i < others.Length; i++)
+            store.View(content.Others[i], others[i].Factor, style, Sprawl.Generous);
+        return true;
+    }
+
+    private bool IsLikely(ImmutableArray<ViewSource> projected, DrawingScale[] others, double least)
+    {
+        (double Width, double Height)[] row = [.. projected.Select(v => store.Guess(v, scale.Factor, style))];
+        (double Width, double Height)[] blocks =
+        [
+            (row.Sum(b => b.Width) + ((row.Length - 1) * Cell.Gap), row.Max(b => b.Height)),
+            .. content.Others.Select((v, i) => store.Guess(v, others[i].Factor, style)),
+            .. content.Tables.Select((_, i) => (store.Table(i, least).Bounds.Width, store.Table(i, least).Bounds.Height)),
+            .. content.Blocks.Select(b => (b.Bounds.Width, b.Bounds.Height)),
+        ];
+        return room.CouldHold(blocks, least);
+    }
+
     private PaperBlock[] Main(ImmutableArray<ViewSource> projected, double thrift)
     {
         store.Ahead(projected.Select(v => (v, scale.Factor)), style, thrift);
