@@ -59,14 +59,14 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, P
         DrawingScale[] plain = [.. content.Others.Select(_ => scale)];
         var choices = new DetailScales(content, scale, store.SizeOf);
         DrawingScale[][] wanted = [.. choices.All().Where(s => choices.EnlargesDetails(s) == (ease != SheetEase.PlainDetails))];
-        foreach (double thrift in (double[])[Sprawl.Generous, Sprawl.Thrifty, Sprawl.Stingy])
+        foreach (SheetThrift thrift in SheetThrift.Levels)
         {
             if (!CouldHold(projected, plain, thrift, letterings[^1]) || !wanted.Reverse().Any(others => CouldHold(projected, others, thrift, letterings[^1], Wary)))
                 continue;
             PaperBlock[] main = Main(projected, thrift);
             double width = WidthOf(main);
             // Where the usual is too wide, the narrowest tells whether thrift is any use.
-            if (width > _field.Width * Hopeless || main.Any(b => b.Bounds.Height > _field.Height) || (width > _field.Width && WidthOf(Main(projected, Sprawl.Stingy)) > _field.Width))
+            if (width > _field.Width * Hopeless || main.Any(b => b.Bounds.Height > _field.Height) || (width > _field.Width && WidthOf(Main(projected, SheetThrift.Levels[^1])) > _field.Width))
                 return null;
             // What finds no clear place with room all round finds none with less.
             if (IsUnclear(main, ref reason))
@@ -114,15 +114,15 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, P
         return room.CouldHold(blocks, least);
     }
 
-    private PaperBlock[] Main(ImmutableArray<ViewSource> projected, double thrift)
+    private PaperBlock[] Main(ImmutableArray<ViewSource> projected, SheetThrift thrift)
     {
-        store.Ahead(projected.Select(v => (v, scale.Factor)), style, thrift);
-        return [.. projected.Select(v => Captioned(v, scale, thrift))];
+        store.Ahead(projected.Select(v => (v, scale.Factor)), style, thrift.Main);
+        return [.. projected.Select(v => Captioned(v, scale, thrift.Main))];
     }
 
     private static double WidthOf(PaperBlock[] row) => row.Sum(b => b.Bounds.Width) + ((row.Length + 1) * Cell.Gap);
 
-    private PlotSheet? WithDetails(ImmutableArray<ViewSource> projected, PaperBlock[] main, DrawingScale[][] wanted, double[] letterings, double thrift, ref string? reason)
+    private PlotSheet? WithDetails(ImmutableArray<ViewSource> projected, PaperBlock[] main, DrawingScale[][] wanted, double[] letterings, SheetThrift thrift, ref string? reason)
     {
         // Where the smallest do not go in, all the larger are known not to; where they do, half of those left are asked about at a time.
         for (int from = 0, to = wanted.Length; from < to;)
@@ -155,7 +155,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, P
         _ => [.. style.NotesLettering],
     };
 
-    private PlotSheet? WithScales(ImmutableArray<ViewSource> projected, PaperBlock[] main, DrawingScale[] others, double[] letterings, double thrift, ref string? reason)
+    private PlotSheet? WithScales(ImmutableArray<ViewSource> projected, PaperBlock[] main, DrawingScale[] others, double[] letterings, SheetThrift thrift, ref string? reason)
     {
         if (!CouldHold(projected, others, thrift, letterings[^1]))
             return null;
@@ -163,9 +163,9 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, P
         for (int i = 0; i < details.Length; i++)
         {
             if (i % 2 == 0)
-                store.Ahead(Enumerable.Range(i, Math.Min(2, details.Length - i)).Select(k => (content.Others[k], others[k].Factor)), style, ForDetails(thrift));
-            bool isNew = !store.IsPlaced(content.Others[i], others[i].Factor, style, ForDetails(thrift));
-            details[i] = Captioned(content.Others[i], others[i], ForDetails(thrift));
+                store.Ahead(Enumerable.Range(i, Math.Min(2, details.Length - i)).Select(k => (content.Others[k], others[k].Factor)), style, thrift.Details);
+            bool isNew = !store.IsPlaced(content.Others[i], others[i].Factor, style, thrift.Details);
+            details[i] = Captioned(content.Others[i], others[i], thrift.Details);
             // One that turns out larger than it looked may settle it: then the others need not be placed.
             if (isNew && i + 1 < details.Length && !CouldHold(projected, others, thrift, letterings[^1], Wary))
                 return null;
@@ -189,23 +189,20 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, P
     /// <summary>A block's area, with half the least gap round it.</summary>
     private static double WithGap(Box2D block) => (block.Width + Cell.Gap) * (block.Height + Cell.Gap);
 
-    /// <summary>Details are narrow anyway: they follow the main views' thrift late.</summary>
-    private static double ForDetails(double thrift) => thrift == Sprawl.Stingy ? Sprawl.Thrifty : Sprawl.Generous;
-
     /// <summary>What is known of the views' sizes leaves hope.</summary>
     /// <param name="share">Of the room that annotations are estimated to take.</param>
-    private bool CouldHold(ImmutableArray<ViewSource> projected, DrawingScale[] others, double thrift, double least, double share = 1)
+    private bool CouldHold(ImmutableArray<ViewSource> projected, DrawingScale[] others, SheetThrift thrift, double least, double share = 1)
     {
         (double Width, double Height) row = (-Cell.Gap, 0);
         foreach (ViewSource view in projected)
         {
-            (double width, double height) = store.Estimate(view, scale.Factor, style, thrift, share);
+            (double width, double height) = store.Estimate(view, scale.Factor, style, thrift.Main, share);
             row = (row.Width + Cell.Gap + width, Math.Max(row.Height, height));
         }
 
         var blocks = new List<(double Width, double Height)>(1 + others.Length + content.Tables.Length + content.Blocks.Length) { row };
         for (int i = 0; i < others.Length; i++)
-            blocks.Add(store.Estimate(content.Others[i], others[i].Factor, style, ForDetails(thrift), share));
+            blocks.Add(store.Estimate(content.Others[i], others[i].Factor, style, thrift.Details, share));
         for (int i = 0; i < content.Tables.Length; i++)
             blocks.Add((store.Table(i, least).Bounds.Width, store.Table(i, least).Bounds.Height));
         foreach (PaperBlock block in content.Blocks)
