@@ -28,6 +28,10 @@ public readonly record struct Box2D(double MinX, double MinY, double MaxX, doubl
     public Box2D Union(Box2D other) =>
         new(double.MinNative(MinX, other.MinX), double.MinNative(MinY, other.MinY), double.MaxNative(MaxX, other.MaxX), double.MaxNative(MaxY, other.MaxY));
 
+    /// <summary>What lies in both; empty where they do not overlap.</summary>
+    public Box2D Intersection(Box2D other) =>
+        new(Math.Max(MinX, other.MinX), Math.Max(MinY, other.MinY), Math.Min(MaxX, other.MaxX), Math.Min(MaxY, other.MaxY));
+
     /// <summary>Grown by <paramref name="margin"/> on every side (shrunk when negative).</summary>
     public Box2D Inflated(double margin) => new(MinX - margin, MinY - margin, MaxX + margin, MaxY + margin);
 

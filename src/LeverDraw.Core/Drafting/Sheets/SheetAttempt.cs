@@ -9,27 +9,51 @@ using LeverDraw.Standards;
 namespace LeverDraw.Drafting.Sheets;
 
 /// <summary>One try at a sheet: a paper size, a main scale, a style. Details take the largest enlargement for which all is held.</summary>
-internal sealed class SheetAttempt(SheetContent content, SheetOptions options, PaperRoom room, DrawingScale scale, DraftingStyle style, SheetEase ease, BlockStore store)
+internal sealed class SheetAttempt
 {
-    /// <summary>A row this many times too wide is not made to fit by thrift (seen on random levers: it saves a third at most).</summary>
-    private const double Hopeless = 1.5;
-
-    /// <summary>Of the room that a view's annotations are estimated to take, what is counted on where others have turned out larger.</summary>
-    private const double Wary = 0.6;
-
-    /// <summary>Notes lettered smaller than this are legible, but no pleasure (ISO 3098 has 1.8 as its least).</summary>
-    private const double EasyNotes = 2.5;
-
-    private readonly Box2D _field = room.Field;
-
-    /// <summary>Whether this scale is tried once more with smaller lettering.</summary>
-    private bool SmallerStyleComes => style == DraftingStyle.Large || (style == DraftingStyle.Small && room.Sheet.Width.Millimetres * room.Sheet.Height.Millimetres <= SheetComposer.LargeSheet);
-
     /// <summary>A sheet whose ink takes three quarters of the field looks crowded; the next try may do better. A little less, since squares are coarse.</summary>
     public const double Crowded = 0.745;
 
     /// <summary>More than views that are not enlarged save of the field (seen: 0.045).</summary>
     private const double SavedByDetails = 0.06;
+
+    /// <summary>A row this many times too wide is not made to fit by thrift (seen on random levers: it saves a third at most).</summary>
+    private const double Hopeless = 1.5;
+
+    /// <summary>Notes lettered smaller than this are legible, but no pleasure (ISO 3098 has 1.8 as its least).</summary>
+    private const double EasyNotes = 2.5;
+
+    private readonly SheetContent _content;
+    private readonly SheetOptions _options;
+    private readonly PaperRoom _room;
+    private readonly DrawingScale _scale;
+    private readonly DraftingStyle _style;
+    private readonly SheetEase _ease;
+    private readonly BlockStore _store;
+    private readonly Box2D _field;
+
+    /// <summary>In the order in which they stand on the sheet, from the left.</summary>
+    private readonly ImmutableArray<ViewSource> _projected;
+
+    /// <summary>Heights of the notes' lettering, the best first.</summary>
+    private readonly double[] _letterings;
+    private readonly SheetProspect _prospect;
+
+    public SheetAttempt(SheetContent content, SheetOptions options, PaperRoom room, DrawingScale scale, DraftingStyle style, SheetEase ease, BlockStore store)
+    {
+        (_content, _options, _room, _scale, _style, _ease, _store) = (content, options, room, scale, style, ease, store);
+        _field = room.Field;
+        _projected = options.Projection == ProjectionMethod.ThirdAngle
+            ? [.. content.FromLeft, content.Front, .. content.FromRight]
+            : [.. content.FromRight, content.Front, .. content.FromLeft];
+        _letterings = ease switch
+        {
+            SheetEase.Full => [.. style.NotesLettering.Where(h => h >= EasyNotes)],
+            SheetEase.SmallNotes => [.. style.NotesLettering.Where(h => h < EasyNotes)],
+            _ => [.. style.NotesLettering],
+        };
+        _prospect = new SheetProspect(content, room, scale, style, _projected, store);
+    }
 
     /// <summary>Of a finished sheet: the share of the usable field that its blocks take, each with half the least gap round it.</summary>
     public double Fill { get; private set; }
@@ -40,104 +64,89 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, P
     /// <summary>The finished sheet, or null with the reason when it does not go on this paper at this scale.</summary>
     public PlotSheet? Run(out string? reason)
     {
-        reason = null;
-        double[] letterings = Letterings();
-        if (letterings.Length == 0 || (ease == SheetEase.PlainDetails && content.EnlargesDetailsFirst && SmallerStyleComes))
+        if (!IsPossible(out reason))
             return null;
-        string[] tooLong = store.TooLong(room.TitleWidth);
-        if (tooLong.Length > 0)
-        {
-            reason = "the title block's entries are too long: " + string.Join(", ", tooLong);
-            return null;
-        }
-
-        ImmutableArray<ViewSource> projected = options.Projection == ProjectionMethod.ThirdAngle
-            ? [.. content.FromLeft, content.Front, .. content.FromRight]
-            : [.. content.FromRight, content.Front, .. content.FromLeft];
-        if (CannotFit(projected))
-            return null;
-        DrawingScale[] plain = [.. content.Others.Select(_ => scale)];
-        var choices = new DetailScales(content, scale, store.SizeOf);
-        DrawingScale[][] wanted = [.. choices.All().Where(s => choices.EnlargesDetails(s) == (ease != SheetEase.PlainDetails))];
+        DrawingScale[] plain = [.. _content.Others.Select(_ => _scale)];
+        DrawingScale[][] wanted = Wanted();
         foreach (SheetThrift thrift in SheetThrift.Levels)
         {
-            if (!CouldHold(projected, plain, thrift, letterings[^1]) || !wanted.Reverse().Any(others => CouldHold(projected, others, thrift, letterings[^1], Wary)))
+            if (!_prospect.CouldHold(plain, thrift, _letterings[^1]) || !wanted.Reverse().Any(others => _prospect.CouldHold(others, thrift, _letterings[^1], SheetProspect.Wary)))
                 continue;
-            PaperBlock[] main = Main(projected, thrift);
+            PaperBlock[] main = Main(thrift);
             double width = WidthOf(main);
             // Where the usual is too wide, the narrowest tells whether thrift is any use.
-            if (width > _field.Width * Hopeless || main.Any(b => b.Bounds.Height > _field.Height) || (width > _field.Width && WidthOf(Main(projected, SheetThrift.Levels[^1])) > _field.Width))
+            if (width > _field.Width * Hopeless || main.Any(b => b.Bounds.Height > _field.Height) || (width > _field.Width && WidthOf(Main(SheetThrift.Levels[^1])) > _field.Width))
                 return null;
-            // What finds no clear place with room all round finds none with less.
+            // What finds no clear place with _room all round finds none with less.
             if (IsUnclear(main, ref reason))
                 return null;
             // What does not go in with nothing enlarged goes in with nothing larger either.
-            if (width <= _field.Width && CouldHold(projected, plain, thrift, letterings[^1]) && WithDetails(projected, main, wanted, letterings, thrift, ref reason) is { } plot)
+            if (width <= _field.Width && _prospect.CouldHold(plain, thrift, _letterings[^1]) && WithDetails(main, wanted, thrift, ref reason) is { } plot)
                 return plot;
         }
 
         return null;
     }
 
-    /// <summary>Whether all is likely to go in; then every view is placed, so that its size tells which other scales are too large.</summary>
-    public bool Begin()
+    /// <summary>Where this try is likely to succeed, places its views: most of them will be drawn so, and their sizes tell which larger scales are not worth placing anything for.</summary>
+    /// <returns>Whether it is likely.</returns>
+    public bool PlaceIfLikely()
     {
-        double[] letterings = Letterings();
-        if (letterings.Length == 0 || (ease == SheetEase.PlainDetails && content.EnlargesDetailsFirst && SmallerStyleComes) || store.TooLong(room.TitleWidth).Length > 0)
+        if (!IsPossible(out _) || Wanted() is not [.., var smallest] wanted || !_prospect.IsLikely(smallest, _letterings[^1]))
             return false;
-        ImmutableArray<ViewSource> projected = [.. content.FromLeft, content.Front, .. content.FromRight];
-        if (CannotFit(projected))
-            return false;
-        var choices = new DetailScales(content, scale, store.SizeOf);
-        DrawingScale[][] wanted = [.. choices.All().Where(s => choices.EnlargesDetails(s) == (ease != SheetEase.PlainDetails))];
-        if (wanted.Length == 0 || !IsLikely(projected, wanted[^1], letterings[^1]))
-            return false;
-        DrawingScale[] others = wanted.First(w => IsLikely(projected, w, letterings[^1]));
-        store.Ahead(projected.Select(v => (v, scale.Factor)).Concat(content.Others.Select((v, i) => (v, others[i].Factor))), style, Sprawl.Generous);
-        foreach (ViewSource view in projected)
-            store.View(view, scale.Factor, style, Sprawl.Generous);
-        for (int i = 0; i < others.Length; i++)
-            store.View(content.Others[i], others[i].Factor, style, Sprawl.Generous);
+        DrawingScale[] likely = wanted.First(others => _prospect.IsLikely(others, _letterings[^1]));
+        (ViewSource View, double Factor)[] all = [.. _projected.Select(v => (v, _scale.Factor)), .. _content.Others.Zip(likely, (view, own) => (view, own.Factor))];
+        _store.Ahead(all, _style, Sprawl.Generous);
+        foreach ((ViewSource view, double factor) in all)
+            _store.View(view, factor, _style, Sprawl.Generous);
         return true;
     }
 
-    private bool IsLikely(ImmutableArray<ViewSource> projected, DrawingScale[] others, double least)
+    /// <summary>Whether this scale is tried once more with smaller lettering.</summary>
+    private bool SmallerStyleComes => _style == DraftingStyle.Large || (_style == DraftingStyle.Small && _room.Sheet.Width.Millimetres * _room.Sheet.Height.Millimetres <= SheetComposer.LargeSheet);
+
+    private bool IsPossible(out string? reason)
     {
-        (double Width, double Height)[] row = [.. projected.Select(v => store.Guess(v, scale.Factor, style))];
-        (double Width, double Height)[] blocks =
-        [
-            (row.Sum(b => b.Width) + ((row.Length - 1) * Cell.Gap), row.Max(b => b.Height)),
-            .. content.Others.Select((v, i) => store.Guess(v, others[i].Factor, style)),
-            .. content.Tables.Select((_, i) => (store.Table(i, least).Bounds.Width, store.Table(i, least).Bounds.Height)),
-            .. content.Blocks.Select(b => (b.Bounds.Width, b.Bounds.Height)),
-        ];
-        return room.CouldHold(blocks, least);
+        reason = null;
+        if (_letterings.Length == 0 || (_ease == SheetEase.PlainDetails && _content.EnlargesDetailsFirst && SmallerStyleComes))
+            return false;
+        string[] tooLong = _store.TooLong(_room.TitleWidth);
+        if (tooLong.Length > 0)
+            reason = "the title block's entries are too long: " + string.Join(", ", tooLong);
+        return reason is null && !_prospect.CannotFit();
     }
 
-    private PaperBlock[] Main(ImmutableArray<ViewSource> projected, SheetThrift thrift)
+    /// <summary>The scales at which the other views may stand, best first.</summary>
+    private DrawingScale[][] Wanted()
     {
-        store.Ahead(projected.Select(v => (v, scale.Factor)), style, thrift.Main);
-        return [.. projected.Select(v => Captioned(v, scale, thrift.Main))];
+        var choices = new DetailScales(_content, _scale, _store.Sizes.SizeOf);
+        return [.. choices.All().Where(s => choices.EnlargesDetails(s) == (_ease != SheetEase.PlainDetails))];
+    }
+
+    private PaperBlock[] Main(SheetThrift thrift)
+    {
+        _store.Ahead(_projected.Select(v => (v, _scale.Factor)), _style, thrift.Main);
+        return [.. _projected.Select(v => Captioned(v, _scale, thrift.Main))];
     }
 
     private static double WidthOf(PaperBlock[] row) => row.Sum(b => b.Bounds.Width) + ((row.Length + 1) * Cell.Gap);
 
-    private PlotSheet? WithDetails(ImmutableArray<ViewSource> projected, PaperBlock[] main, DrawingScale[][] wanted, double[] letterings, SheetThrift thrift, ref string? reason)
+    private PlotSheet? WithDetails(PaperBlock[] main, DrawingScale[][] wanted, SheetThrift thrift, ref string? reason)
     {
         // Where the smallest do not go in, all the larger are known not to; where they do, half of those left are asked about at a time.
         for (int from = 0, to = wanted.Length; from < to;)
         {
             int middle = to == wanted.Length ? to - 1 : (from + to) / 2;
-            (from, to) = CouldHold(projected, wanted[middle], thrift, letterings[^1]) ? (from, middle) : (middle + 1, to);
+            (from, to) = _prospect.CouldHold(wanted[middle], thrift, _letterings[^1]) ? (from, middle) : (middle + 1, to);
         }
 
         PlotSheet? calmest = null;
         double least = double.PositiveInfinity;
         foreach (DrawingScale[] others in wanted)
         {
-            if (WithScales(projected, main, others, letterings, thrift, ref reason) is not { } plot)
+            if (WithScales(main, others, thrift, ref reason) is not { } plot)
                 continue;
-            double ink = Fill < Crowded ? Fill : InkShare.Of(plot.Items, _field, room.Title);
+            double ink = Fill < Crowded ? Fill : InkShare.Of(plot.Items, _field, _room.Title);
             if (ink < least)
                 (calmest, least) = (plot, ink);
             if (ink <= Crowded || ink > Crowded + SavedByDetails)
@@ -148,39 +157,32 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, P
         return calmest;
     }
 
-    private double[] Letterings() => ease switch
+    private PlotSheet? WithScales(PaperBlock[] main, DrawingScale[] others, SheetThrift thrift, ref string? reason)
     {
-        SheetEase.Full => [.. style.NotesLettering.Where(h => h >= EasyNotes)],
-        SheetEase.SmallNotes => [.. style.NotesLettering.Where(h => h < EasyNotes)],
-        _ => [.. style.NotesLettering],
-    };
-
-    private PlotSheet? WithScales(ImmutableArray<ViewSource> projected, PaperBlock[] main, DrawingScale[] others, double[] letterings, SheetThrift thrift, ref string? reason)
-    {
-        if (!CouldHold(projected, others, thrift, letterings[^1]))
+        if (!_prospect.CouldHold(others, thrift, _letterings[^1]))
             return null;
         var details = new PaperBlock[others.Length];
         for (int i = 0; i < details.Length; i++)
         {
             if (i % 2 == 0)
-                store.Ahead(Enumerable.Range(i, Math.Min(2, details.Length - i)).Select(k => (content.Others[k], others[k].Factor)), style, thrift.Details);
-            bool isNew = !store.IsPlaced(content.Others[i], others[i].Factor, style, thrift.Details);
-            details[i] = Captioned(content.Others[i], others[i], thrift.Details);
+                _store.Ahead(Enumerable.Range(i, Math.Min(2, details.Length - i)).Select(k => (_content.Others[k], others[k].Factor)), _style, thrift.Details);
+            bool isNew = !_store.IsPlaced(_content.Others[i], others[i].Factor, _style, thrift.Details);
+            details[i] = Captioned(_content.Others[i], others[i], thrift.Details);
             // One that turns out larger than it looked may settle it: then the others need not be placed.
-            if (isNew && i + 1 < details.Length && !CouldHold(projected, others, thrift, letterings[^1], Wary))
+            if (isNew && i + 1 < details.Length && !_prospect.CouldHold(others, thrift, _letterings[^1], SheetProspect.Wary))
                 return null;
         }
 
         if (IsUnclear(details, ref reason))
             return null;
-        foreach (double lettering in letterings)
+        foreach (double lettering in _letterings)
         {
-            PaperBlock[] tables = [.. content.Tables.Select((_, i) => store.Table(i, lettering)), .. content.Blocks];
-            PaperBlock[] notes = [.. room.Notes(lettering)];
-            if (SheetArrangement.Best(_field, room.Title, main, [.. details, .. tables], notes) is not { } placed)
+            PaperBlock[] tables = [.. _content.Tables.Select((_, i) => _store.Table(i, lettering)), .. _content.Blocks];
+            PaperBlock[] notes = [.. _room.Notes(lettering)];
+            if (SheetArrangement.Best(_field, _room.Title, main, [.. details, .. tables], notes) is not { } placed)
                 continue;
-            Fill = placed.Select(p => p.Block.Bounds).Sum(WithGap) / ((_field.Width * _field.Height) - (room.Title.Width * room.Title.Height));
-            return new SheetAssembly(content, options, room.Sheet, scale, style).Of(placed, room.Title);
+            Fill = placed.Select(p => p.Block.Bounds).Sum(WithGap) / ((_field.Width * _field.Height) - (_room.Title.Width * _room.Title.Height));
+            return new SheetAssembly(_content, _options, _room.Sheet, _scale, _style).Of(placed, _room.Title);
         }
 
         return null;
@@ -188,27 +190,6 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, P
 
     /// <summary>A block's area, with half the least gap round it.</summary>
     private static double WithGap(Box2D block) => (block.Width + Cell.Gap) * (block.Height + Cell.Gap);
-
-    /// <summary>What is known of the views' sizes leaves hope.</summary>
-    /// <param name="share">Of the room that annotations are estimated to take.</param>
-    private bool CouldHold(ImmutableArray<ViewSource> projected, DrawingScale[] others, SheetThrift thrift, double least, double share = 1)
-    {
-        (double Width, double Height) row = (-Cell.Gap, 0);
-        foreach (ViewSource view in projected)
-        {
-            (double width, double height) = store.Estimate(view, scale.Factor, style, thrift.Main, share);
-            row = (row.Width + Cell.Gap + width, Math.Max(row.Height, height));
-        }
-
-        var blocks = new List<(double Width, double Height)>(1 + others.Length + content.Tables.Length + content.Blocks.Length) { row };
-        for (int i = 0; i < others.Length; i++)
-            blocks.Add(store.Estimate(content.Others[i], others[i].Factor, style, thrift.Details, share));
-        for (int i = 0; i < content.Tables.Length; i++)
-            blocks.Add((store.Table(i, least).Bounds.Width, store.Table(i, least).Bounds.Height));
-        foreach (PaperBlock block in content.Blocks)
-            blocks.Add((block.Bounds.Width, block.Bounds.Height));
-        return room.CouldHold([.. blocks], least);
-    }
 
     private static bool IsUnclear(PaperBlock[] views, ref string? reason)
     {
@@ -218,27 +199,11 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, P
         return unplaced.Length > 0;
     }
 
-    /// <summary>Bare views plus one tier all round: cheap to know before anything is placed.</summary>
-    private bool CannotFit(ImmutableArray<ViewSource> views)
-    {
-        double ring = style.FirstTier + 4;
-        double width = 0;
-        double height = 0;
-        foreach (ViewSource view in views)
-        {
-            Box2D box = store.Bare(view);
-            width += (box.Width * scale.Factor) + ring;
-            height = Math.Max(height, (box.Height * scale.Factor) + ring);
-        }
-
-        return width > _field.Width || height > _field.Height || (height > _field.Height - room.Title.Height && width > room.Title.MinX - _field.MinX + 1 && room.Title.Width >= _field.Width);
-    }
-
     private PaperBlock Captioned(ViewSource view, DrawingScale own, double thrift)
     {
-        ViewBlock block = store.View(view, own.Factor, style, thrift);
+        ViewBlock block = _store.View(view, own.Factor, _style, thrift);
         if (view.Title is { } name)
-            block = block.Captioned(own == scale ? name : name + "  (" + own.Text + ")", style);
+            block = block.Captioned(own == _scale ? name : name + "  (" + own.Text + ")", _style);
         return PaperBlock.Of(block);
     }
 }

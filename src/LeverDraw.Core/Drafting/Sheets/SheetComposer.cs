@@ -39,7 +39,8 @@ public static class SheetComposer
         foreach (SheetFormat sheet in sheets)
         {
             var room = new PaperRoom(sheet, content, store);
-            _ = Tries(sheet, sheet == sheets[^1], options).Any(t => new SheetAttempt(content, options, room, t.Scale, t.Style, t.Ease, store).Begin());
+            // From where the sheet is likely to end: what is known by then spares most of the larger scales.
+            _ = Tries(sheet, sheet == sheets[^1], options).Any(t => new SheetAttempt(content, options, room, t.Scale, t.Style, t.Ease, store).PlaceIfLikely());
             foreach ((DrawingScale scale, DraftingStyle style, SheetEase ease) in Tries(sheet, sheet == sheets[^1], options))
             {
                 // Better crowded at full size than with room to spare below it.
