@@ -10,6 +10,9 @@ public sealed record BlockInk(ImmutableArray<PlotItem> Items, ImmutableArray<Plo
     /// <summary>The box it takes where that may be another than the block was estimated at.</summary>
     public Box2D? Taken { get; init; }
 
+    public BlockInk Moved(Vector2D by) =>
+        new([.. Items.Select(i => i.Moved(by))], [.. Dimensions.Select(d => d.Moved(by))]) { Taken = Taken?.Moved(by) };
+
     /// <param name="box">Of what is added.</param>
     public BlockInk With(PlotItem more, Box2D box) => this with { Items = Items.Add(more), Taken = Taken?.Union(box) };
 }

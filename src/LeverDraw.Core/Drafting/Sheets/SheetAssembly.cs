@@ -18,13 +18,13 @@ internal sealed class SheetAssembly(SheetContent content, SheetOptions options, 
         var views = ImmutableArray.CreateBuilder<PlotView>();
         PlacedBlock[] ordered = [.. InOrder(placed)];
         BlockInk[] inks = Inks(ordered, title);
-        items.AddRange(SheetFrame.Draw(sheet, [title, .. ordered.Select((p, i) => (inks[i].Taken ?? p.Block.Bounds).Moved(p.Shift))]));
+        items.AddRange(SheetFrame.Draw(sheet, [title, .. ordered.Select((p, i) => inks[i].Taken ?? p.Block.Bounds.Moved(p.Shift))]));
         items.AddRange(TitleBlockInk.Draw(content.Title, scale.Text, sheet.Name, options.Projection, title));
         for (int i = 0; i < ordered.Length; i++)
         {
             (PlacedBlock block, BlockInk ink) = (ordered[i], inks[i]);
-            items.AddRange(ink.Items.Select(i => i.Moved(block.Shift)));
-            dimensions.AddRange(ink.Dimensions.Select(d => d.Moved(block.Shift)));
+            items.AddRange(ink.Items);
+            dimensions.AddRange(ink.Dimensions);
             if (block.Block.View is not { } view)
                 continue;
             Transform2D toPaper = view.Source.Orientation with { Scale = view.Scale, Translation = block.Shift };
@@ -52,14 +52,14 @@ internal sealed class SheetAssembly(SheetContent content, SheetOptions options, 
         return placed.OrderBy(p => p.Block.View is { } view ? Array.IndexOf(order, view.Source) : order.Length);
     }
 
-    /// <summary>Each block's ink, where a view's annotations may use the white that is left round it; side by side on the processors there are.</summary>
+    /// <summary>Each block's ink on the sheet, where a view's annotations may use the white that is left round it; side by side on the processors there are.</summary>
     private BlockInk[] Inks(PlacedBlock[] ordered, Box2D title)
     {
         Box2D inside = SheetFrame.Field(sheet).Inflated(-Cell.Gap);
         Box2D[] boxes = [.. ordered.Select(p => p.Block.Bounds.Moved(p.Shift)), title];
         int views = ordered.Count(p => p.Block.View is not null);
-        return SideBySide.Make(ordered.Length, i => ordered[i].Block.View is { } view
+        return SideBySide.Make(ordered.Length, i => (ordered[i].Block.View is { } view
             ? view.DrawWithin(SpareRoom.Of(i, boxes, views, inside).Moved(-ordered[i].Shift))
-            : ordered[i].Block.Draw());
+            : ordered[i].Block.Draw()).Moved(ordered[i].Shift));
     }
 }

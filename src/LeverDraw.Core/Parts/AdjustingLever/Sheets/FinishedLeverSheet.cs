@@ -24,17 +24,25 @@ public static class FinishedLeverSheet
             new SectionEnd("section.left", LeverLetters.Section, new Point2D(-half, 0), new Vector2D(-1, 0), new Vector2D(0, -1)),
             new SectionEnd("section.right", LeverLetters.Section, new Point2D(half, 0), new Vector2D(1, 0), new Vector2D(0, -1)),
         ];
-        ViewSource fork = Of("fork", null, LeverViews.Fork(lever), [.. LeverForkAnnotations.Of(lever, text), .. cut]);
-        ViewSource side = Of("side", null, LeverViews.Side(lever), LeverSideAnnotations.Of(lever, text, levelNoted: true));
-        side = side with { Edges = [.. side.Edges, LeverNoseDetail.Mark(lever), LeverPadDetail.Mark(lever), .. LeverArmAnnotations.Lines(lever)] };
+        List<Func<ViewSource>> views =
+        [
+            () => Of("fork", null, LeverViews.Fork(lever), [.. LeverForkAnnotations.Of(lever, text), .. cut]),
+            () => Side(lever, text),
+            () => Section(lever, text),
+            () => LeverNoseDetail.Of(lever, text),
+            () => LeverPadDetail.Of(lever, text),
+        ];
+        if (LeverTongueView.IsNeeded(lever))
+            views.Add(() => LeverTongueView.Of(lever, text));
         ViewSource Dressed(ViewSource view) => view with { Annotations = LeverSymbols.Dress(view.Annotations, lever, text) };
+        ViewSource[] made = SideBySide.Make(views.Count, i => Dressed(views[i]()));
         return new SheetContent(
             Kind,
             PartState.Finished,
-            Dressed(fork),
-            [Dressed(side)],
+            made[0],
+            [made[1]],
             [],
-            [.. Others(lever, text).Select(Dressed)],
+            [.. made[2..]],
             LeverNotes.Finished(lever, profile, text),
             SheetTitle.Of(profile, "ADJUSTING LEVER", "PART DRAWING, FINISHED PART", LeverNotes.GeneralTolerance, options.Units))
         {
@@ -57,10 +65,10 @@ public static class FinishedLeverSheet
         return SheetSizes.Of(said, LeverNotes.Sizes(lever));
     }
 
-    private static ImmutableArray<ViewSource> Others(Lever lever, DimensionText text)
+    private static ViewSource Side(Lever lever, DimensionText text)
     {
-        ImmutableArray<ViewSource> details = [Section(lever, text), LeverNoseDetail.Of(lever, text), LeverPadDetail.Of(lever, text)];
-        return LeverTongueView.IsNeeded(lever) ? details.Add(LeverTongueView.Of(lever, text)) : details;
+        ViewSource side = Of("side", null, LeverViews.Side(lever), LeverSideAnnotations.Of(lever, text, levelNoted: true));
+        return side with { Edges = [.. side.Edges, LeverNoseDetail.Mark(lever), LeverPadDetail.Mark(lever), .. LeverArmAnnotations.Lines(lever)] };
     }
 
     /// <summary>The cut face is no outline to cut along: its loops go out as edges.</summary>
