@@ -11,5 +11,5 @@ public sealed record BlockInk(ImmutableArray<PlotItem> Items, ImmutableArray<Plo
     public Box2D? Taken { get; init; }
 
     /// <param name="box">Of what is added.</param>
-    public BlockInk With(PlotItem more, Box2D box) => this with { Items = Items.Add(more), Taken = Taken?.Union(box) };
+    public BlockInk With(IEnumerable<PlotItem> more, Box2D box) => this with { Items = Items.AddRange(more), Taken = Taken?.Union(box) };
 }

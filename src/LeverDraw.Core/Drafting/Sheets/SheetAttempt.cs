@@ -203,7 +203,7 @@ internal sealed class SheetAttempt(SheetContent content, SheetOptions options, P
     {
         ViewBlock block = store.View(view, own.Factor, style, thrift);
         if (view.Title is { } name)
-            block = block.Captioned(own == scale ? name : name + "  (" + own.Text + ")", style);
+            block = block.Captioned(name, style, own == scale ? "" : "  (" + own.Text + ")");
         return PaperBlock.Of(block);
     }
 }
