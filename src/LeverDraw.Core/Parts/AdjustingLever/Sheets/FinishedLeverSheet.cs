@@ -34,7 +34,7 @@ public static class FinishedLeverSheet
             Dressed(fork),
             [Dressed(side)],
             [],
-            [.. Others(lever, text).Select(Dressed)],
+            [.. Others(lever, text).Select(Dressed).Select(v => v.Title == LeverLetters.Nose && LeverSymbols.NoseEnd(lever) is { } end ? v with { Annotations = [.. v.Annotations, end] } : v)],
             LeverNotes.Finished(lever, profile, text),
             SheetTitle.Of(profile, "ADJUSTING LEVER", "PART DRAWING, FINISHED PART", LeverNotes.GeneralTolerance, options.Units))
         {
