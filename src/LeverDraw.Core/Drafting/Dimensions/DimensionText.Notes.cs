@@ -38,13 +38,10 @@ public sealed partial class DimensionText
         ? Plain(most, unit)
         : FinePlain(Length.FromInches(Math.Floor((most.Inches * 1e4) + 1e-6) / 1e4), unit));
 
-    /// <summary>The sign of edges that are broken by a least and a most, in the sheet's first unit; inches rounded inwards.</summary>
-    public EdgeSign BrokenEdge(Length least, Length most)
-    {
-        if (First == LengthUnit.Inch)
-            (least, most) = (Length.FromInches(Math.Ceiling((least.Inches * 1e3) - 1e-6) / 1e3), Length.FromInches(Math.Floor((most.Inches * 1e3) + 1e-6) / 1e3));
-        return new EdgeSign("−" + Plain(least, First), "−" + Plain(most, First));
-    }
+    /// <summary>The sign of edges that are broken by a least and a most, in every unit of the sheet; inches rounded inwards.</summary>
+    public EdgeSign BrokenEdge(Length least, Length most) => new(
+        InEachUnit(unit => "−" + Plain(unit == LengthUnit.Inch ? Length.FromInches(Math.Ceiling((least.Inches * 1e3) - 1e-6) / 1e3) : least, unit)),
+        InEachUnit(unit => "−" + Plain(unit == LengthUnit.Inch ? Length.FromInches(Math.Floor((most.Inches * 1e3) + 1e-6) / 1e3) : most, unit)));
 
     /// <summary>The numbers of one column, all with as many decimals, by unit one above the other. Millimetres without trailing zeros that none of them needs.</summary>
     /// <param name="inchDecimals">Of every inch number.</param>

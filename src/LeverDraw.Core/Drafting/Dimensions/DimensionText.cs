@@ -92,8 +92,13 @@ public sealed partial class DimensionText(ShownUnits units, ToleranceForm form =
     public static string TaperRatio(Taper taper) => TaperText.Format(taper);
 
     /// <summary>Width of a tolerance zone in the sheet's first unit; inches rounded down to a tenth of a thousandth, never wider.</summary>
-    public string Zone(Length width) => First == LengthUnit.Millimetre
-        ? Plain(width, First)
+    public string Zone(Length width) => Zone(width, First);
+
+    /// <summary>The same in every unit of the sheet, for a note: a frame has room for one.</summary>
+    public string ZoneInEachUnit(Length width) => InEachUnit(unit => Zone(width, unit));
+
+    private string Zone(Length width, LengthUnit unit) => unit == LengthUnit.Millimetre
+        ? Plain(width, unit)
         : (Math.Floor((width.Inches * 1e4) + 1e-6) / 1e4).ToString(".0###", CultureInfo.InvariantCulture);
 
     /// <summary>Inches in the second place never leave the millimetres shown before them, which may be rounded inwards already. Millimetres after inches are what was meant, and stay so.</summary>

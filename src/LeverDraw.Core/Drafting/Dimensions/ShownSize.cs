@@ -7,8 +7,8 @@ namespace LeverDraw.Drafting.Dimensions;
 
 /// <summary>
 /// The numbers of a toleranced size as they are lettered: nominal and both limits, exact decimals in one unit.
-/// The limits shown never lie outside the true ones: each is rounded inwards. A nominal size that lies within its limits is shown within the limits shown, with a decimal or two more where need be,
-/// or rounded inwards like the limits where no decimal helps (a hole's nominal size is its least one).
+/// The limits shown never lie outside the true ones: each is rounded inwards. A nominal size that lies within its limits is shown within the limits shown, with a decimal or two more where need be in a fit or an inch size,
+/// or rounded inwards like the limits (a hole's nominal size is its least one).
 /// </summary>
 /// <param name="Decimals">Of the nominal size.</param>
 /// <param name="LimitDecimals">Of the limits.</param>
@@ -80,7 +80,9 @@ internal readonly record struct ShownSize(LengthUnit Unit, decimal Nominal, int 
             InchLimits shown = InchRounding.Limits(limits, most).Value;
             // As many decimals as the limits: the reader compares them, or adds the deviations.
             decimal nominal = Rounded(size.Nominal, LengthUnit.Inch, most);
-            if (!inside || (nominal >= shown.MinInches && nominal <= shown.MaxInches))
+            // More of them only for a fit, or a size meant in inches: elsewhere the nominal size of a size in millimetres is as well rounded inwards like its limits.
+            bool worthIt = most == fewest.Decimals || size.Tolerance is ZoneTolerance || Math.Abs((decimal)size.Nominal.Inches - nominal) < 1e-8m;
+            if (worthIt && (!inside || (nominal >= shown.MinInches && nominal <= shown.MaxInches)))
                 return new ShownSize(LengthUnit.Inch, nominal, most, shown.MinInches, shown.MaxInches, most);
         }
 

@@ -14,5 +14,5 @@ public sealed record BlockInk(ImmutableArray<PlotItem> Items, ImmutableArray<Plo
         new([.. Items.Select(i => i.Moved(by))], [.. Dimensions.Select(d => d.Moved(by))]) { Taken = Taken?.Moved(by) };
 
     /// <param name="box">Of what is added.</param>
-    public BlockInk With(PlotItem more, Box2D box) => this with { Items = Items.Add(more), Taken = Taken?.Union(box) };
+    public BlockInk With(IEnumerable<PlotItem> more, Box2D box) => this with { Items = Items.AddRange(more), Taken = Taken?.Union(box) };
 }

@@ -203,7 +203,7 @@ internal sealed class SheetAttempt
     {
         ViewBlock block = _store.View(view, own.Factor, _style, thrift);
         if (view.Title is { } name)
-            block = block.Captioned(own == _scale ? name : name + "  (" + own.Text + ")", _style);
+            block = block.Captioned(name, _style, own == _scale ? "" : "  (" + own.Text + ")");
         return PaperBlock.Of(block);
     }
 }

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using LeverDraw.Drafting.Layout;
-using LeverDraw.Drafting.Lettering;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Geometry;
 
@@ -23,10 +22,12 @@ public sealed record ViewBlock(ViewSource Source, double Scale, Box2D Bounds, Bo
     public BlockInk Draw() => DrawWithin(Bounds);
 
     /// <summary>The same with a caption over the middle of the view.</summary>
-    public ViewBlock Captioned(string caption, DraftingStyle style)
+    /// <param name="scale">The words after the name, and after the sign of a turned view: the view's own scale, or none.</param>
+    public ViewBlock Captioned(string name, DraftingStyle style, string scale = "")
     {
         double height = style.CaptionLettering;
-        double width = StrokeLettering.WidthOf(caption, height);
+        var caption = new ViewCaption(name, Source.Turned, scale, height);
+        double width = caption.Width;
         var anchor = new Point2D(Core.Centre.X - (width / 2), Bounds.MaxY + (CaptionGap * height));
         Func<Box2D, BlockInk> bare = DrawWithin;
         double under = Bounds.MaxY;
@@ -34,7 +35,7 @@ public sealed record ViewBlock(ViewSource Source, double Scale, Box2D Bounds, Bo
         return this with
         {
             Bounds = Bounds.Union(ink),
-            DrawWithin = room => bare(room with { MaxY = Math.Min(room.MaxY, under) }).With(StrokeLettering.Compose(caption, anchor, height, 0, null, Source.Id), ink),
+            DrawWithin = room => bare(room with { MaxY = Math.Min(room.MaxY, under) }).With(caption.Ink(anchor, Source.Id), ink),
         };
     }
 }

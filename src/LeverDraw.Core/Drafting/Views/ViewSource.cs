@@ -26,6 +26,9 @@ public sealed record ViewSource(string Id, string? Title)
     /// <summary>Turn (and mirror) of the view on the sheet; scale 1, no shift.</summary>
     public Transform2D Orientation { get; init; } = Transform2D.Identity;
 
+    /// <summary>How far the view stands turned from the position in which its arrow sees it, radians, counter-clockwise; its caption says so.</summary>
+    public double Turned { get; init; }
+
     /// <summary>True for a view at the sheet's main scale; others may be enlarged.</summary>
     public bool IsMain { get; init; } = true;
 

@@ -78,7 +78,7 @@ public static class LeverFields
 
     public static SizeField PadEndCorner { get; } = new("pads.end_corner", "re", "Corner radius of square pad ends.", 0, 2, 0.3) { OnlyWhen = new(PadEnd, [Square]) };
 
-    public static SizeField PadOffset { get; } = new("pads.offset", "e", "Most that one pad may stand before the other.", 0, 0.3, 0.1);
+    public static SizeField PadOffset { get; } = new("pads.offset", "e", "Most that one pad may stand before the other: width of the one zone that holds both pads' mid-planes; zero states none.", 0, 0.3, 0.1);
 
     public static AngleField Sweep { get; } = new("tongue.sweep", "sw", "Angle from the arms' line to the tongue's mid-line.", 0, 60);
 
@@ -126,7 +126,7 @@ public static class LeverFields
 
     public static RoughnessField PadTexture { get; } = new("texture.pads", "Ra", "Greatest roughness of the pads' faces, micrometres.", 25, 1.6);
 
-    public static RoughnessField TongueTexture { get; } = new("texture.tongue", "Ra", "Greatest roughness of the tongue's flanks, micrometres.", 25, 3.2);
+    public static RoughnessField TongueTexture { get; } = new("texture.tongue", "Ra", "Greatest roughness of the tongue's nose and filed flanks, micrometres.", 25, 3.2);
 
     public static RoughnessField HeadTexture { get; } = new("texture.head", "Ra", "Greatest roughness of the head's side faces, micrometres.", 25, 3.2);
 

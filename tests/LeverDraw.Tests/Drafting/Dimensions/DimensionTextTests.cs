@@ -31,6 +31,16 @@ public class DimensionTextTests
         Assert.Equal(decimals, label.Decimals);
     }
 
+    // 11.4 mm = .448819 in, 11.7 = .460630: the least .4489, and the nominal size, which is the least, with it; no fifth decimal for one limit's sake. 14 mm = .551181: .5512 lies inside as it is.
+    [Theory]
+    [InlineData(MmIn, 11.4, 0.3, "11.4 +0.3/0\n[.4489 +.0117/0]")]
+    [InlineData(MmIn, 14, 0.3, "14 +0.3/0\n[.5512 +.0117/0]")]
+    [InlineData(In, 11.4, 0.3, ".4489 +.0117/0")]
+    // Meant in inches to five decimals: kept.
+    [InlineData(In, 11.400028, 0.3, ".44882 +.01181/0")]
+    public void Size_NominalAtItsLimit_TakesNoMoreDecimalsThanTheLimits(ShownUnits units, double millimetres, double upper, string text) =>
+        Assert.Equal(text, new DimensionText(units).Size(new SizeValue(Length.FromMillimetres(millimetres), new DeviationTolerance(Length.FromMillimetres(upper), Length.Zero))).ToString());
+
     // Inches: the lower limit rounded up, the upper down.
     [Theory]
     [InlineData(Mm, 3.423, "H7", "3.423 H7 (3.423 / 3.435)")]

@@ -73,12 +73,30 @@ public class ViewInkTests
     [Fact]
     public void Build_Caption_StandsOverTheView()
     {
-        ViewBlock block = Build(new ViewSource("v", "A–A") { Outlines = [new PlotOutline("square", Square)] }).Captioned("A–A  (5:1)", DraftingStyle.Small);
+        ViewBlock block = Build(new ViewSource("v", "A–A") { Outlines = [new PlotOutline("square", Square)] }).Captioned("A–A", DraftingStyle.Small, "  (5:1)");
         PlotText caption = Assert.Single(block.Items.OfType<PlotText>());
         Assert.Equal(("A–A  (5:1)", 3.5), (caption.Text, caption.Height));
         Assert.True(caption.Anchor.Y > 10);
         Assert.Equal(0, caption.Anchor.X + (caption.Width / 2), 6);
         Assert.True(block.Bounds.MaxY > caption.Anchor.Y + 3.5);
+    }
+
+    /// <summary>Letter, arc with its arrowhead at the end the view is turned to, angle, scale: in a row, over the middle.</summary>
+    [Theory]
+    [InlineData(40, true)]
+    [InlineData(-30, false)]
+    public void Build_CaptionOfATurnedView_SaysWhichWayAndHowFar(double degrees, bool left)
+    {
+        ViewBlock block = Build(new ViewSource("v", "G") { Outlines = [new PlotOutline("square", Square)], Turned = degrees * Math.PI / 180 }).Captioned("G", DraftingStyle.Small, "  (5:1)");
+        PlotText[] words = [.. block.Items.OfType<PlotText>()];
+        Assert.Equal(["G", left ? "40°  (5:1)" : "30°  (5:1)"], words.Select(w => w.Text));
+        Box2D arc = block.Items.OfType<PlotStroke>().Single(s => s.Role == LineRole.Symbol).Edge.Box;
+        PlotFill head = Assert.Single(block.Items.OfType<PlotFill>());
+        Assert.True(words[0].Anchor.X + words[0].Width < arc.MinX && arc.MaxX < words[1].Anchor.X);
+        Assert.Equal(left ? arc.MinX : arc.MaxX, head.Corners[0].X, 9);
+        Assert.Equal(words[0].Anchor.Y, head.Corners[0].Y, 9);
+        Assert.Equal(words[0].Anchor.Y + 3.5, arc.MaxY, 9);
+        Assert.Equal(0, (words[0].Anchor.X + words[1].Anchor.X + words[1].Width) / 2, 6);
     }
 
     private static ViewBlock Build(ViewSource view, double scale = 2) => new AnnotatedView(view, scale, DraftingStyle.Small).Place(0.25);

@@ -1,5 +1,7 @@
 using LeverDraw.Drafting.Annotations;
 using LeverDraw.Drafting.Plotting;
+using LeverDraw.Drafting.Sheets;
+using LeverDraw.Drafting.Symbols;
 using LeverDraw.Parts.AdjustingLever;
 using LeverDraw.Profiles;
 using LeverDraw.Tests.Support;
@@ -32,7 +34,51 @@ public class LeverSymbolsTests
     public void Sheet_DatumLetters_StandOnceEach(string name)
     {
         PlotSheet sheet = SheetMaker.Draw(name, SheetMaker.Options("A3"));
-        Assert.Equal(3, sheet.Items.OfType<PlotFill>().Count(f => f.Role == LineRole.Symbol));
+        // The tongue's view has the arrowhead of its turn.
+        Assert.Equal(3, sheet.Items.OfType<PlotFill>().Count(f => f.Role == LineRole.Symbol && f.View != "tongue"));
+    }
+
+    /// <summary>Signs and notes agree: every face that the casting has stock on (LeverStock) carries the bar, the general sign is the circle, and the note names the only exception.</summary>
+    [Theory]
+    [MemberData(nameof(Levers))]
+    public void Sheet_MachinedFaces_CarrySignsAndTheRestIsForbidden(string name)
+    {
+        SheetContent content = SheetMaker.Content(name, SheetMaker.Options("A3"));
+        Lever lever = SheetMaker.Lever(name);
+        string[] signed = [.. content.Views.SelectMany(v => v.Annotations).Where(a => a.Label.Texture?.Process == TextureProcess.Removal).Select(a => a.Name).Order(StringComparer.Ordinal)];
+        string[] expected = [lever.Boss is null ? "head.width" : "boss.over_both", "hole.diameter", "pads.thickness", "tongue.thickness"];
+        // A bulb's thickness is its nose's diameter.
+        Assert.Equal([.. expected.Concat(lever.Forms.Tongue == LeverFields.Bulb ? [] : ["tongue.nose"]).Order(StringComparer.Ordinal)], signed);
+        Assert.Equal(TextureProcess.NoRemoval, content.Signs!.Rest.Process);
+        Assert.Contains("MACHINE WHERE SIGNED, FORK'S GAP ONLY IF NOT HELD AS CAST.", content.Notes);
+    }
+
+    [Fact]
+    public void Sheet_ParallelTongue_SignsItsEndAndCorners()
+    {
+        ValueBag values = DemoLevers.Middle().With(LeverFields.TongueForm, LeverFields.Parallel);
+        Annotation[] nose = [.. SheetMaker.Content(SheetMaker.Around("lever", values), SheetMaker.Options("A3")).Views.Single(v => v.Id == "nose").Annotations];
+        Assert.Equal("Ra 3.2", Assert.Single(nose.OfType<SurfaceTexture>()).Sign.Text);
+        Assert.Equal("Ra 3.2", nose.Single(a => a.Name == LeverFields.NoseRadius.Name).Label.Texture?.Text);
+    }
+
+    /// <summary>Without a tolerance the gap is as cast like the rest; another toleranced size is named in general.</summary>
+    [Fact]
+    public void Notes_CastSizes_AreMachinedOnlyIfToleranced()
+    {
+        Assert.Contains("MACHINE WHERE SIGNED.", SheetMaker.Content(SheetMaker.Around("lever", DemoLevers.Middle().With(LeverFields.ForkGap, 14)), SheetMaker.Options("A3")).Notes);
+        ValueBag width = DemoLevers.Middle().With(LeverFields.ForkGap, 14).With(LeverFields.ArmWidth, 5.2, 0.1);
+        Assert.Contains("MACHINE WHERE SIGNED, OTHER TOLERANCED SIZES ONLY IF NOT HELD AS CAST.", SheetMaker.Content(SheetMaker.Around("lever", width), SheetMaker.Options("A3")).Notes);
+    }
+
+    // 0.05, 0.1, 0.2 mm are .00197, .00394, .00787 in: never a wider zone. Edges: .00787 up, .01575 down.
+    [Fact]
+    public void Sheet_TwoUnits_SaysFramesAndEdgesInBoth()
+    {
+        SheetContent content = SheetMaker.Content("levers/middle", SheetMaker.Options("A3", ShownUnits.MillimetresAndInches));
+        Assert.Contains(content.Notes, n => n.Contains("FRAMES: 0.05 [.0019], 0.1 [.0039], 0.2 [.0078].", StringComparison.Ordinal));
+        Assert.Equal(new EdgeSign("−0.2 [−.008]", "−0.4 [−.015]"), content.Signs!.Edges);
+        Assert.DoesNotContain(SheetMaker.Content("levers/middle", SheetMaker.Options("A3")).Notes, n => n.Contains("FRAMES", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -61,7 +107,7 @@ public class LeverSymbolsTests
     [Fact]
     public void Zone_Inches_AreNeverWider()
     {
-        PlotSheet sheet = SheetMaker.Draw("levers/middle", SheetMaker.Options("A3", LeverDraw.Drafting.Sheets.ShownUnits.Inches));
+        PlotSheet sheet = SheetMaker.Draw("levers/middle", SheetMaker.Options("A3", ShownUnits.Inches));
         Assert.Contains("⌀.0019", Symbols(sheet, LeverFields.HoleDiameter));
     }
 

@@ -29,7 +29,7 @@ public static class FinishedLeverSheet
             () => Of("fork", null, LeverViews.Fork(lever), [.. LeverForkAnnotations.Of(lever, text), .. cut]),
             () => Side(lever, text),
             () => Section(lever, text),
-            () => LeverNoseDetail.Of(lever, text),
+            () => Nose(lever, text),
             () => LeverPadDetail.Of(lever, text),
         ];
         if (LeverTongueView.IsNeeded(lever))
@@ -69,6 +69,12 @@ public static class FinishedLeverSheet
     {
         ViewSource side = Of("side", null, LeverViews.Side(lever), LeverSideAnnotations.Of(lever, text, levelNoted: true));
         return side with { Edges = [.. side.Edges, LeverNoseDetail.Mark(lever), LeverPadDetail.Mark(lever), .. LeverArmAnnotations.Lines(lever)] };
+    }
+
+    private static ViewSource Nose(Lever lever, DimensionText text)
+    {
+        ViewSource nose = LeverNoseDetail.Of(lever, text);
+        return LeverSymbols.NoseEnd(lever) is { } end ? nose with { Annotations = [.. nose.Annotations, end] } : nose;
     }
 
     /// <summary>The cut face is no outline to cut along: its loops go out as edges.</summary>

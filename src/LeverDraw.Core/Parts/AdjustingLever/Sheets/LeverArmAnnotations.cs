@@ -34,7 +34,7 @@ internal static class LeverArmAnnotations
     public static Length ThicknessLevel(Lever lever) =>
         Length.FromMillimetres(-Station(lever.Side, lever.Sizes[LeverFields.ArmThickness].Millimetres / 2).Left.Y);
 
-    /// <param name="levelNoted">The level of a tapered arm's thickness stands in the notes; in the view it would share a line with the thickness.</param>
+    /// <param name="levelNoted">The level of a tapered arm's thickness stands in the notes, since in the view it would share a line with the thickness; so does how a curved arm's mid-line lies.</param>
     public static IEnumerable<Annotation> Of(Lever lever, DimensionText text, bool levelNoted)
     {
         SideFeatures side = lever.Side;
@@ -64,12 +64,12 @@ internal static class LeverArmAnnotations
 
         if (side.ArmMidline is ArcEdge midline)
         {
-            foreach (Annotation annotation in Curve(lever, text, midline))
+            foreach (Annotation annotation in Curve(lever, text, midline, levelNoted))
                 yield return annotation;
         }
     }
 
-    private static IEnumerable<Annotation> Curve(Lever lever, DimensionText text, ArcEdge midline)
+    private static IEnumerable<Annotation> Curve(Lever lever, DimensionText text, ArcEdge midline, bool noted)
     {
         SideFeatures side = lever.Side;
         Length shift = Length.FromMillimetres(Math.Abs(side.PadCentre.X));
@@ -78,7 +78,8 @@ internal static class LeverArmAnnotations
         Point2D chord = Point2D.Lerp(midline.Start, midline.End, 0.5), top = midline.PointAt(0.5);
         yield return new LinearDimension(LeverFields.ArmSagitta.Name, sagitta.Millimetres, text.Reference(sagitta), chord, top, (top - chord).Angle) { Sides = default, Slide = (0, 0) };
         Label radius = text.Reference(Length.FromMillimetres(midline.Radius), "R");
-        yield return new RadiusDimension("arms.midline_radius", midline.Radius, radius with { Lines = [.. radius.Stacked().Lines, "MID-LINE, CENTRE", "LEVEL WITH PAD TOP"] }, [midline.Trimmed(0.55, 0.75)]);
+        string[] words = noted ? ["MID-LINE"] : ["MID-LINE, CENTRE", "LEVEL WITH PAD TOP"];
+        yield return new RadiusDimension("arms.midline_radius", midline.Radius, radius with { Lines = [.. radius.Stacked().Lines, .. words] }, [midline.Trimmed(0.55, 0.75)]);
     }
 
     /// <summary>Two points of the arm's faces the stated thickness apart.</summary>

@@ -38,18 +38,23 @@ internal static class LeverHoleNote
         Taper taper = lever.Hole.Taper;
         Length? wanted = lever.Sizes.Find(LeverFields.HoleClearance)?.Nominal;
         if (wanted is not { } clearance)
-            return taper.IsParallel ? null : "RUNNING CLEARANCE WITH THE PIN HOME: REAMING " + text.Number(_sampleDepth) + " DEEPER THAN WHERE THE HOLE JUST TAKES THE PIN GIVES " + text.Fine(PinClearance.ByReamingDepth(_sampleDepth, taper)) + ".";
+            return taper.IsParallel ? null : ForInformation + "REAMING " + text.Number(_sampleDepth) + " DEEPER THAN WHERE PIN JUST SEATS GIVES " + text.Fine(PinClearance.ByReamingDepth(_sampleDepth, taper)) + " RUNNING CLEARANCE.";
         SizeValue size = lever.Sizes[LeverFields.HoleDiameter];
         Length pin = size.Nominal - clearance;
         // The hole's own limits make it a range; the pin's stand on the pin's sheet.
-        (Length least, Length most) = StatedLimits.Of(size) is { } limits ? (limits.Min - pin, limits.Max - pin) : (clearance, clearance);
+        SizeLimits? limits = StatedLimits.Of(size);
+        (Length least, Length most) = limits is { } held ? (held.Min - pin, held.Max - pin) : (clearance, clearance);
         string range = least == most ? text.Fine(clearance) : text.FineRange(least, most);
+        // Beside limits it is no second requirement on the hole.
+        string given = (limits is null ? "RUNNING CLEARANCE " : ForInformation + "CLEARANCE ") + range + " ON NOMINAL PIN";
         if (taper.IsParallel)
-            return "RUNNING CLEARANCE " + range + " ON NOMINAL PIN ⌀" + text.Fine(pin) + ".";
+            return given + " ⌀" + text.Fine(pin) + ".";
         Length from = PinClearance.ReamingDepthFor(least, taper), to = PinClearance.ReamingDepthFor(most, taper);
         string depth = least == most ? text.Number(from) : text.InSentence(Hundredths(from, Math.Ceiling, -1), Hundredths(to, Math.Floor, 1));
-        return "RUNNING CLEARANCE " + range + " ON NOMINAL PIN, HOME: REAM " + depth + " DEEPER THAN WHERE HOLE JUST TAKES IT. HOLE'S LIMITS COME FIRST.";
+        return given + ", REAMED " + depth + " DEEPER THAN WHERE PIN JUST SEATS.";
     }
+
+    private const string ForInformation = "INFORMATION: ";
 
     /// <summary>Cut to a hundredth of a millimetre to the careful side.</summary>
     private static Length Hundredths(Length size, Func<double, double> cut, int hair) => Length.FromMillimetres(cut((size.Millimetres * 100) + (hair * 1e-6)) / 100);

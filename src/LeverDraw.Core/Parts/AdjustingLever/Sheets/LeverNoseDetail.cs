@@ -12,6 +12,9 @@ namespace LeverDraw.Parts.AdjustingLever.Sheets;
 /// <summary>The nose enlarged, where the sizes that meet the cap iron's slot can be read.</summary>
 internal static class LeverNoseDetail
 {
+    /// <summary>The round nose's radius.</summary>
+    public const string Nose = "tongue.nose";
+
     /// <summary>Degrees.</summary>
     private const double LeastDrawnTaper = 1;
 
@@ -42,7 +45,7 @@ internal static class LeverNoseDetail
         SizeValue thickness = lever.Sizes[LeverFields.TongueThickness];
         yield return new LinearDimension(LeverFields.TongueThickness.Name, thickness.Millimetres, text.Size(thickness), side.NoseUpper, side.NoseLower, (side.NoseLower - side.NoseUpper).Angle);
         if (side.Nose is { } nose)
-            yield return new RadiusDimension("tongue.nose", nose.Radius, text.Reference(Length.FromMillimetres(nose.Radius), "R"), [nose]) { MaterialAtCentre = true };
+            yield return new RadiusDimension(Nose, nose.Radius, text.Reference(Length.FromMillimetres(nose.Radius), "R"), [nose]) { MaterialAtCentre = true };
         if (side.NoseCorner is { } corner)
             yield return new RadiusDimension(LeverFields.NoseRadius.Name, corner.Radius, CornerText(side.NoseEnd is null, corner.Radius, text), [corner]) { MaterialAtCentre = true };
         if (side.NeckFillet is { } neckFillet)

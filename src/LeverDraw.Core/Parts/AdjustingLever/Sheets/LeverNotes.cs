@@ -65,6 +65,8 @@ internal static class LeverNotes
             yield return shoulders;
         if (lever.Forms.Arms == LeverFields.Tapered)
             yield return "ARMS TAPER FROM THEIR THICKNESS, " + text.Number(LeverArmAnnotations.ThicknessLevel(lever)) + " BELOW AXIS (HALF HEAD'S DEPTH), TO PAD'S AT ITS TOP.";
+        if (lever.Forms.Arms == LeverFields.Curved)
+            yield return "ARMS' MID-LINE: ARC THROUGH AXIS, ITS CENTRE LEVEL WITH PAD TOP.";
         string? finish = profile.Values.Get(CommonFields.Finish) is { Length: > 0 } wanted ? "FINISH: " + wanted.ToUpperInvariant() + "." : null;
         string made = string.Join(' ', ((string?[])[MassNote.Of(LeverMass.Of(lever).CubicCentimetres, profile.Values.Get(CommonFields.Material)), finish]).OfType<string>());
         if (made.Length > 0)
@@ -86,16 +88,25 @@ internal static class LeverNotes
         if (lever.Boss is not null)
             return level ? name + " LEAVE HEAD'S SIDES LEVEL WITH PIVOT AXIS." : null;
         return level
-            ? name + " LEAVE HEAD'S SIDES LEVEL WITH PIVOT AXIS; FACE SIDES DOWN TO THERE."
+            ? name + " BEGIN LEVEL WITH PIVOT AXIS: FACE HEAD DOWN TO THERE."
             : "FACE HEAD'S SIDES DOWN TO " + name + ".";
     }
 
     private static IEnumerable<string> Machining(Lever lever, DimensionText text)
     {
-        yield return "MACHINE HOLE, " + LeverSymbols.HeadFaces(lever) + ", PADS, TONGUE FLANKS AND NOSE; OTHER TOLERANCED SIZES" + (lever.Sizes[LeverFields.ForkGap].Tolerance is null ? "" : " (FORK'S GAP)") + " ONLY IF NOT HELD AS CAST.";
-        yield return LeverSymbols.Note(lever);
-        yield return "EDGE SIGN: MACHINED EDGES. HOLE'S MOUTH: DEBURR ONLY, AT MOST " + text.Number(_mouthBreak) + ".";
+        yield return "MACHINE WHERE SIGNED" + CastOrMachined(lever) + ".";
+        yield return LeverSymbols.Note(lever, text);
+        yield return "EDGE SIGN: MACHINED EDGES. HOLE'S MOUTH: DEBURR ONLY, AT MOST " + text.FineAtMost(_mouthBreak) + ".";
         yield return Tongue(lever, text);
+    }
+
+    /// <summary>An exception to the general sign, which forbids machining.</summary>
+    private static string CastOrMachined(Lever lever)
+    {
+        SizeField[] sizes = [.. LeverSymbols.MachinedIfNeedBe(lever)];
+        return sizes.Length == 0 ? ""
+            : sizes is [var only] && only == LeverFields.ForkGap ? ", FORK'S GAP ONLY IF NOT HELD AS CAST"
+            : ", OTHER TOLERANCED SIZES ONLY IF NOT HELD AS CAST";
     }
 
     /// <summary>Where the tongue's length ends and its thickness is taken, which the nose's form decides.</summary>
@@ -116,7 +127,8 @@ internal static class LeverNotes
             yield return "HANDED HOLE: MARK LARGE END'S SIDE (INK OR DOT) BEFORE FITTING.";
         if (LeverHoleNote.Clearance(lever, text) is { } clearance)
             yield return clearance;
-        yield return "PADS LEVEL WITH EACH OTHER, SQUARE TO ARMS, WITHIN " + text.Number(lever.Sizes[LeverFields.PadOffset].Nominal) + ". CROWNS CENTRED ON THEIR LENGTH.";
+        // One zone for both needs no datum. In a second frame under the pads' own it cost small sheets their scale.
+        yield return (lever.Sizes[LeverFields.PadOffset].Nominal is { Millimetres: > 0 } zone ? "BOTH PADS' MID-PLANES IN ONE ZONE " + text.ZoneInEachUnit(zone) + " WIDE. " : "") + "CROWNS CENTRED ON PADS' LENGTH.";
     }
 
     private static IEnumerable<string> Marks(Lever lever, Profile profile, DimensionText text)

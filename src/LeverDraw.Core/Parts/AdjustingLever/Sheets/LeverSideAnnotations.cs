@@ -10,7 +10,7 @@ namespace LeverDraw.Parts.AdjustingLever.Sheets;
 /// <summary>What the side view says: everything seen along the pin, but for nose and pads, which have details of their own.</summary>
 internal static class LeverSideAnnotations
 {
-    /// <param name="levelNoted">The level of a tapered arm's thickness stands in the notes.</param>
+    /// <param name="levelNoted">The level of a tapered arm's thickness, and how a curved arm's mid-line lies, stand in the notes.</param>
     public static ImmutableArray<Annotation> Of(Lever lever, DimensionText text, bool levelNoted)
     {
         var all = ImmutableArray.CreateBuilder<Annotation>();

@@ -45,6 +45,8 @@ internal static class LeverTongueView
         {
             Edges = [.. seen.Edges, .. Break(box)],
             Annotations = [Width(lever, text, box.MinY + (0.55 * box.Height), DimensionSides.Left)],
+            // Drawn upright; the arrow sees it leaning as in the side view.
+            Turned = Sweep(lever),
             IsMain = false,
         };
     }

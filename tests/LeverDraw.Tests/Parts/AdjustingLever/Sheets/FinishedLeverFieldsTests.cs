@@ -24,7 +24,7 @@ public class FinishedLeverFieldsTests
         ["mark.height"] = ("{0} PROUD", "the mark is described in words"),
         ["mark.letter_height"] = ("LETTERS {0} HIGH", "the mark is described in words"),
         ["hole.clearance"] = ("CLEARANCE", "said with how it is reached"),
-        ["pads.offset"] = ("PADS LEVEL WITH EACH OTHER, SQUARE TO ARMS, WITHIN {0}.", "a tolerance between the pads, not a size of one"),
+        ["pads.offset"] = ("BOTH PADS' MID-PLANES IN ONE ZONE {0} WIDE.", "a tolerance between the pads, not a size of one"),
     };
 
     /// <summary>Zones that stand in a control frame: its text, with the size in millimetres for {0}.</summary>

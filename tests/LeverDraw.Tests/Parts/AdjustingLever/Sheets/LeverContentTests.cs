@@ -66,9 +66,9 @@ public class LeverContentTests
 
     // Clearance × 48 (trade notes 3.4: 2.4 mm gives 0.05, 3.8 mm 0.08). To the hole's upper limit: ISO 286-2 H8 over 3 mm is 18 µm, H7 12 µm, H9 up to 3 mm 25 µm.
     [Theory]
-    [InlineData("levers/middle", "RUNNING CLEARANCE 0.08 TO 0.098 mm ON NOMINAL PIN, HOME: REAM 3.84 TO 4.7 mm DEEPER THAN WHERE HOLE JUST TAKES IT. HOLE'S LIMITS COME FIRST.")]
-    [InlineData("levers/early", "RUNNING CLEARANCE 0.04 TO 0.052 mm ON NOMINAL PIN, HOME: REAM 1.92 TO 2.49 mm DEEPER THAN WHERE HOLE JUST TAKES IT. HOLE'S LIMITS COME FIRST.")]
-    [InlineData("levers/late", "RUNNING CLEARANCE 0.23 TO 0.255 mm ON NOMINAL PIN ⌀2.57.")]
+    [InlineData("levers/middle", "INFORMATION: CLEARANCE 0.08 TO 0.098 mm ON NOMINAL PIN, REAMED 3.84 TO 4.7 mm DEEPER THAN WHERE PIN JUST SEATS.")]
+    [InlineData("levers/early", "INFORMATION: CLEARANCE 0.04 TO 0.052 mm ON NOMINAL PIN, REAMED 1.92 TO 2.49 mm DEEPER THAN WHERE PIN JUST SEATS.")]
+    [InlineData("levers/late", "INFORMATION: CLEARANCE 0.23 TO 0.255 mm ON NOMINAL PIN ⌀2.57.")]
     public void Notes_AnyHole_SayHowTheClearanceIsReached(string profile, string note) => Assert.Contains(note, Content(profile).Notes);
 
     // The profile states grade 7 as agreed. ISO 8062-3:2007 total widths 0.74, 0.78, 0.82 and 0.90 mm, halved. Without one, the process's usual grades: MaterialNotesTests.
@@ -202,7 +202,6 @@ public class LeverContentTests
         Assert.Equal((9.5, "9.5"), Said(profile, "head.width"));
         Assert.Equal((0.5, "(2× 0.5)"), Said(profile, "boss.height"));
         string notes = string.Join('\n', Content(profile).Notes);
-        Assert.Contains("MACHINE HOLE, BOSS FACES, PADS", notes, StringComparison.Ordinal);
         Assert.Contains("B MID-PLANE OF BOSS FACES", notes, StringComparison.Ordinal);
         Assert.DoesNotContain("HEAD FACES", notes, StringComparison.Ordinal);
     }
@@ -219,9 +218,21 @@ public class LeverContentTests
     [Fact]
     public void Notes_Shoulders_SayDownToWhereTheHeadIsFaced()
     {
-        Assert.Contains("SHOULDER FILLETS LEAVE HEAD'S SIDES LEVEL WITH PIVOT AXIS; FACE SIDES DOWN TO THERE.", Content("levers/middle").Notes);
+        Assert.Contains("SHOULDER FILLETS BEGIN LEVEL WITH PIVOT AXIS: FACE HEAD DOWN TO THERE.", Content("levers/middle").Notes);
         Assert.Contains("FACE HEAD'S SIDES DOWN TO SHOULDER FILLETS.", NotesOf(DemoLevers.Middle().With(LeverFields.ShoulderStart, 1)));
         Assert.DoesNotContain(Content("levers/rare").Notes, n => n.Contains("FACE THE", StringComparison.Ordinal));
+    }
+
+    /// <summary>The mid-line's radius follows from the pads' shift and level only for an arc through the axis with its centre level with the pad's top, so the sheet says so: H²+s² = 2Rs with 17.75 and 3.175 gives 51.204.</summary>
+    [Fact]
+    public void Notes_CurvedArms_SayHowTheirMidLineLies()
+    {
+        Assert.Contains("ARMS' MID-LINE: ARC THROUGH AXIS, ITS CENTRE LEVEL WITH PAD TOP.", Content("levers/rare").Notes);
+        SideFeatures side = SheetMaker.Lever("levers/rare").Side;
+        var midline = (ArcEdge)side.ArmMidline!;
+        Assert.Equal(midline.Radius, midline.Centre.DistanceTo(Point2D.Origin), 9);
+        Assert.Equal(side.PadTop, midline.Centre.Y, 9);
+        Assert.Equal(((17.75 * 17.75) + (3.175 * 3.175)) / (2 * 3.175), midline.Radius, 2);
     }
 
     // Common practice, no source.
