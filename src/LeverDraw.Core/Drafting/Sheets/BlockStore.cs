@@ -41,18 +41,18 @@ internal sealed class BlockStore(SheetContent content, SheetUnit unit)
 
     /// <summary>Places views that will be asked for next, side by side on the processors there are. What is known, and so every sheet, is the same as without it.</summary>
     /// <param name="wanted">Each view once.</param>
-    public void Ahead(IEnumerable<(ViewSource View, double Factor)> wanted, DraftingStyle style, double thrift)
+    public void Ahead(IEnumerable<(ViewSource View, double Factor, double Thrift)> wanted, DraftingStyle style)
     {
         (ViewSource View, ViewKey Key)[] missing =
         [
-            .. wanted.Select(w => (w.View, new ViewKey(w.View.Id, w.Factor, style, thrift))).Where(w => !_placed.ContainsKey(w.Item2) && !_ahead.ContainsKey(w.Item2)),
+            .. wanted.Select(w => (w.View, Key: new ViewKey(w.View.Id, w.Factor, style, w.Thrift))).Where(w => !_placed.ContainsKey(w.Key) && !_ahead.ContainsKey(w.Key)),
         ];
         if (missing.Length < 2)
             return;
         var annotated = new AnnotatedView?[missing.Length];
         for (int i = 0; i < missing.Length; i++)
             annotated[i] = _views.GetValueOrDefault((missing[i].Key.View, missing[i].Key.Factor, style));
-        ViewBlock[] blocks = SideBySide.Make(missing.Length, i => (annotated[i] ??= new AnnotatedView(missing[i].View, missing[i].Key.Factor, style, _labels)).Place(thrift));
+        ViewBlock[] blocks = SideBySide.Make(missing.Length, i => (annotated[i] ??= new AnnotatedView(missing[i].View, missing[i].Key.Factor, style, _labels)).Place(missing[i].Key.Thrift));
         for (int i = 0; i < missing.Length; i++)
         {
             _views[(missing[i].Key.View, missing[i].Key.Factor, style)] = annotated[i]!;

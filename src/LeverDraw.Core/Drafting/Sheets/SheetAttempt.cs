@@ -68,14 +68,14 @@ internal sealed class SheetAttempt
             return null;
         DrawingScale[] plain = [.. _content.Others.Select(_ => _scale)];
         DrawingScale[][] wanted = Wanted();
-        foreach (SheetThrift thrift in SheetThrift.Levels)
+        foreach (double thrift in SheetThrift.Main)
         {
             if (!_prospect.CouldHold(plain, thrift, _letterings[^1]) || !wanted.Reverse().Any(others => _prospect.CouldHold(others, thrift, _letterings[^1], SheetProspect.Wary)))
                 continue;
             PaperBlock[] main = Main(thrift);
             double width = WidthOf(main);
             // Where the usual is too wide, the narrowest tells whether thrift is any use.
-            if (width > _field.Width * Hopeless || main.Any(b => b.Bounds.Height > _field.Height) || (width > _field.Width && WidthOf(Main(SheetThrift.Levels[^1])) > _field.Width))
+            if (width > _field.Width * Hopeless || main.Any(b => b.Bounds.Height > _field.Height) || (width > _field.Width && WidthOf(Main(SheetThrift.Main[^1])) > _field.Width))
                 return null;
             // What finds no clear place with _room all round finds none with less.
             if (IsUnclear(main, ref reason))
@@ -95,10 +95,10 @@ internal sealed class SheetAttempt
         if (!IsPossible(out _) || Wanted() is not [.., var smallest] wanted || !_prospect.IsLikely(smallest, _letterings[^1]))
             return false;
         DrawingScale[] likely = wanted.First(others => _prospect.IsLikely(others, _letterings[^1]));
-        (ViewSource View, double Factor)[] all = [.. _projected.Select(v => (v, _scale.Factor)), .. _content.Others.Zip(likely, (view, own) => (view, own.Factor))];
-        _store.Ahead(all, _style, Sprawl.Generous);
-        foreach ((ViewSource view, double factor) in all)
-            _store.View(view, factor, _style, Sprawl.Generous);
+        (ViewSource View, double Factor, double Thrift)[] all = [.. _projected.Select(v => (v, _scale.Factor, SheetThrift.Main[0])), .. _content.Others.Zip(likely, (view, own) => (view, own.Factor, SheetThrift.Details))];
+        _store.Ahead(all, _style);
+        foreach ((ViewSource view, double factor, double price) in all)
+            _store.View(view, factor, _style, price);
         return true;
     }
 
@@ -123,15 +123,15 @@ internal sealed class SheetAttempt
         return [.. choices.All().Where(s => choices.EnlargesDetails(s) == (_ease != SheetEase.PlainDetails))];
     }
 
-    private PaperBlock[] Main(SheetThrift thrift)
+    private PaperBlock[] Main(double thrift)
     {
-        _store.Ahead(_projected.Select(v => (v, _scale.Factor)), _style, thrift.Main);
-        return [.. _projected.Select(v => Captioned(v, _scale, thrift.Main))];
+        _store.Ahead(_projected.Select(v => (v, _scale.Factor, thrift)), _style);
+        return [.. _projected.Select(v => Captioned(v, _scale, thrift))];
     }
 
     private static double WidthOf(PaperBlock[] row) => row.Sum(b => b.Bounds.Width) + ((row.Length + 1) * Cell.Gap);
 
-    private PlotSheet? WithDetails(PaperBlock[] main, DrawingScale[][] wanted, SheetThrift thrift, ref string? reason)
+    private PlotSheet? WithDetails(PaperBlock[] main, DrawingScale[][] wanted, double thrift, ref string? reason)
     {
         // Where the smallest do not go in, all the larger are known not to; where they do, half of those left are asked about at a time.
         for (int from = 0, to = wanted.Length; from < to;)
@@ -157,7 +157,7 @@ internal sealed class SheetAttempt
         return calmest;
     }
 
-    private PlotSheet? WithScales(PaperBlock[] main, DrawingScale[] others, SheetThrift thrift, ref string? reason)
+    private PlotSheet? WithScales(PaperBlock[] main, DrawingScale[] others, double thrift, ref string? reason)
     {
         if (!_prospect.CouldHold(others, thrift, _letterings[^1]))
             return null;
@@ -165,9 +165,9 @@ internal sealed class SheetAttempt
         for (int i = 0; i < details.Length; i++)
         {
             if (i % 2 == 0)
-                _store.Ahead(Enumerable.Range(i, Math.Min(2, details.Length - i)).Select(k => (_content.Others[k], others[k].Factor)), _style, thrift.Details);
-            bool isNew = !_store.IsPlaced(_content.Others[i], others[i].Factor, _style, thrift.Details);
-            details[i] = Captioned(_content.Others[i], others[i], thrift.Details);
+                _store.Ahead(Enumerable.Range(i, Math.Min(2, details.Length - i)).Select(k => (_content.Others[k], others[k].Factor, SheetThrift.Details)), _style);
+            bool isNew = !_store.IsPlaced(_content.Others[i], others[i].Factor, _style, SheetThrift.Details);
+            details[i] = Captioned(_content.Others[i], others[i], SheetThrift.Details);
             // One that turns out larger than it looked may settle it: then the others need not be placed.
             if (isNew && i + 1 < details.Length && !_prospect.CouldHold(others, thrift, _letterings[^1], SheetProspect.Wary))
                 return null;
