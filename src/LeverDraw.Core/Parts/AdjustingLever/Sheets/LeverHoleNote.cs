@@ -37,6 +37,8 @@ internal static class LeverHoleNote
     {
         Taper taper = lever.Hole.Taper;
         Length? wanted = lever.Sizes.Find(LeverFields.HoleClearance)?.Nominal;
+        if (lever.Sizes.Find(LeverFields.HolePinDiameter) is { } onPin)
+            return ByLimits(lever, onPin, wanted, text);
         if (wanted is not { } clearance)
             return taper.IsParallel ? null : "RUNNING CLEARANCE WITH THE PIN HOME: REAMING " + text.Number(_sampleDepth) + " DEEPER THAN WHERE THE HOLE JUST TAKES THE PIN GIVES " + text.Fine(PinClearance.ByReamingDepth(_sampleDepth, taper)) + ".";
         SizeValue size = lever.Sizes[LeverFields.HoleDiameter];
@@ -49,6 +51,21 @@ internal static class LeverHoleNote
         Length from = PinClearance.ReamingDepthFor(least, taper), to = PinClearance.ReamingDepthFor(most, taper);
         string depth = least == most ? text.Number(from) : text.InSentence(Hundredths(from, Math.Ceiling, -1), Hundredths(to, Math.Floor, 1));
         return "RUNNING CLEARANCE " + range + " ON NOMINAL PIN, HOME: REAM " + depth + " DEEPER THAN WHERE HOLE JUST TAKES IT. HOLE'S LIMITS COME FIRST.";
+    }
+
+    /// <summary>What the limits of hole and pin leave over the hole's whole length. A taper pin is tightest in a parallel hole on the side of the pin's large end.</summary>
+    private static string ByLimits(Lever lever, SizeValue pin, Length? wanted, DimensionText text)
+    {
+        PivotHole hole = lever.Hole;
+        double apart = hole.PinTaper.Rate - hole.Taper.Rate;
+        SizeLimits onPin = StatedLimits.OrExact(pin);
+        string range = "RUNNING CLEARANCE " + text.Extremes(PinClearance.InHole(StatedLimits.OrExact(lever.Sizes[LeverFields.HoleDiameter]), onPin, hole.HalfLength, apart)) + " BY LIMITS OF HOLE AND PIN, ⌀" + text.Limits(onPin);
+        if (hole.PinTaper.IsParallel && hole.Taper.IsParallel)
+            return range + ".";
+        range += " AT MID-PLANE, HOME";
+        if (apart != 0)
+            return range + ": LEAST ON " + (apart > 0 ? "SIDE OF PIN'S LARGE END." : "SIDE OF HOLE'S SMALL END.");
+        return range + (wanted is { } clearance ? ". FOR " + text.Fine(clearance) + " REAM " + text.Number(PinClearance.ReamingDepthFor(clearance, hole.Taper)) + " DEEPER THAN WHERE HOLE JUST TAKES PIN; HOLE'S LIMITS COME FIRST." : ".");
     }
 
     /// <summary>Cut to a hundredth of a millimetre to the careful side.</summary>

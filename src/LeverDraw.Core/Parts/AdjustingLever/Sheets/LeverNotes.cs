@@ -60,7 +60,7 @@ internal static class LeverNotes
         string blends = fillet.Millimetres > 0 ? "FILLETS WITHOUT A SIZE R" + text.Number(fillet.Nominal) : "INNER CORNERS WITHOUT A SIZE SHARP";
         blends += round.Millimetres > 0 ? ", OUTER CORNERS R" + text.Number(round.Nominal) + " IN FORK VIEW, SIZES TO SHARP CORNERS" : ", OUTER CORNERS SHARP";
         bool small = lever.Forms.PadEnds == LeverFields.Square && lever.Sizes[LeverFields.PadEndCorner].Millimetres is > 0 and < SmallestGeneralRadius;
-        yield return blends + (small ? "; R BELOW " + text.Number(Length.FromMillimetres(SmallestGeneralRadius)) + " ±" + text.Number(_smallRadius) + "." : ".");
+        yield return blends + (small ? "; R BELOW " + text.Number(Length.FromMillimetres(SmallestGeneralRadius)) + " " + text.PlusMinus(_smallRadius) + "." : ".");
         if (Shoulders(lever) is { } shoulders)
             yield return shoulders;
         if (lever.Forms.Arms == LeverFields.Tapered)
@@ -94,7 +94,7 @@ internal static class LeverNotes
     {
         yield return "MACHINE HOLE, " + LeverSymbols.HeadFaces(lever) + ", PADS, TONGUE FLANKS AND NOSE; OTHER TOLERANCED SIZES" + (lever.Sizes[LeverFields.ForkGap].Tolerance is null ? "" : " (FORK'S GAP)") + " ONLY IF NOT HELD AS CAST.";
         yield return LeverSymbols.Note(lever);
-        yield return "EDGE SIGN: MACHINED EDGES. HOLE'S MOUTH: DEBURR ONLY, AT MOST " + text.Number(_mouthBreak) + ".";
+        yield return "EDGE SIGN: MACHINED EDGES. HOLE'S MOUTH: DEBURR ONLY, AT MOST " + text.AtMost(_mouthBreak) + ".";
         yield return Tongue(lever, text);
     }
 
@@ -116,7 +116,7 @@ internal static class LeverNotes
             yield return "HANDED HOLE: MARK LARGE END'S SIDE (INK OR DOT) BEFORE FITTING.";
         if (LeverHoleNote.Clearance(lever, text) is { } clearance)
             yield return clearance;
-        yield return "PADS LEVEL WITH EACH OTHER, SQUARE TO ARMS, WITHIN " + text.Number(lever.Sizes[LeverFields.PadOffset].Nominal) + ". CROWNS CENTRED ON THEIR LENGTH.";
+        yield return "PADS LEVEL WITH EACH OTHER, SQUARE TO ARMS, WITHIN " + text.AtMost(lever.Sizes[LeverFields.PadOffset].Nominal) + ". CROWNS CENTRED ON THEIR LENGTH.";
     }
 
     private static IEnumerable<string> Marks(Lever lever, Profile profile, DimensionText text)

@@ -24,6 +24,7 @@ public class FinishedLeverFieldsTests
         ["mark.height"] = ("{0} PROUD", "the mark is described in words"),
         ["mark.letter_height"] = ("LETTERS {0} HIGH", "the mark is described in words"),
         ["hole.clearance"] = ("CLEARANCE", "said with how it is reached"),
+        ["hole.pin_diameter"] = ("BY LIMITS OF HOLE AND PIN, ⌀", "of the pin, whose limits are said with what they leave"),
         ["pads.offset"] = ("PADS LEVEL WITH EACH OTHER, SQUARE TO ARMS, WITHIN {0}.", "a tolerance between the pads, not a size of one"),
     };
 
