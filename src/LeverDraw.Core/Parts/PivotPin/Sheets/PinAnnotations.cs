@@ -12,7 +12,7 @@ namespace LeverDraw.Parts.PivotPin.Sheets;
 internal static class PinAnnotations
 {
     /// <summary>Shares of the length, from the large end, at which the ratio's leader may stand: between the gauge plane, usually the middle, and the large end; the texture sign has the other half.</summary>
-    private static readonly ImmutableArray<double> _ratioPlaces = [0.3, 0.2, 0.1];
+    private static readonly ImmutableArray<double> _ratioPlaces = [0.3, 0.2, 0.14];
 
     public static ImmutableArray<Annotation> Of(Pin pin, DimensionText text)
     {
@@ -71,7 +71,7 @@ internal static class PinAnnotations
         {
             // By its middle: at its ends the extension lines of the length and the end's diameter begin.
             ImmutableArray<ArcEdge> arcs = [.. pin.OutlineEdges.OfType<ArcEdge>().Select(a => MiddleOf(side > 0 ? a : a.Transformed(Transform2D.MirrorX)))];
-            yield return new RadiusDimension(PinFields.CrownRadius.Name, crown.Millimetres, text.Size(crown, "2× R"), arcs) { MaterialAtCentre = true };
+            yield return new RadiusDimension(PinFields.CrownRadius.Name, crown.Millimetres, text.Size(crown, "2× R"), arcs) { MaterialAtCentre = true, OnlyFromOutside = true };
         }
         else if (pin.Chamfer is { } chamfer)
         {
