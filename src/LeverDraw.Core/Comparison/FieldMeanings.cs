@@ -53,6 +53,8 @@ public static class FieldMeanings
         (LeverFields.HoleSupply, Matter.Fit, "whether it can be fitted as sold"),
         (LeverFields.HoleClearance, Matter.Fit, "play on the pin"),
         (LeverFields.HolePin, Matter.Fit, "which pin it takes"),
+        (LeverFields.HolePinDiameter, Matter.Fit, "which pin it takes"),
+        (LeverFields.HolePinTaper, Matter.Fit, "which pin it takes"),
         (LeverFields.ArmForm, Matter.Strength, "how the section runs along the arms"),
         (LeverFields.ArmThickness, Matter.Strength, "bends under the nut's push, by its square"),
         (LeverFields.ArmWidth, Matter.Strength, "bends under the nut's push, in proportion"),

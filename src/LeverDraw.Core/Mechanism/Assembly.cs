@@ -69,5 +69,5 @@ public sealed record Assembly(Lever Lever, Pin Pin, HostPlane Plane)
     }
 
     /// <summary>A size of a plane: its own limits, else it was measured and is taken as it is.</summary>
-    public static SizeLimits OfPlane(SizeValue size) => StatedLimits.Of(size) ?? new SizeLimits(size.Nominal, size.Nominal);
+    public static SizeLimits OfPlane(SizeValue size) => StatedLimits.OrExact(size);
 }

@@ -33,7 +33,7 @@ internal static class AsCastNote
             if (!half.IsGiven)
                 return Unknown;
             grades.Add(grade);
-            steps.Add("±" + text.Number(half.Value) + " UP TO " + text.Number(border));
+            steps.Add(text.PlusMinus(half.Value) + " UP TO " + text.Number(border));
             if (border >= greatest)
                 break;
         }

@@ -12,4 +12,7 @@ public static class StatedLimits
         DeviationTolerance deviations => new SizeLimits(size.Nominal + deviations.Lower, size.Nominal + deviations.Upper),
         _ => null,
     };
+
+    /// <summary>The size alone where it states no tolerance.</summary>
+    public static SizeLimits OrExact(SizeValue size) => Of(size) ?? new SizeLimits(size.Nominal, size.Nominal);
 }

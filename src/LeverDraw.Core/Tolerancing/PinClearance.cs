@@ -18,6 +18,16 @@ public static class PinClearance
     /// <summary>The interference made by driving a seated pin further: drive · taper.</summary>
     public static Length ByDriving(Length drive, Taper taper) => drive * taper.Rate;
 
+    /// <summary>The least and the greatest clearance of a pin in a lever's hole, by the limits of both, over the hole's whole length: where hole and pin run apart by <paramref name="apart"/>, the ends differ from the middle by half · apart.</summary>
+    /// <param name="hole">Limits in the middle; <paramref name="pin"/> likewise.</param>
+    /// <param name="half">Half the hole's length.</param>
+    /// <param name="apart">Difference of the two tapers, on diameter.</param>
+    public static SizeLimits InHole(SizeLimits hole, SizeLimits pin, Length half, double apart)
+    {
+        Length change = half * Math.Abs(apart);
+        return new SizeLimits(hole.Min - pin.Max - change, hole.Max - pin.Min + change);
+    }
+
     /// <summary>
     /// The clearance a parallel hole of the given width must have at its mid-plane, so that <paramref name="leastClearance"/> is left
     /// at the pin's large side: width · taper/2 + least.

@@ -111,4 +111,17 @@ public sealed class TaperPinChoiceTests
         });
 
     private static InchTaperPin Pin(string number) => InchTaperPins.Numbered(number).Value;
+
+    // By hand: a 2.36 to 2.385 hole 7.6 long on a 1:48 pin of 2.223 to 2.247: 0.113 and 0.162 in the middle, 7.6/96 = 0.07917 less and more at the faces. Alike in taper, or both parallel, the middle's hold throughout.
+    [Theory]
+    [InlineData(2.36, 2.385, 2.223, 2.247, 3.8, 1.0 / 48, 0.03383, 0.24117)]
+    [InlineData(2.36, 2.385, 2.223, 2.247, 3.8, -1.0 / 48, 0.03383, 0.24117)]
+    [InlineData(3.5, 3.518, 3.448, 3.46, 5.25, 0, 0.04, 0.07)]
+    public void InHole_LimitsOfBoth_GiveLeastAndGreatest(double holeMin, double holeMax, double pinMin, double pinMax, double half, double apart, double least, double most)
+    {
+        SizeLimits clearance = PinClearance.InHole(Limits(holeMin, holeMax), Limits(pinMin, pinMax), Length.FromMillimetres(half), apart);
+        Assert.Equal(least, clearance.Min.Millimetres, 5);
+        Assert.Equal(most, clearance.Max.Millimetres, 5);
+        static SizeLimits Limits(double min, double max) => new(Length.FromMillimetres(min), Length.FromMillimetres(max));
+    }
 }

@@ -65,6 +65,9 @@ public sealed record RadiusDimension(string Name, double Value, Label Label, Imm
 {
     /// <summary>On which side of the arc the material lies: the centre's, as at a rounded corner, or the other, as at a fillet. The arrow had better not come through the part. Null where that shows by itself, because it would cross an outline.</summary>
     public bool? MaterialAtCentre { get; init; }
+
+    /// <summary>The arrow comes from the centre's far side only: what lies inside has no room for a label.</summary>
+    public bool OnlyFromOutside { get; init; }
 }
 
 /// <summary>The angle at a vertex, counter-clockwise from the first direction to the second.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using LeverDraw.Drafting.Symbols;
 
 namespace LeverDraw.Drafting.Annotations;
@@ -9,6 +10,9 @@ namespace LeverDraw.Drafting.Annotations;
 /// <param name="Boxed">Drawn in a frame: a theoretically exact size.</param>
 public sealed record Label(ImmutableArray<string> Lines, int Decimals = 3, bool Boxed = false)
 {
+    /// <summary>Where the box begins in the first line: a sign before it, such as a taper's, stands outside.</summary>
+    public int BoxedFrom { get; init; }
+
     /// <summary>Feature-control frames hanging under the lettering.</summary>
     public ImmutableArray<ControlFrame> Frames { get; init; } = [];
 
@@ -22,7 +26,7 @@ public sealed record Label(ImmutableArray<string> Lines, int Decimals = 3, bool 
     public bool IsReference { get; init; }
 
     /// <summary>What stands beside the lettering, as text: equal for equal frames, datum and texture.</summary>
-    internal string Signs => string.Join('\n', [.. Frames.Select(f => f.ToString()), "datum " + Datum, "texture " + Texture]);
+    internal string Signs => string.Join('\n', [.. Frames.Select(f => f.ToString()), "datum " + Datum, "texture " + Texture, "box from " + BoxedFrom.ToString(CultureInfo.InvariantCulture)]);
 
     public static Label Of(params ReadOnlySpan<string> lines) => new([.. lines]);
 

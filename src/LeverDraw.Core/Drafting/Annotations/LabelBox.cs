@@ -26,6 +26,7 @@ public sealed class LabelBox
     private readonly FrameStack _stack;
     private readonly bool _onLine;
     private readonly double _linesWidth;
+    private readonly double _beforeBox;
 
     /// <param name="onLine">The label stands on a dimension line: a texture sign then stands on it too, after all lines, and not after the first.</param>
     public LabelBox(Label label, DraftingStyle style, bool onLine = false)
@@ -38,8 +39,9 @@ public sealed class LabelBox
         _pitch = _height * (1.6 + (more > 0 ? (2 * more) + StackGap : 0));
         _pad = _height * ((label.Boxed ? 0.4 : 0) + more);
         _texture = label.Texture is { } sign ? new TextureShape(sign, style) : null;
-        _widths = [.. label.Lines.Select((line, i) => StrokeLettering.WidthOf(line, _height, stackTolerances: true) + (i == 0 && !onLine ? TextureRoom : 0))];
-        _linesWidth = _widths.Length == 0 ? 0 : _widths.Max() + (label.Boxed ? _height : 0);
+        _widths = [.. label.Lines.Select((line, i) => StrokeLettering.WidthOf(i == 0 ? line[label.BoxedFrom..] : line, _height, stackTolerances: true) + (i == 0 && !onLine ? TextureRoom : 0))];
+        _beforeBox = label.BoxedFrom == 0 ? 0 : StrokeLettering.WidthOf(SignBeforeBox, _height, stackTolerances: true) + (SymbolGap * _height);
+        _linesWidth = _widths.Length == 0 ? 0 : _beforeBox + _widths.Max() + (label.Boxed ? _height : 0);
         double lines = _linesWidth + (onLine ? TextureRoom : 0);
         LinesHeight = _widths.Length == 0 ? 0 : _height + (_pitch * (_widths.Length - 1)) + (2 * _pad);
         _stack = new FrameStack(label.Frames, label.Datum, style, lines);
@@ -60,6 +62,8 @@ public sealed class LabelBox
     /// <summary>The lettering stands beside nothing but its own line: one line, no box, no frames.</summary>
     internal bool IsOneLine => _widths.Length == 1 && !Label.Boxed && _stack.IsEmpty;
 
+    private string SignBeforeBox => Label.Lines[0][..Label.BoxedFrom].TrimEnd();
+
     private double TextureRoom => _texture is { } sign ? (SymbolGap * _height) + sign.Width : 0;
 
     private double UnderLines => _stack.IsEmpty ? 0 : _stack.Height + (_widths.Length == 0 ? 0 : SymbolGap * _height);
@@ -71,7 +75,9 @@ public sealed class LabelBox
     {
         Vector2D u = Vector2D.FromAngle(angle);
         for (int i = 0; i < _widths.Length; i++)
-            yield return StrokeLettering.Compose(Label.Lines[i], LineAt(i, corner, u, align), _height, angle, owner, view, stackTolerances: true);
+            yield return StrokeLettering.Compose(i == 0 ? Label.Lines[0][Label.BoxedFrom..] : Label.Lines[i], LineAt(i, corner, u, align), _height, angle, owner, view, stackTolerances: true);
+        if (_beforeBox > 0)
+            yield return StrokeLettering.Compose(SignBeforeBox, corner + (u.Left * (UnderLines + _pad + (_pitch * (_widths.Length - 1)))), _height, angle, owner, view, stackTolerances: true);
         if (_texture is { } texture)
         {
             foreach (PlotItem item in texture.Ink(TextureTip(texture, corner, u, align, drop), angle, owner, view))
@@ -83,7 +89,7 @@ public sealed class LabelBox
         if (!Label.Boxed)
             yield break;
         Point2D foot = corner + (u.Left * UnderLines);
-        Point2D[] corners = [foot, foot + (u * _linesWidth), foot + (u * _linesWidth) + (u.Left * LinesHeight), foot + (u.Left * LinesHeight)];
+        Point2D[] corners = [foot + (u * _beforeBox), foot + (u * _linesWidth), foot + (u * _linesWidth) + (u.Left * LinesHeight), foot + (u * _beforeBox) + (u.Left * LinesHeight)];
         for (int i = 0; i < 4; i++)
             yield return new PlotStroke(role, new LineEdge(corners[i], corners[(i + 1) % 4]), owner, view);
     }
@@ -115,7 +121,7 @@ public sealed class LabelBox
         double room = _onLine ? _linesWidth : Width;
         // In a frame the lettering keeps off both ends, whichever way it is aligned.
         double frame = Label.Boxed ? _height / 2 : 0;
-        return corner + (u * (frame + ((room - _widths[line] - (2 * frame)) * align))) + (u.Left * up);
+        return corner + (u * (_beforeBox + frame + ((room - _beforeBox - _widths[line] - (2 * frame)) * align))) + (u.Left * up);
     }
 
     private Point2D TextureTip(TextureShape texture, Point2D corner, Vector2D u, double align, double drop)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using LeverDraw.Drafting.Layout;
+using LeverDraw.Drafting.Lettering;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Drafting.Symbols;
 using LeverDraw.Geometry;
@@ -11,6 +12,12 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
 {
     /// <summary>A leader is drawn only where the number fits neither on its line nor beside it.</summary>
     private const double LeaderCost = 14;
+
+    /// <summary>A little less likely than a number straight beside the line.</summary>
+    private const double BentCost = 2;
+
+    /// <summary>From this extra on the number is at the end of the bent dimension line, below on a leader from its middle: four directions, each shorter and longer.</summary>
+    private const int BentPlaces = 8;
 
     private readonly LabelBox label = context.Labels.OnLine(dimension.Label, context.Style);
     private readonly FrameStack? _stack = dimension.Label.Frames.IsEmpty ? null : new(dimension.Label.Frames, dimension.Label.Datum, context.Style);
@@ -54,7 +61,9 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
         double middle = (_from + _to) / 2;
         bool onFeature = level == reachP && level == reachQ;
         cost += 0.06 * (Math.Abs(level - reachP) + Math.Abs(level - reachQ));
-        double roomInside = Span - (ArrowsInside ? 0 : 0.6);
+        // Deviations one above the other reach down to the line: between the arrowheads, not over them.
+        double heads = ArrowsInside && label.Label.Lines is [.., var last] && StrokeLettering.HasStack(last) ? 2 * _style.ArrowLength : 0;
+        double roomInside = Span - (ArrowsInside ? heads : 0.6);
         if (w + 1.2 <= roomInside && !(onFeature && !ArrowsInside))
         {
             AddWithExtras(middle, cost);
@@ -75,7 +84,11 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
         }
 
         if (w + 1.2 > roomInside && _stack is null && _datum is null)
+        {
             AddOnLeaders(cost + LeaderCost);
+            if (onFeature)
+                AddOnBentLine(cost + BentCost);
+        }
     }
 
     /// <summary>The last resort for a narrow size: the number on a leader from the middle of its dimension line.</summary>
@@ -92,12 +105,25 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
         }
     }
 
+    /// <summary>The dimension line itself runs on over an arrow, out of the feature, and bends to the number: takes less room along the line than the number would, and crosses nothing.</summary>
+    private void AddOnBentLine(double cost)
+    {
+        for (int place = BentPlaces; place < 2 * BentPlaces; place++)
+        {
+            if (Math.Abs(LeaderDirection(place % 4).Cross(u)) >= 0.3)
+                Places.Add(cost + (place % BentPlaces / 4 * _style.TierSpacing * 0.16), new LinearPlace(double.NaN, LastLine, (short)place));
+        }
+    }
+
     private static Vector2D LeaderDirection(int quarter) => Vector2D.FromAngle((Math.PI / 3) + (quarter * Math.PI / 2) - (quarter % 2 * Math.PI / 6));
+
+    private static bool IsBent(LinearPlace place) => place.Extra >= BentPlaces;
 
     private LeaderShape Leader(LinearPlace place)
     {
         Vector2D direction = LeaderDirection(place.Extra % 4);
-        return new LeaderShape(label, _style, At((_from + _to) / 2, _levels[place.Line].Level), direction, (1 + (place.Extra / 4)) * _style.TierSpacing, direction.X >= 0);
+        double from = !IsBent(place) ? (_from + _to) / 2 : direction.Dot(u) > 0 ? _to + _style.ArrowLength : _from - _style.ArrowLength;
+        return new LeaderShape(label, _style, At(from, _levels[place.Line].Level), direction, (1 + (place.Extra % BentPlaces / 4)) * _style.TierSpacing, direction.X >= 0);
     }
 
     /// <summary>The place once for each that its frames or datum may take.</summary>
@@ -227,7 +253,9 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     {
         (double level, double reachP, double reachQ) = _levels[place.Line];
         double tail = ArrowsInside ? 0 : _style.ArrowLength + 2;
-        return new LineAt(level, reachP, reachQ, _from - tail, _to + tail, ArrowsInside, true, true);
+        double over = IsBent(place) ? _style.ArrowLength : 0;
+        bool forward = LeaderDirection(place.Extra % 4).Dot(u) > 0;
+        return new LineAt(level, reachP, reachQ, _from - (forward ? tail : Math.Max(tail, over)), _to + (forward ? Math.Max(tail, over) : tail), ArrowsInside, true, true);
     }
 
     /// <summary>The line of a number on it, and where its frames or datum stand.</summary>

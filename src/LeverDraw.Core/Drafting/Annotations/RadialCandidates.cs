@@ -26,15 +26,20 @@ internal static class RadialCandidates
                 Point2D tip = arc.PointAt(place);
                 Vector2D outward = (tip - arc.Centre).Unit();
                 leaders.Add(tip, outward, order + (dimension.MaterialAtCentre == false ? PlacingCosts.ThroughPart : 0), blemish + (dimension.MaterialAtCentre == false ? PlacingCosts.SeenThroughPart : 0));
-                leaders.Add(tip, -outward, order + (dimension.MaterialAtCentre == true ? PlacingCosts.ThroughPart : 0.2), blemish + (dimension.MaterialAtCentre == true ? PlacingCosts.SeenThroughPart : 0));
                 centres.Add(arc.Centre);
+                if (!dimension.OnlyFromOutside)
+                {
+                    leaders.Add(tip, -outward, order + (dimension.MaterialAtCentre == true ? PlacingCosts.ThroughPart : 0.2), blemish + (dimension.MaterialAtCentre == true ? PlacingCosts.SeenThroughPart : 0));
+                    centres.Add(arc.Centre);
+                }
+
                 order += 0.1;
             }
         }
 
         return new LeaderPlaces(leaders, label, context.Style, (leader, ray) => new AnnotationInk(
             leader.Ink(id, context.View, false),
-            new PlotDimension(id, dimension.Name, PlotDimensionKind.Radius, context.View, [centres[ray / 2], leaders.Rays[ray].Tip], 0, dimension.Value, label.Label.ToString(), leader.TextMiddle, label.Label.Decimals)));
+            new PlotDimension(id, dimension.Name, PlotDimensionKind.Radius, context.View, [centres[ray], leaders.Rays[ray].Tip], 0, dimension.Value, label.Label.ToString(), leader.TextMiddle, label.Label.Decimals)));
     }
 
     public static PlaceSet For(DiameterDimension dimension, string id, PlacingContext context)

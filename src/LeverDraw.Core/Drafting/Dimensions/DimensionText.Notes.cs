@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using LeverDraw.Drafting.Symbols;
+using LeverDraw.Standards;
 using LeverDraw.Tolerancing;
 using LeverDraw.Units;
 
@@ -24,6 +25,9 @@ public sealed partial class DimensionText
     /// <summary>A clearance, grip or drill: <c>0.08</c>, <c>.0031</c>.</summary>
     public string Fine(Length size) => InEachUnit(unit => FinePlain(size, unit));
 
+    /// <summary>As <see cref="Fine"/>, with its unit: <c>0.08 mm</c>, <c>.0031 in</c>.</summary>
+    public string FineInSentence(Length size) => InEachUnit(unit => FinePlain(size, unit) + Name(unit));
+
     /// <summary>Both ends of a range of clearances or grips: <c>0.01 TO 0.033 mm</c>, <c>.0004 TO .0013 in</c>.</summary>
     public string FineRange(Length least, Length most) => InEachUnit(unit => FinePlain(least, unit) + " TO " + FinePlain(most, unit) + Name(unit));
 
@@ -33,10 +37,17 @@ public sealed partial class DimensionText
     /// <summary>The limits as <see cref="Limits"/> letters them in the first unit.</summary>
     public SizeLimits Shown(SizeLimits limits) => ShownSize.Inwards(limits, First).Limits;
 
-    /// <summary>The most that something may be, as <see cref="Fine"/>, but never more.</summary>
-    public string FineAtMost(Length most) => InEachUnit(unit => unit == LengthUnit.Millimetre
-        ? Plain(most, unit)
-        : FinePlain(Length.FromInches(Math.Floor((most.Inches * 1e4) + 1e-6) / 1e4), unit));
+    /// <summary>A deviation to either side: <c>±0.1</c>, <c>±.0039</c>; inches never wider.</summary>
+    public string PlusMinus(Length half) => "±" + AtMost(half);
+
+    /// <summary>The most that something may be: <c>0.1</c>, <c>.0039</c>; inches never more.</summary>
+    public string AtMost(Length most) => InEachUnit(unit => unit == LengthUnit.Millimetre ? Plain(most, unit) : InchesAtMost(most, InchDecimals).Text);
+
+    /// <summary>As <see cref="AtMost"/>, of a clearance or grip: one inch decimal more than these have, so that a grip that is less does not read as equal.</summary>
+    public string FineAtMost(Length most) => InEachUnit(unit => unit == LengthUnit.Millimetre ? Plain(most, unit) : InchesAtMost(most, FineInchDecimals + 1).Text);
+
+    /// <summary>The least and the greatest that a clearance can be, as <see cref="FineRange"/> but rounded outwards: neither is promised better than it is.</summary>
+    public string Extremes(SizeLimits clearance) => InEachUnit(unit => Outwards(clearance.Min, unit, up: false) + " TO " + Outwards(clearance.Max, unit, up: true) + Name(unit));
 
     /// <summary>The sign of edges that are broken by a least and a most, in every unit of the sheet; inches rounded inwards.</summary>
     public EdgeSign BrokenEdge(Length least, Length most) => new(
@@ -62,6 +73,22 @@ public sealed partial class DimensionText
             string format = (unit == LengthUnit.Inch ? "#." : "0.") + new string('0', decimals);
             return [.. numbers.Select(n => n.ToString(format, CultureInfo.InvariantCulture))];
         }
+    }
+
+    /// <summary>Inches rounded down, with the fewest decimals that keep nine tenths of it.</summary>
+    private static (decimal Value, string Text) InchesAtMost(Length most, int leastDecimals)
+    {
+        SizeLimits limits = new(-most, most);
+        Answer<InchLimits> kept = InchRounding.FewestDecimals(limits, leastDecimals);
+        InchLimits shown = kept.IsGiven ? kept.Value : InchRounding.Limits(limits, InchRounding.MostDecimals).Value;
+        return (shown.MaxInches, shown.MaxInches.ToString("#." + new string('0', shown.Decimals), CultureInfo.InvariantCulture));
+    }
+
+    private string Outwards(Length size, LengthUnit unit, bool up)
+    {
+        double steps = unit == LengthUnit.Millimetre ? 1e3 : 1e4, number = (unit == LengthUnit.Millimetre ? size.Millimetres : size.Inches) * steps;
+        double cut = (up ? Math.Ceiling(number - 1e-6) : Math.Floor(number + 1e-6)) / steps;
+        return FinePlain(unit == LengthUnit.Millimetre ? Length.FromMillimetres(cut) : Length.FromInches(cut), unit);
     }
 
     private string FinePlain(Length size, LengthUnit unit) => unit == LengthUnit.Millimetre

@@ -26,15 +26,15 @@ public sealed partial class DimensionText(ShownUnits units, ToleranceForm form =
 
     /// <summary>A size with whatever tolerance it states.</summary>
     /// <param name="sign">Such as <c>⌀</c>, <c>R</c> or <c>2× </c>, before the number.</param>
-    /// <param name="after">Words after it.</param>
+    /// <param name="after">Words after it; in two units after both, where both stand in one line.</param>
     public Label Size(SizeValue size, string sign = "", string after = "")
     {
-        string first = Toleranced(size, First, sign) + after;
+        string first = Toleranced(size, First, sign);
         int decimals = DecimalsOf(size, First);
         if (Second is not { } other)
-            return new Label([first], decimals);
+            return new Label([first + after], decimals);
         string second = "[" + Toleranced(size, other, "") + "]";
-        return size.Tolerance is null ? new Label([first + " " + second], decimals) : new Label([first, second], decimals);
+        return size.Tolerance is null ? new Label([first + " " + second + after], decimals) : new Label([first + after, second], decimals);
     }
 
     /// <summary>A derived size that is checked: its limits alone, the lower first, for its nominal size is nobody's number. Without a tolerance of its own, as <see cref="Size(SizeValue, string, string)"/>.</summary>
@@ -91,7 +91,7 @@ public sealed partial class DimensionText(ShownUnits units, ToleranceForm form =
     /// <summary>The ratio, as lettered after the taper sign: <c>1:48</c>.</summary>
     public static string TaperRatio(Taper taper) => TaperText.Format(taper);
 
-    /// <summary>Width of a tolerance zone in the sheet's first unit; inches rounded down to a tenth of a thousandth, never wider.</summary>
+    /// <summary>Width of a tolerance zone in the sheet's first unit; inches rounded down to a tenth of a thousandth or finer, never wider.</summary>
     public string Zone(Length width) => Zone(width, First);
 
     /// <summary>The same in every unit of the sheet, for a note: a frame has room for one.</summary>
@@ -99,7 +99,7 @@ public sealed partial class DimensionText(ShownUnits units, ToleranceForm form =
 
     private string Zone(Length width, LengthUnit unit) => unit == LengthUnit.Millimetre
         ? Plain(width, unit)
-        : (Math.Floor((width.Inches * 1e4) + 1e-6) / 1e4).ToString(".0###", CultureInfo.InvariantCulture);
+        : InchesAtMost(width, FineInchDecimals).Value.ToString(".0#####", CultureInfo.InvariantCulture);
 
     /// <summary>Inches in the second place never leave the millimetres shown before them, which may be rounded inwards already. Millimetres after inches are what was meant, and stay so.</summary>
     private static SizeLimits? LimitsFor(LengthUnit second, ShownSize first) => second == LengthUnit.Inch ? first.Limits : null;

@@ -67,13 +67,13 @@ internal sealed class NotesText
         return [.. words];
     }
 
-    /// <summary>Where the line may be broken next: not between two limits, nor inside the second unit's brackets or between two words in round ones, nor before a unit, which alone starts in lower case.</summary>
+    /// <summary>Where the line may be broken next: not between two limits, nor inside the second unit's brackets or between two words in round ones, nor before a unit, which alone starts in lower case, a per cent sign, or a diameter, which goes with the name before it.</summary>
     private static int EndOf(string text, int at)
     {
         for (int blank = text.IndexOf(' ', at); blank >= 0; blank = text.IndexOf(' ', blank + 1))
         {
             bool inBrackets = text.LastIndexOf('[', blank) > text.LastIndexOf(']', blank);
-            if (!inBrackets && !IsBetweenTwoBracketedWords(text, blank) && text[blank - 1] != '/' && text[blank + 1] != '/' && !char.IsAsciiLetterLower(text[blank + 1]))
+            if (!inBrackets && !IsBetweenTwoBracketedWords(text, blank) && text[blank - 1] != '/' && text[blank + 1] != '/' && !char.IsAsciiLetterLower(text[blank + 1]) && text[blank + 1] is not ('%' or '⌀'))
                 return blank;
         }
 

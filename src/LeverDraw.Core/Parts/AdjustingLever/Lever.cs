@@ -32,6 +32,9 @@ public sealed record PivotHole(Length AtLeft, Length AtMid, Length AtRight, Leng
     /// <summary>Drawing number of the pin; empty when left unsaid.</summary>
     public string Pin { get; init; } = string.Empty;
 
+    /// <summary>Of the pin; says nothing where its diameter is left unsaid.</summary>
+    public Taper PinTaper { get; init; }
+
     /// <summary>Diameter at x, millimetres.</summary>
     internal double DiameterAt(double x) => AtMid.Millimetres + (Taper.Rate * (LargeEndRight ? x : -x));
 }

@@ -40,6 +40,10 @@ public static class LeverFields
 
     public static TextField HolePin { get; } = new("hole.pin", null, "Drawing number of the pin that runs in the hole; the sheet's callout names it.", 20, string.Empty);
 
+    public static SizeField HolePinDiameter { get; } = new("hole.pin_diameter", null, "Diameter of the pin in the middle of the head, with its limits as on the pin's sheet; the sheet then says the least and greatest clearance by the limits of both.", 1.2, 5) { MayBeAbsent = true };
+
+    public static TaperField HolePinTaper { get; } = new("hole.pin_taper", null, "Taper on diameter of the pin whose diameter is given, or parallel.", Taper.InchPins);
+
     public static ChoiceField ArmForm { get; } = new("arms.form", null, "Arms seen along the pin: straight taper to the pads, curved, or parallel with a stepped pad.", [Tapered, Curved, Stepped], Stepped);
 
     public static SizeField ArmThickness { get; } = new("arms.thickness", "ta", "Thickness of the arms seen along the pin, at the level of the head's lower end.", 1.5, 6.5);
@@ -142,7 +146,7 @@ public static class LeverFields
     public static ImmutableArray<FieldSpec> All { get; } =
     [
         HeadForm, HeadWidth, HeadHeight, HeadDepth, HeadCornerRadius,
-        HoleDiameter, HoleTaper, HoleLargeEnd, HoleSupply, HoleClearance, HolePin,
+        HoleDiameter, HoleTaper, HoleLargeEnd, HoleSupply, HoleClearance, HolePin, HolePinDiameter, HolePinTaper,
         ArmForm, ArmThickness, ArmWidth, ArmLength, ArmSagitta, ArmEnd, ArmEndCorner,
         ForkGap, CrotchRadius, Web, ShoulderForm, ShoulderRadius, ShoulderStart, ShoulderEnd,
         PadThickness, PadLength, CrownRadius, PadEnd, PadEndCorner, PadOffset,

@@ -14,6 +14,9 @@ public static class LeverPart
     /// <summary>Metal round the hole below which there is none to speak of (own rule), and the usual share of the hole's diameter (common practice, no source).</summary>
     private const double LeastWall = 0.5, UsualEdgeDistance = 0.75;
 
+    /// <summary>Millimetres by which a clearance and the diameters it lies between may differ: all three are rounded (own rule).</summary>
+    private const double MostRounding = 0.01;
+
     /// <summary>The lever, or everything that is wrong with its sizes together. Each single value is taken as already in its own range.</summary>
     public static Checked<Lever> Build(IFieldValues values) => Build(values, LeverPlaces.AsStated);
 
@@ -39,6 +42,7 @@ public static class LeverPart
         Boss? boss = values.Get(LeverFields.BossSides) == LeverFields.None ? null : new(values.Get(LeverFields.BossDiameter).Nominal, Length.FromMillimetres(m.BossHeight));
         PivotHole hole = HoleOf(values, Length.FromMillimetres(m.HeadWidth), boss);
         HoleWall(hole, side, m, findings);
+        PinInHole(values, findings);
         RaisedMark? mark = values.Get(LeverFields.MarkPlace) is { } place && place != LeverFields.None
             ? new(values.Get(LeverFields.MarkText), place, values.Get(LeverFields.MarkHeight).Nominal, values.Get(LeverFields.MarkLetterHeight).Nominal) { Level = places.MarkLevel }
             : null;
@@ -72,7 +76,24 @@ public static class LeverPart
         Taper taper = values.Get(LeverFields.HoleTaper);
         bool right = values.Get(LeverFields.HoleLargeEnd) == LeverFields.Right;
         Length change = half * (right ? taper.Rate : -taper.Rate);
-        return new PivotHole(mid - change, mid, mid + change, half, taper, right, values.Get(LeverFields.HoleSupply)) { Pin = values.Get(LeverFields.HolePin) };
+        return new PivotHole(mid - change, mid, mid + change, half, taper, right, values.Get(LeverFields.HoleSupply)) { Pin = values.Get(LeverFields.HolePin), PinTaper = values.Get(LeverFields.HolePinTaper) };
+    }
+
+    /// <summary>The pin's diameter and the clearance wanted say the same thing twice.</summary>
+    private static void PinInHole(IFieldValues values, LeverFindings findings)
+    {
+        if (values.Find(LeverFields.HolePinDiameter)?.Nominal is not { } pin)
+            return;
+        Length left = values.Get(LeverFields.HoleDiameter).Nominal - pin;
+        if (values.Find(LeverFields.HoleClearance)?.Nominal is { } wanted)
+        {
+            findings.OddsIf(Math.Abs((left - wanted).Millimetres) > MostRounding, () => $"the hole is {LeverFindings.Mm(left.Millimetres)} larger than the pin, and the clearance wanted is {LeverFindings.Mm(wanted.Millimetres)}",
+                "Correct the one that is wrong, or leave the clearance away.", LeverFields.HolePinDiameter, LeverFields.HoleClearance, LeverFields.HoleDiameter);
+        }
+        else
+        {
+            findings.OddsIf(left < Length.Zero, () => $"the pin is {LeverFindings.Mm(-left.Millimetres)} larger than the hole", "Correct the one that is wrong.", LeverFields.HolePinDiameter, LeverFields.HoleDiameter);
+        }
     }
 
     private static void HoleWall(PivotHole hole, Contour side, LeverMeasures m, LeverFindings findings)

@@ -122,7 +122,7 @@ public class DimensionTextTests
     {
         Assert.Equal("2× R1.5", new DimensionText(Mm).Size(Length.FromMillimetres(1.5), "2× R").ToString());
         Assert.Equal("(⌀3.4)", new DimensionText(Mm).Reference(Length.FromMillimetres(3.4), "⌀").ToString());
-        Assert.Equal("2× 0.4 × 45° [.016]", new DimensionText(MmIn).Size(Length.FromMillimetres(0.4), "2× ", " × 45°").ToString());
+        Assert.Equal("2× 0.4 [.016] × 45°", new DimensionText(MmIn).Size(Length.FromMillimetres(0.4), "2× ", " × 45°").ToString());
     }
 
     [Theory]
@@ -147,6 +147,36 @@ public class DimensionTextTests
         Assert.Equal(number, text.Fine(Length.FromMillimetres(0.08)));
         Assert.Equal(range, text.FineRange(Length.FromMillimetres(0.0104), Length.FromMillimetres(0.0333)));
     }
+
+    // 0.1 mm is .003937 in, 0.37 .014567, 0.45 .017717, 0.01 .000394; 0.002 is .0000787: cut off, with a decimal more where a tenth would be lost.
+    [Theory]
+    [InlineData(0.1, "±0.1 [.0039]")]
+    [InlineData(0.37, "±0.37 [.014]")]
+    [InlineData(0.45, "±0.45 [.017]")]
+    [InlineData(0.01, "±0.01 [.00039]")]
+    [InlineData(0.002, "±0.002 [.000078]")]
+    [InlineData(0.254, "±0.254 [.010]")]
+    public void PlusMinus_Inches_AreNeverWider(double half, string text)
+    {
+        Assert.Equal(text, new DimensionText(MmIn).PlusMinus(Length.FromMillimetres(half)));
+        Assert.Equal(text[1..], new DimensionText(MmIn).AtMost(Length.FromMillimetres(half)));
+    }
+
+    // 0.035 mm is .001378 in.
+    [Fact]
+    public void FineAtMost_HasOneDecimalMoreThanTheGripsBesideIt() => Assert.Equal("0.035 [.00137]", new DimensionText(MmIn).FineAtMost(Length.FromMillimetres(0.035)));
+
+    // 0.05 mm is .0019685 in, 0.002 .0000787: none is lettered as nothing.
+    [Theory]
+    [InlineData(0.05, ".0019")]
+    [InlineData(0.002, ".000078")]
+    [InlineData(0.254, ".01")]
+    public void Zone_Inches_AreNeverWiderNorNothing(double width, string text) => Assert.Equal(text, new DimensionText(In).Zone(Length.FromMillimetres(width)));
+
+    // 0.0338 and 0.2412 mm are .001331 and .009496 in.
+    [Fact]
+    public void Extremes_AreRoundedOutwards() =>
+        Assert.Equal("0.033 TO 0.242 mm [.0013 TO .0095 in]", new DimensionText(MmIn).Extremes(new SizeLimits(Length.FromMillimetres(0.0338), Length.FromMillimetres(0.2412))));
 
     // What was typed in inches: .0010 is 0.0254 mm, .030 is 0.762, .0005 is 0.0127; of .0001 (0.00254) the micrometre would lose a fifth. What was typed in millimetres stays.
     [Theory]

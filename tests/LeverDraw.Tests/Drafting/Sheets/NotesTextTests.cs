@@ -21,4 +21,20 @@ public class NotesTextTests
 
         Assert.True(broken > 300);
     }
+
+    /// <summary>A per cent sign stays with its number, a drill's diameter with its name.</summary>
+    [Fact]
+    public void Wrapped_ToAnyWidth_KeepsSignsWithWhatTheyBelongTo()
+    {
+        NotesText notes = new(["BEARING AT LEAST 75 %, DRILL #30 ⌀3.264 AT MOST."]);
+        int broken = 0;
+        for (double width = 2; width < 40; width += 0.5)
+        {
+            string[] lines = [.. notes.Wrapped(width).Lines.Select(notes.TextOf)];
+            broken += lines.Length;
+            Assert.All(lines, l => Assert.False(l[0] is '%' or '⌀', l));
+        }
+
+        Assert.True(broken > 100);
+    }
 }

@@ -116,7 +116,7 @@ public class LeverSymbolsTests
     {
         PlotSheet sheet = SheetMaker.Draw("pins/early", SheetMaker.Options("A4"));
         Assert.Single(sheet.Items.OfType<PlotText>(), t => t.Text == "Ra 0.8");
-        Assert.Contains(sheet.Items.OfType<PlotText>(), t => t.Text == "◁ 1:48");
+        Assert.Contains(sheet.Items.OfType<PlotText>(), t => t.Text == "1:48");
         PlotSheet bare = SheetMaker.TryDrawPin(RandomPins.Draw(new Dice(1)).With(LeverDraw.Parts.PivotPin.PinFields.SideTexture, 0), SheetMaker.Options("A3")).Value!;
         // The general signs beside the notes belong to no view.
         Assert.DoesNotContain(bare.Items, i => i.Role == LineRole.Symbol && i.View is not null);

@@ -13,7 +13,7 @@ internal static class PatternNotes
     /// <summary>What a pattern's sizes are made to (common practice, no source), and what a printed one loses or gains in sanding and primer.</summary>
     private static readonly Length _tolerance = Length.FromMillimetres(0.1), _leastSkin = Length.FromMillimetres(0.1), _mostSkin = Length.FromMillimetres(0.3);
 
-    public static string TitleTolerance(DimensionText text) => "PATTERN ±" + text.Number(_tolerance) + " (COMMON PRACTICE)";
+    public static string TitleTolerance(DimensionText text) => "PATTERN " + text.PlusMinus(_tolerance) + " (COMMON PRACTICE)";
 
     public static ImmutableArray<string> Of(FoundryState state, PartingCandidate parting, PatternDraft draft, DimensionText text, string? legend, MasterPatternLever? master)
     {

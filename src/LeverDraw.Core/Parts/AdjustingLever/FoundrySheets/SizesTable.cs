@@ -21,7 +21,7 @@ internal static class SizesTable
         Rows(rows,
             Column(rows, r => r.Size.Finished, text),
             Column(rows, r => r.Casting, text),
-            WhereGiven(rows, r => r.Size.Kind == FoundrySizeKind.Radius ? null : r.PlusMinus, text),
+            WhereGiven(rows, r => r.Size.Kind == FoundrySizeKind.Radius ? null : r.PlusMinus, text, MidpointRounding.ToNegativeInfinity),
             [.. WhereGiven(rows, r => r.LeastStock, text).Zip(WhereGiven(rows, r => r.MostStock, text), (least, most) => least == None ? None : least + ", " + most)]));
 
     /// <summary>For the pattern-maker: with the size at the joint, where draft makes it another, and whatever comes after the pattern's own column.</summary>
@@ -69,13 +69,13 @@ internal static class SizesTable
 
     private static ImmutableArray<string> Column(ImmutableArray<StateSizes> rows, Func<StateSizes, Length> of, DimensionText text) => Column([.. rows.Select(of)], text);
 
-    private static ImmutableArray<string> WhereGiven(ImmutableArray<StateSizes> rows, Func<StateSizes, Length?> of, DimensionText text)
+    private static ImmutableArray<string> WhereGiven(ImmutableArray<StateSizes> rows, Func<StateSizes, Length?> of, DimensionText text, MidpointRounding rounding = MidpointRounding.AwayFromZero)
     {
-        ImmutableArray<string> given = Column([.. rows.Select(of).OfType<Length>()], text);
+        ImmutableArray<string> given = Column([.. rows.Select(of).OfType<Length>()], text, rounding);
         int next = 0;
         return [.. rows.Select(r => of(r) is null ? None : given[next++])];
     }
 
     /// <summary>In the sheet's first unit: the views give both.</summary>
-    private static ImmutableArray<string> Column(IReadOnlyCollection<Length> sizes, DimensionText text) => [.. text.Column(sizes, InchDecimals, Decimals).Select(s => s.Split('\n')[0])];
+    private static ImmutableArray<string> Column(IReadOnlyCollection<Length> sizes, DimensionText text, MidpointRounding rounding = MidpointRounding.AwayFromZero) => [.. text.Column(sizes, InchDecimals, Decimals, rounding).Select(s => s.Split('\n')[0])];
 }

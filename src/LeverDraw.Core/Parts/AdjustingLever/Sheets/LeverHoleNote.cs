@@ -37,6 +37,8 @@ internal static class LeverHoleNote
     {
         Taper taper = lever.Hole.Taper;
         Length? wanted = lever.Sizes.Find(LeverFields.HoleClearance)?.Nominal;
+        if (lever.Sizes.Find(LeverFields.HolePinDiameter) is { } onPin)
+            return ByLimits(lever, onPin, wanted, text);
         if (wanted is not { } clearance)
             return taper.IsParallel ? null : ForInformation + "REAMING " + text.Number(_sampleDepth) + " DEEPER THAN WHERE PIN JUST SEATS GIVES " + text.Fine(PinClearance.ByReamingDepth(_sampleDepth, taper)) + " RUNNING CLEARANCE.";
         SizeValue size = lever.Sizes[LeverFields.HoleDiameter];
@@ -55,6 +57,21 @@ internal static class LeverHoleNote
     }
 
     private const string ForInformation = "INFORMATION: ";
+
+    /// <summary>What the limits of hole and pin leave over the hole's whole length. A taper pin is tightest in a parallel hole on the side of the pin's large end.</summary>
+    private static string ByLimits(Lever lever, SizeValue pin, Length? wanted, DimensionText text)
+    {
+        PivotHole hole = lever.Hole;
+        double apart = hole.PinTaper.Rate - hole.Taper.Rate;
+        SizeLimits onPin = StatedLimits.OrExact(pin);
+        string range = ForInformation + "CLEARANCE " + text.Extremes(PinClearance.InHole(StatedLimits.OrExact(lever.Sizes[LeverFields.HoleDiameter]), onPin, hole.HalfLength, apart)) + " ON PIN ⌀" + text.Limits(onPin);
+        if (hole.PinTaper.IsParallel && hole.Taper.IsParallel)
+            return range + ".";
+        range += " AT MID-PLANE";
+        if (apart != 0)
+            return range + ", LEAST ON SIDE OF " + (apart > 0 ? "PIN'S LARGE END." : "HOLE'S SMALL END.");
+        return range + (wanted is { } clearance ? ". FOR " + text.Fine(clearance) + " REAM " + text.Number(PinClearance.ReamingDepthFor(clearance, hole.Taper)) + " DEEPER THAN WHERE PIN JUST SEATS." : ".");
+    }
 
     /// <summary>Cut to a hundredth of a millimetre to the careful side.</summary>
     private static Length Hundredths(Length size, Func<double, double> cut, int hair) => Length.FromMillimetres(cut((size.Millimetres * 100) + (hair * 1e-6)) / 100);

@@ -11,6 +11,9 @@ namespace LeverDraw.Parts.PivotPin.Sheets;
 /// <summary>What the pin's long view says. A tapered pin is sized where it is checked: in its gauge plane, which a boxed size places (ISO 3040, from memory); both ends follow in brackets.</summary>
 internal static class PinAnnotations
 {
+    /// <summary>Shares of the length, from the large end, at which the ratio's leader may stand: between the gauge plane, usually the middle, and the large end; the texture sign has the other half.</summary>
+    private static readonly ImmutableArray<double> _ratioPlaces = [0.3, 0.2, 0.14];
+
     public static ImmutableArray<Annotation> Of(Pin pin, DimensionText text)
     {
         var all = ImmutableArray.CreateBuilder<Annotation>();
@@ -32,23 +35,32 @@ internal static class PinAnnotations
             all.Add(Diameter("pin.small_end", pin.SmallEnd, -side * half, -side, pin.GaugedAt == 1 ? atEnd : text.FineReference(pin.SmallEnd, "⌀")));
             if (pin.GaugedAt is null)
                 all.AddRange(GaugePlane(pin, half, side, text));
-            all.Add(new LeaderNote(PinFields.Taper.Name, pin.Taper.Rate, new Label([TaperSign.Character(apexRight: side < 0) + " " + DimensionText.TaperRatio(pin.Taper)]), [OnSide(pin, side, 0.3, 1), OnSide(pin, side, 0.65, 1)])
-            {
-                Outward = [new Vector2D(0, 1), new Vector2D(0, 1)],
-            });
+            all.Add(Ratio(pin, side));
         }
 
         all.AddRange(Ends(pin, text, half, side));
         return all.ToImmutable();
     }
 
+    /// <summary>The gauged diameter's tolerance holds anywhere along an exact cone, so the ratio is exact too and its general tolerance does not apply: boxed (ISO 3040, from memory).</summary>
+    private static LeaderNote Ratio(Pin pin, int side)
+    {
+        string sign = TaperSign.Character(apexRight: side < 0) + " ";
+        ImmutableArray<Point2D> targets = [.. _ratioPlaces.Select(share => OnSide(pin, side, share, 1))];
+        return new LeaderNote(PinFields.Taper.Name, pin.Taper.Rate, new Label([sign + DimensionText.TaperRatio(pin.Taper)], Boxed: true) { BoxedFrom = sign.Length }, targets)
+        {
+            Outward = [.. targets.Select(_ => new Vector2D(0, 1))],
+        };
+    }
+
     private static IEnumerable<Annotation> GaugePlane(Pin pin, double half, int side, DimensionText text)
     {
         double at = side * (half - pin.GaugePlane.Millimetres);
         double r = pin.Gauge.Millimetres / 2;
-        yield return new LinearDimension(PinFields.GaugePlane.Name, pin.GaugePlane.Millimetres, text.Basic(pin.GaugePlane), new Point2D(at, r), new Point2D(side * half, pin.LargeBase.Y), 0)
+        // On the length's side: above, its extension line would run on from the gauged diameter's own line.
+        yield return new LinearDimension(PinFields.GaugePlane.Name, pin.GaugePlane.Millimetres, text.Basic(pin.GaugePlane), new Point2D(at, -r), new Point2D(side * half, -pin.LargeBase.Y), 0)
         {
-            Sides = DimensionSides.Left,
+            Sides = DimensionSides.Right,
         };
         yield return new LinearDimension("pin.gauge_diameter", pin.Gauge.Millimetres, text.LimitsOnly(pin.GaugeSize, "⌀"), new Point2D(at, -r), new Point2D(at, r), LinearDimension.Upright) { Sides = default, Slide = (0, 0) };
     }
@@ -57,8 +69,9 @@ internal static class PinAnnotations
     {
         if (pin.CrownRadius is { } crown)
         {
-            ImmutableArray<ArcEdge> arcs = [.. pin.OutlineEdges.OfType<ArcEdge>().Select(a => side > 0 ? a : a.Transformed(Transform2D.MirrorX))];
-            yield return new RadiusDimension(PinFields.CrownRadius.Name, crown.Millimetres, text.Size(crown, "2× R"), arcs) { MaterialAtCentre = true };
+            // By its middle: at its ends the extension lines of the length and the end's diameter begin.
+            ImmutableArray<ArcEdge> arcs = [.. pin.OutlineEdges.OfType<ArcEdge>().Select(a => MiddleOf(side > 0 ? a : a.Transformed(Transform2D.MirrorX)))];
+            yield return new RadiusDimension(PinFields.CrownRadius.Name, crown.Millimetres, text.Size(crown, "2× R"), arcs) { MaterialAtCentre = true, OnlyFromOutside = true };
         }
         else if (pin.Chamfer is { } chamfer)
         {
@@ -70,6 +83,8 @@ internal static class PinAnnotations
             };
         }
     }
+
+    private static ArcEdge MiddleOf(ArcEdge arc) => arc with { StartAngle = arc.StartAngle + (arc.Sweep / 4), Sweep = arc.Sweep / 2 };
 
     private static LinearDimension Diameter(string name, Length diameter, double x, int outward, Label label)
     {

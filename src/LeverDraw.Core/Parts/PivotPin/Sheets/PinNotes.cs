@@ -26,6 +26,7 @@ internal static class PinNotes
         notes.AddRange(pin.Taper.IsParallel ? [] : Checks(pin));
         notes.Add(string.Join(' ', Making(pin, profile, text)));
         notes.AddRange(pin.Taper.IsParallel ? Lugs(pin, text) : Drive(pin, text));
+        notes.AddRange(Oversize(pin, text));
         if (profile.Values.Get(CommonFields.Reproduction))
             notes.Add(ReproductionNote.Text);
         notes.Add("SAFETY: SUPPORT THE LUG DIRECTLY WHEN DRIVING, IT IS BRITTLE IRON AND TOO MUCH DRIVE SPLITS IT. EYE PROTECTION. FOLLOW LOCAL RULES.");
@@ -36,7 +37,7 @@ internal static class PinNotes
     {
         yield return "EDGE SIGN: ALL EDGES. Ra IN MICROMETRES.";
         if (pin.Chamfer is { Millimetres: > 0 and < SmallestGeneralChamfer })
-            yield return "CHAMFERS ±" + text.Number(_smallChamfer) + ".";
+            yield return "CHAMFERS " + text.PlusMinus(_smallChamfer) + ".";
         if (profile.Values.Get(CommonFields.Finish) is { Length: > 0 } finish)
             yield return "FINISH: " + finish.ToUpperInvariant() + ".";
         if (MassNote.Of(PinMass.Volume(pin) / 1000, profile.Values.Get(CommonFields.Material)) is { } mass)
@@ -52,13 +53,22 @@ internal static class PinNotes
             + " DRIVEN HOME IT GRIPS BY " + text.FineRange(least, most) + " ON DIAMETER; MORE THAN " + text.FineAtMost(TaperPinFitting.MostInterference) + " MAY SPLIT A LUG.";
     }
 
+    /// <summary>What the next oversize asks for besides larger holes in the lugs: it would not go into the lever. The wall is as the lug's (common practice, no source).</summary>
+    private static IEnumerable<string> Oversize(Pin pin, DimensionText text)
+    {
+        if (PinTools.MoreThanOwn(pin) is { } more)
+            yield return "NEXT OVERSIZE: REAM THE LEVER'S HOLE TOO, " + text.FineInSentence(more) + " OVER ITS LIMITS, A TAPERED ONE WITH THE TABLE'S REAMER: SAME CLEARANCE. WALL ROUND IT AT LEAST HALF ITS DIAMETER.";
+    }
+
     /// <summary>What is checked and where; blueing and its share are common practice, no source.</summary>
     private static IEnumerable<string> Checks(Pin pin)
     {
-        yield return "(SIZES IN ROUND BRACKETS) NOT CHECKED. END DIAMETERS ARE THE CONE'S IN THE END PLANES.";
+        const string Taper = "TAPER BY BLUE IN RING OR REAMED HOLE: BEARING AT LEAST 75 %.";
+        yield return "SIZES IN ROUND BRACKETS, THE CONE'S IN ITS END PLANES, ARE NOT CHECKED. BOXED ARE EXACT.";
         if (pin.GaugedAt is null)
-            yield return "CHECK THE DIAMETER IN THE GAUGE PLANE, WHICH THE BOXED SIZE PLACES." + (pin.NamedSize.Tolerance is ZoneTolerance zone ? " ITS TOLERANCE IS THE " + (pin.NamedByLargeEnd ? "LARGE" : "SMALL") + " END'S " + zone.Code + "." : string.Empty);
-        yield return "CHECK THE TAPER: BLUE IN A RING GAUGE OR A HOLE CUT BY THE REAMER, BEARING AT LEAST 75 %.";
+            yield return "CHECK ⌀ IN GAUGE PLANE, " + Taper + (pin.NamedSize.Tolerance is ZoneTolerance zone ? " ⌀ HAS THE TOLERANCE OF THE " + (pin.NamedByLargeEnd ? "LARGE" : "SMALL") + " END, " + zone.Code + "." : string.Empty);
+        else
+            yield return "CHECK " + Taper;
     }
 
     private static IEnumerable<string> Lugs(Pin pin, DimensionText text)
@@ -71,6 +81,8 @@ internal static class PinNotes
 
         string drill = PilotDrill.ForParallel(hole.Limits.Min) is { IsGiven: true, Value: var d } ? ", DRILL " + (d.Name + " ⌀").TrimStart() + text.Fine(d.Diameter) + " AT MOST" : string.Empty;
         yield return "PARALLEL PIN, HELD BY ITS FIT. HOLES IN THE PLANE'S LUGS, REAMED IN LINE: " + string.Join(' ', text.Size(new SizeValue(pin.NamedSize.Nominal, new ZoneTolerance(hole.Zone.Text)), "⌀").Lines) + drill + ".";
+        // An even reamer cuts to the nominal size or over; how else to come to these limits is common practice, no source.
+        yield return "NO REAMER OF EVEN SIZE CUTS TO THESE LIMITS: TAKE AN ADJUSTABLE ONE OR ONE GROUND TO THEM, TRIED IN SCRAP, OR LAP THE HOLES TO THEM.";
         yield return "IT GRIPS BY " + text.FineRange(hole.LeastGrip, hole.MostGrip) + " ON DIAMETER; MORE THAN " + text.FineAtMost(TaperPinFitting.MostInterference) + " MAY SPLIT A LUG. BOTH ENDS EQUALLY PROUD.";
     }
 }

@@ -13,13 +13,15 @@ internal static class PinTools
 {
     private const int InchDecimals = 4, InchWallDecimals = 3, WallDecimals = 2;
 
+    private const string None = "–";
+
     /// <param name="Drill">Null when the series of drills does not reach.</param>
     private sealed record Row(string Pin, Length LargeEnd, Length SmallEnd, PilotDrill? Drill, string Reamer);
 
     /// <returns>Null for a pin of no series.</returns>
     public static SheetTable? Of(Pin pin, DimensionText text)
     {
-        Row[] rows = pin.Series == PinFields.Inch ? [.. Inch(pin)] : pin.Series == PinFields.Metric ? [.. Metric(pin)] : [];
+        Row[] rows = Rows(pin);
         if (rows.Length == 0)
             return null;
         ImmutableArray<TableColumn> columns = [new("PIN"), new("PIN'S LARGE\nEND ⌀", 0.5), new("PIN'S SMALL\nEND ⌀", 0.5), new("DRILL\nAT MOST", 0.5), new("TAPER\nREAMER", 0.5)];
@@ -27,16 +29,21 @@ internal static class PinTools
         ImmutableArray<string> drills = text.Column([.. rows.Select(r => r.Drill?.Diameter ?? Length.Zero)], InchDecimals);
         (ImmutableArray<string> Left, ImmutableArray<string> Least)? walls = pin.LugEdgeDistance is { } edge ? Walls(edge, rows, text) : null;
         if (walls is not null)
-            columns = columns.Add(new("WALL OF\nLUG LEFT", 0.5)).Add(new("WALL\nAT LEAST", 0.5));
-        return new SheetTable("TOOLS FOR THE HOLES IN THE PLANE'S LUGS, REAMED IN LINE", columns, [.. rows.Select(Cells)]);
+            columns = columns.Add(new("WALL OF\nLUG LEFT", 0.5)).Add(new("AT LEAST\nHALF ⌀", 0.5));
+        return new SheetTable("TOOLS FOR THE LUGS' HOLES, REAMED IN LINE" + (pin.LugEdgeDistance is { } axis ? ". EDGE " + text.Number(axis) + " FROM AXIS" : string.Empty), columns, [.. rows.Select(Cells)]);
 
         ImmutableArray<string> Cells(Row row, int i) =>
         [
             row.Pin + (i > 0 ? "\nNEXT OVERSIZE" : string.Empty), large[i], small[i],
-            row.Drill is { } drill ? (drill.Name + " ⌀").TrimStart() + drills[i] : "–", row.Reamer,
+            row.Drill is { } drill ? (drill.Name + " ⌀").TrimStart() + drills[i] : None, row.Reamer,
             .. walls is { } wall ? ImmutableArray.Create(wall.Left[i], wall.Least[i]) : [],
         ];
     }
+
+    /// <summary>By how much the next oversize is larger than the pin, at every place alike since both have one taper and one length; the lever's hole must grow as much to keep its clearance. Null when there is none.</summary>
+    public static Length? MoreThanOwn(Pin pin) => Rows(pin) is [var own, var next] ? next.LargeEnd - own.LargeEnd : null;
+
+    private static Row[] Rows(Pin pin) => pin.Series == PinFields.Inch ? [.. Inch(pin)] : pin.Series == PinFields.Metric ? [.. Metric(pin)] : [];
 
     private static IEnumerable<Row> Inch(Pin pin)
     {

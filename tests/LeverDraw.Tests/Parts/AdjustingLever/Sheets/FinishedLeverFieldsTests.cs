@@ -25,6 +25,7 @@ public class FinishedLeverFieldsTests
         ["mark.letter_height"] = ("LETTERS {0} HIGH", "the mark is described in words"),
         ["hole.clearance"] = ("CLEARANCE", "said with how it is reached"),
         ["pads.offset"] = ("BOTH PADS' MID-PLANES IN ONE ZONE {0} WIDE.", "a tolerance between the pads, not a size of one"),
+        ["hole.pin_diameter"] = ("ON PIN ⌀", "of the pin, whose limits are said with what they leave"),
     };
 
     /// <summary>Zones that stand in a control frame: its text, with the size in millimetres for {0}.</summary>

@@ -64,11 +64,14 @@ public class LeverContentTests
         Assert.Equal([drill, "REAM PARALLEL, LEVER ALONE,", pin], lines[1..]);
     }
 
-    // Clearance × 48 (trade notes 3.4: 2.4 mm gives 0.05, 3.8 mm 0.08). To the hole's upper limit: ISO 286-2 H8 over 3 mm is 18 µm, H7 12 µm, H9 up to 3 mm 25 µm.
+    // Hole (ISO 286-2: H7 over 3 mm 12 µm, H8 18 µm, up to 3 mm H9 25 µm) less the pin's limits, as its sheet gives them. Clearance × 48 (trade notes 3.4: 2.4 mm gives 0.05, 3.8 mm 0.08).
+    // A taper pin in a parallel hole: late 2.8 − 2.595 − 9.2/96 = 0.1091 and 2.825 − 2.571 + 9.2/96 = 0.3498; smallest 2.36 − 2.247 − 7.6/96 = 0.0338 and 2.385 − 2.223 + 7.6/96 = 0.2412.
     [Theory]
-    [InlineData("levers/middle", "INFORMATION: CLEARANCE 0.08 TO 0.098 mm ON NOMINAL PIN, REAMED 3.84 TO 4.7 mm DEEPER THAN WHERE PIN JUST SEATS.")]
-    [InlineData("levers/early", "INFORMATION: CLEARANCE 0.04 TO 0.052 mm ON NOMINAL PIN, REAMED 1.92 TO 2.49 mm DEEPER THAN WHERE PIN JUST SEATS.")]
-    [InlineData("levers/late", "INFORMATION: CLEARANCE 0.23 TO 0.255 mm ON NOMINAL PIN ⌀2.57.")]
+    [InlineData("levers/early", "INFORMATION: CLEARANCE 0.015 TO 0.052 mm ON PIN ⌀3.383 / 3.408 AT MID-PLANE. FOR 0.04 REAM 1.92 DEEPER THAN WHERE PIN JUST SEATS.")]
+    [InlineData("levers/middle", "INFORMATION: CLEARANCE 0.056 TO 0.098 mm ON PIN ⌀2.977 / 3.001 AT MID-PLANE. FOR 0.08 REAM 3.84 DEEPER THAN WHERE PIN JUST SEATS.")]
+    [InlineData("levers/late", "INFORMATION: CLEARANCE 0.109 TO 0.35 mm ON PIN ⌀2.571 / 2.595 AT MID-PLANE, LEAST ON SIDE OF PIN'S LARGE END.")]
+    [InlineData("levers/smallest", "INFORMATION: CLEARANCE 0.033 TO 0.242 mm ON PIN ⌀2.223 / 2.247 AT MID-PLANE, LEAST ON SIDE OF PIN'S LARGE END.")]
+    [InlineData("levers/rare", "INFORMATION: CLEARANCE 0.04 TO 0.07 mm ON PIN ⌀3.448 / 3.460.")]
     public void Notes_AnyHole_SayHowTheClearanceIsReached(string profile, string note) => Assert.Contains(note, Content(profile).Notes);
 
     // The profile states grade 7 as agreed. ISO 8062-3:2007 total widths 0.74, 0.78, 0.82 and 0.90 mm, halved. Without one, the process's usual grades: MaterialNotesTests.

@@ -4,6 +4,7 @@ using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Drafting.Sheets;
 using LeverDraw.Drafting.Symbols;
+using LeverDraw.Geometry;
 using LeverDraw.Parts.PivotPin;
 using LeverDraw.Parts.PivotPin.Sheets;
 using LeverDraw.Tests.Support;
@@ -45,6 +46,9 @@ public class PinFieldsOnSheetTests
         Assert.Equal(limits, gauge.ToString());
         Assert.Equal(plane, place.ToString());
         Assert.True(place.Boxed);
+        // Exact too, its sign before the box (ISO 3040, from memory).
+        Label ratio = all.Single(a => a.Name == "pin.taper").Label;
+        Assert.Equal((true, "1:48"), (ratio.Boxed, ratio.ToString()[ratio.BoxedFrom..]));
         Assert.False(gauge.IsReference || place.IsReference);
         Assert.All(all.Where(a => a.Name is "pin.large_end" or "pin.small_end"), a => Assert.True(a.Label.IsReference));
     }
@@ -92,7 +96,17 @@ public class PinFieldsOnSheetTests
         ValueBag values = new ValueBag().With(PinFields.Series, PinFields.Metric).With(PinFields.SmallEnd, 3).With(PinFields.Length, 20);
         SheetContent content = PinSheet.Content(PinPart.Build(values).Value!, SheetMaker.Around("pin", values), SheetMaker.Options("A4"));
         Assert.Equal("⌀3.160 / 3.200", content.Front.Annotations.Single(a => a.Name == "pin.gauge_diameter").Label.ToString());
-        Assert.Contains("CHECK THE DIAMETER IN THE GAUGE PLANE, WHICH THE BOXED SIZE PLACES. ITS TOLERANCE IS THE SMALL END'S h10.", content.Notes);
+        Assert.Contains("CHECK ⌀ IN GAUGE PLANE, TAPER BY BLUE IN RING OR REAMED HOLE: BEARING AT LEAST 75 %. ⌀ HAS THE TOLERANCE OF THE SMALL END, h10.", content.Notes);
+    }
+
+    /// <summary>The frame is drawn round the ratio alone.</summary>
+    [Fact]
+    public void Ratio_OnTheSheet_StandsInItsBoxAndTheSignBeforeIt()
+    {
+        PlotSheet sheet = SheetMaker.Draw("pins/early", SheetMaker.Options("A4"));
+        PlotText sign = sheet.Items.OfType<PlotText>().Single(t => t.Text == "◁"), ratio = sheet.Items.OfType<PlotText>().Single(t => t.Text == "1:48");
+        double left = sheet.Items.OfType<PlotStroke>().Where(s => s.Owner == ratio.Owner && s.Edge is LineEdge { Start: var a, End: var b } && Math.Abs(a.X - b.X) < 1e-9).Min(s => s.Edge.Start.X);
+        Assert.InRange(left, sign.Anchor.X + sign.Width, ratio.Anchor.X);
     }
 
     [Fact]

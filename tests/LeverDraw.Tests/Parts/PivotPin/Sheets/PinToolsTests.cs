@@ -14,10 +14,28 @@ public class PinToolsTests
     public void Table_InchPin_ListsToolsAndNextOversize()
     {
         SheetTable table = Assert.Single(SheetMaker.Content("pins/middle", SheetMaker.Options("A4")).Tables);
-        Assert.Equal(["PIN", "PIN'S LARGE\nEND ⌀", "PIN'S SMALL\nEND ⌀", "DRILL\nAT MOST", "TAPER\nREAMER", "WALL OF\nLUG LEFT", "WALL\nAT LEAST"], table.Columns.Select(c => c.Head));
+        Assert.Equal(["PIN", "PIN'S LARGE\nEND ⌀", "PIN'S SMALL\nEND ⌀", "DRILL\nAT MOST", "TAPER\nREAMER", "WALL OF\nLUG LEFT", "AT LEAST\nHALF ⌀"], table.Columns.Select(c => c.Head));
         Assert.Equal(2, table.Rows.Length);
         Assert.Equal(["NO. 3/0", "3.175", "2.778", "#37 ⌀2.642", "NO. 3/0", "2.91", "1.59"], table.Rows[0].ToArray());
         Assert.Equal(["NO. 2/0\nNEXT OVERSIZE", "3.581", "3.185", "#31 ⌀3.048", "NO. 2/0", "2.70", "1.80"], table.Rows[1].ToArray());
+    }
+
+    // Large ends of the inch series, .125 − .109 = .016 in = 0.4064 mm; .141 − .125 likewise; .156 − .141 and .109 − .094 = .015 in = 0.381 mm. Both pins taper alike, so it is the same in the middle: the late lever's 2.8 then is 3.206, and 3/0 has 3.175 − 9.525/48 = 2.977 there.
+    [Theory]
+    [InlineData("pins/early", ShownUnits.Millimetres, "0.381 mm")]
+    [InlineData("pins/middle", ShownUnits.Inches, ".0160 in")]
+    [InlineData("pins/late", ShownUnits.MillimetresAndInches, "0.406 mm [.0160 in]")]
+    [InlineData("pins/smallest", ShownUnits.Millimetres, "0.381 mm")]
+    public void Notes_NextOversize_SayWhatTheLeversHoleMustBecome(string profile, ShownUnits units, string more) =>
+        Assert.Contains("NEXT OVERSIZE: REAM THE LEVER'S HOLE TOO, " + more + " OVER ITS LIMITS, A TAPERED ONE WITH THE TABLE'S REAMER: SAME CLEARANCE. WALL ROUND IT AT LEAST HALF ITS DIAMETER.", SheetMaker.Content(profile, SheetMaker.Options("A4", units)).Notes);
+
+    // The largest pin of the inch series, number 14, has none above it.
+    [Fact]
+    public void MoreThanOwn_LargestPinOrNoSeries_IsNull()
+    {
+        ValueBag values = new ValueBag().With(PinFields.Series, PinFields.Inch).With(PinFields.Number, "14").With(PinFields.Length, 60);
+        Assert.Null(PinTools.MoreThanOwn(PinPart.Build(values).Value!));
+        Assert.Null(PinTools.MoreThanOwn(SheetMaker.Pin("pins/rare")));
     }
 
     [Fact]
@@ -28,10 +46,10 @@ public class PinToolsTests
     public void Notes_TaperPin_SayHowHardItGrips() =>
         Assert.Contains("DRIVEN HOME IT GRIPS BY 0.01 TO 0.033 mm ON DIAMETER; MORE THAN 0.035 MAY SPLIT A LUG.", string.Join('\n', SheetMaker.Content("pins/early", SheetMaker.Options("A4")).Notes), StringComparison.Ordinal);
 
-    // 0.0104167 and 0.033333 mm are .00041 and .00131 in; 0.035 is .00138.
+    // 0.0104167 and 0.033333 mm are .00041 and .00131 in; 0.035 is .00138, cut off in the fifth decimal: with four it would read as the greatest grip.
     [Theory]
-    [InlineData(ShownUnits.Inches, "DRIVEN HOME IT GRIPS BY .0004 TO .0013 in ON DIAMETER; MORE THAN .0013 MAY SPLIT A LUG.")]
-    [InlineData(ShownUnits.MillimetresAndInches, "DRIVEN HOME IT GRIPS BY 0.01 TO 0.033 mm [.0004 TO .0013 in] ON DIAMETER; MORE THAN 0.035 [.0013] MAY SPLIT A LUG.")]
+    [InlineData(ShownUnits.Inches, "DRIVEN HOME IT GRIPS BY .0004 TO .0013 in ON DIAMETER; MORE THAN .00137 MAY SPLIT A LUG.")]
+    [InlineData(ShownUnits.MillimetresAndInches, "DRIVEN HOME IT GRIPS BY 0.01 TO 0.033 mm [.0004 TO .0013 in] ON DIAMETER; MORE THAN 0.035 [.00137] MAY SPLIT A LUG.")]
     [InlineData(ShownUnits.MillimetresAndInches, "REAM THE LUGS TO SUIT EACH PIN: STOP WHEN THE PIN PUSHED IN BY HAND STANDS 0.5 TO 1.6 mm [.020 TO .063 in] SHORT OF HOME (ENDS EQUALLY PROUD).")]
     public void Notes_OtherUnits_ConvertBothEndsOfARange(ShownUnits units, string note) =>
         Assert.Contains(note, string.Join('\n', SheetMaker.Content("pins/early", SheetMaker.Options("A4", units)).Notes), StringComparison.Ordinal);
@@ -40,8 +58,8 @@ public class PinToolsTests
     public void Notes_TaperPin_SayHowItIsChecked()
     {
         ImmutableArray<string> notes = SheetMaker.Content("pins/middle", SheetMaker.Options("A4")).Notes;
-        Assert.Contains("CHECK THE DIAMETER IN THE GAUGE PLANE, WHICH THE BOXED SIZE PLACES.", notes);
-        Assert.Contains("CHECK THE TAPER: BLUE IN A RING GAUGE OR A HOLE CUT BY THE REAMER, BEARING AT LEAST 75 %.", notes);
+        Assert.Contains("SIZES IN ROUND BRACKETS, THE CONE'S IN ITS END PLANES, ARE NOT CHECKED. BOXED ARE EXACT.", notes);
+        Assert.Contains("CHECK ⌀ IN GAUGE PLANE, TAPER BY BLUE IN RING OR REAMED HOLE: BEARING AT LEAST 75 %.", notes);
     }
 
     // 3.448 to 3.460 in S7 (ISO 286-2: −15/−27 µm), 3.433 to 3.445; a tenth under 3.433 is .1312 in: #30 (.1285 in = 3.264 mm).
@@ -67,7 +85,7 @@ public class PinToolsTests
     {
         string[] words = [.. SheetMaker.Draw("pins/middle", SheetMaker.Options("A4")).Items.OfType<LeverDraw.Drafting.Plotting.PlotText>().Select(t => t.Text)];
         Assert.Contains("NEXT OVERSIZE", words);
-        Assert.Contains("TOOLS FOR THE HOLES IN THE PLANE'S LUGS, REAMED IN LINE", words);
+        Assert.Contains("TOOLS FOR THE LUGS' HOLES, REAMED IN LINE. EDGE 4.5 FROM AXIS", words);
     }
 
     // 2 − 3.175/2 = 0.4125: less than half the hole, 1.5875.
