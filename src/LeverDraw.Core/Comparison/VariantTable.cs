@@ -33,7 +33,8 @@ public static class VariantTable
 
     private static IEnumerable<ComparedRow> Sizes(ImmutableArray<LeverVariant> variants)
     {
-        foreach (FieldSpec field in (ImmutableArray<FieldSpec>)[.. LeverFields.All, CommonFields.Material, CommonFields.Process, CommonFields.Finish])
+        // What a lever's profile repeats of its pin is no difference of the levers: hole.pin says which pin, and its own rows what it is.
+        foreach (FieldSpec field in (ImmutableArray<FieldSpec>)[.. LeverFields.All.Where(f => f != LeverFields.HolePinDiameter && f != LeverFields.HolePinTaper), CommonFields.Material, CommonFields.Process, CommonFields.Finish])
             yield return Of(field, [.. variants.Select(v => ComparedValue.Of(field, v.Profile.Values))]);
         yield return Derived("head.over_faces", Matter.Fit, "stands between the frog's lugs, bosses counted", v => v.Lever.Hole.HalfLength * 2);
         yield return Derived("fork.outside", Matter.Look, "has to clear the frog's pocket", v => v.Lever.Sizes[LeverFields.ForkGap].Nominal + (v.Lever.Sizes[LeverFields.ArmWidth].Nominal * 2));
