@@ -40,7 +40,7 @@ internal static class LeverNoseDetail
     {
         SideFeatures side = lever.Side;
         SizeValue thickness = lever.Sizes[LeverFields.TongueThickness];
-        yield return new LinearDimension(LeverFields.TongueThickness.Name, thickness.Millimetres, text.Size(thickness), side.NoseUpper, side.NoseLower, (side.NoseLower - side.NoseUpper).Angle);
+        yield return new LinearDimension(LeverFields.TongueThickness.Name, thickness.Millimetres, text.Size(thickness), side.NoseUpper, side.NoseLower, (side.NoseLower - side.NoseUpper).Angle) { Sides = (side.NoseLower - side.NoseUpper).Cross(side.NoseTip - side.NoseCentre) > 0 ? DimensionSides.Left : DimensionSides.Right };
         if (side.Nose is { } nose)
             yield return new RadiusDimension("tongue.nose", nose.Radius, text.Reference(Length.FromMillimetres(nose.Radius), "R"), [nose]) { MaterialAtCentre = true };
         if (side.NoseCorner is { } corner)
