@@ -15,6 +15,9 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     /// <summary>By which frames under a number are shorter than the span, millimetres.</summary>
     private const double FramesMargin = 2.4;
 
+    /// <summary>From a line to frames beyond what stands next to it, such as an arm beside the fork's gap, millimetres.</summary>
+    private const double FarFrames = 14;
+
     private readonly LabelBox label = context.Labels.OnLine(dimension.Label, context.Style);
     private readonly FrameStack? _stack = dimension.Label.Frames.IsEmpty ? null : new(dimension.Label.Frames, dimension.Label.Datum, context.Style);
     private readonly DatumIndicator? _datum = dimension.Label is { Datum: { } letter, Frames.IsEmpty: true } ? new(letter, context.Style) : null;
@@ -114,8 +117,8 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
             if ((after || before) && IsSquare)
                 Add(textAt, cost, new LinearExtra(FramePlace.UnderText, after ? 1 : -1));
             else if (IsSquare && 2 * Math.Min(textAt - _from, _to - textAt) > _stack.Width + FramesMargin)
-                Add(textAt, cost + 8, new LinearExtra(FramePlace.UnderText, 0));
-            foreach (double away in (ReadOnlySpan<double>)(after || before ? [3, 9] : [3, 9, 14]))
+                Add(textAt, cost, new LinearExtra(FramePlace.UnderText, 0));
+            foreach (double away in (ReadOnlySpan<double>)(after || before ? [3, 9] : [3, 9, FarFrames]))
             {
                 if (!before)
                     Add(textAt, cost + 0.7 + (away * 0.1), new LinearExtra(FramePlace.AtEnd, 1, away));
@@ -152,7 +155,11 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
 
     /// <summary>What a place costs besides, once the view is drawn and settles: a number with frames that goes out although there is room between its extension lines.</summary>
     public double BlemishOf(LinearPlace place) =>
-        _stack is { } frames && place.TextAt is var at && (at < _from || at > _to) && Math.Max(frames.Width, label.Width) + FramesMargin < Span ? 16 : 0;
+        _stack is not null && place.TextAt is var at && (at < _from || at > _to) && label.Width + FramesMargin < Span ? 16 : 0;
+
+    /// <summary>Frames under a number in the middle or far out from it would be taken for their little width on narrow paper, and whole sheets planned round them: there they wait until the view is drawn.</summary>
+    public bool WaitsOnNarrowPaper(LinearPlace place) =>
+        _stack is not null && _extras[place.Extra] is { Frames: FramePlace.UnderText, End: 0 } or { Away: FarFrames };
 
     /// <summary>How many dimension lines there are, each with several places.</summary>
     public int Lines => _levels.Count;

@@ -9,6 +9,8 @@ internal sealed class LinearPlaces(LinearFrame frame) : PlaceSet(frame.Places.Co
 
     protected override double BlemishOf(int place) => frame.BlemishOf(frame.Places[place]);
 
+    protected override bool WaitsOnNarrowPaper(int place) => frame.WaitsOnNarrowPaper(frame.Places[place]);
+
     protected override int GroupOf(int place) => frame.Places[place].Line;
 
     protected override bool LetterPlace(int place, PlaceShape shape) => frame.Letter(frame.Places[place], shape);

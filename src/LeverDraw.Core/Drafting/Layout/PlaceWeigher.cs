@@ -26,6 +26,8 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
         ref PlaceFindings found = ref set.FindingsAt(rank);
         if (found.Floor >= limit)
             return found.Floor;
+        if (!settling && Sprawl.PerMillimetre >= Sprawl.Stingy && set.WaitsAt(rank))
+            return limit;
         if (set.GroupAt(rank) is >= 0 and int group)
         {
             double shared = set.CostAt(rank) + InView(set, group) - Hair;
