@@ -4,12 +4,12 @@ using LeverDraw.Geometry;
 namespace LeverDraw.Tests.Support;
 
 /// <summary>Looks on the finished ink at the extension lines of linear dimensions: which make slivers with outlines. Blind to how they were placed.</summary>
-internal static class LineEnds
+internal static class LineSlivers
 {
     /// <summary>Within 10 degrees (its sine), nearer than this on the middle of their way beside each other, over more than this, millimetres.</summary>
     private const double Slant = 0.175, Near = 1.5, Over = 3;
 
-    public static IEnumerable<string> Slivers(PlotSheet sheet)
+    public static IEnumerable<string> Of(PlotSheet sheet)
     {
         List<(string? View, Point2D A, Point2D B)> outlines = [];
         foreach (PlotItem item in sheet.Items.Where(i => i.Role is LineRole.Outline or LineRole.Edge))
