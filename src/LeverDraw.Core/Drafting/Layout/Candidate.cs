@@ -59,7 +59,7 @@ public sealed class Candidate
     internal double BlemishIn(ViewField field)
     {
         if (double.IsNaN(_seen))
-            _seen = Blemish + field.BlemishOf(Strokes);
+            _seen = Blemish + (PlacingCosts.SeenOverFeature * field.CrossedBy(Strokes));
         return _seen;
     }
 }

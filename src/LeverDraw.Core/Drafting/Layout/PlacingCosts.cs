@@ -60,12 +60,6 @@ internal static class PlacingCosts
     /// <summary>A number beside its own extension lines and beyond those of a neighbour, its line drawn on past that one's span, where the view settles.</summary>
     public const double Passed = 12;
 
-    /// <summary>An extension line that makes a sliver with an outline, where the view settles.</summary>
-    public const double Sliver = 20;
-
-    /// <summary>What a sliver is: an outline within some 10 degrees (its sine), nearer than this on the middle of their way beside each other, over more than this, millimetres.</summary>
-    public const double SliverSlant = 0.175, SliverWidth = 1.5, SliverLength = 3;
-
     /// <summary>A dimension outside a longer one of which it is a part, where the view settles.</summary>
     public const double OutsideLonger = 30;
 

@@ -101,46 +101,8 @@ public sealed class ViewField
         return cost;
     }
 
-    /// <summary>What lines cost besides where the view settles: leaders over outlines, extension lines that make a sliver with one.</summary>
-    internal double BlemishOf(ReadOnlySpan<Stroke> strokes)
-    {
-        double cost = PlacingCosts.SeenOverFeature * CrossedBy(strokes);
-        foreach (ref readonly Stroke stroke in strokes)
-        {
-            if (stroke.Kind == StrokeKind.ExtensionLine && MakesSliver(stroke))
-                cost += PlacingCosts.Sliver;
-        }
-
-        return cost;
-    }
-
-    private bool MakesSliver(in Stroke extension)
-    {
-        Box2D near = extension.Bounds.Inflated(PlacingCosts.SliverWidth);
-        if (!near.Overlaps(_reach))
-            return false;
-        (int c0, int r0, int c1, int r1) = CellsOf(near);
-        for (int r = r0; r <= r1; r++)
-        {
-            for (int c = c0; c <= c1; c++)
-            {
-                foreach (int i in Cell(c, r))
-                {
-                    ref readonly Stroke other = ref _strokes[i];
-                    if (other.Kind == StrokeKind.Feature && extension.IsNear(other, PlacingCosts.SliverWidth)
-                        && extension.LiesBeside(other, PlacingCosts.SliverWidth, PlacingCosts.SliverSlant, PlacingCosts.SliverLength))
-                    {
-                        return true;
-                    }
-                }
-            }
-        }
-
-        return false;
-    }
-
     /// <summary>How many outlines leaders cross.</summary>
-    private int CrossedBy(ReadOnlySpan<Stroke> strokes)
+    internal int CrossedBy(ReadOnlySpan<Stroke> strokes)
     {
         int crossed = 0;
         foreach (ref readonly Stroke stroke in strokes)
