@@ -24,6 +24,9 @@ public sealed record LinearDimension(string Name, double Value, Label Label, Poi
     /// <summary>Where dimension lines may stand.</summary>
     public DimensionSides Sides { get; init; } = DimensionSides.Both;
 
+    /// <summary>Of its sides the one on which it reads better: the other is dearer.</summary>
+    public DimensionSides Better { get; init; } = DimensionSides.Both;
+
     /// <summary>Set when the measured faces run on square to the direction: the dimension may then stand on the feature itself, moved by an amount in this range (millimetres, along the left of the direction).</summary>
     public (double From, double To)? Slide { get; init; }
 

@@ -23,6 +23,11 @@ public static class Arrowhead
         return new Stroke(back + half, back - half, StrokeKind.DimensionLine);
     }
 
+    /// <summary>From the middle of an arrowhead's back to its point: what the back alone says of it.</summary>
+    internal static Vector2D Pointing(in Stroke back) => (back.B - back.A).Left * DraftingStyle.ArrowSlimness;
+
+    internal static Point2D Tip(in Stroke back) => Point2D.Lerp(back.A, back.B, 0.5) + Pointing(back);
+
     public static PlotFill Dot(Point2D at, DraftingStyle style, string? owner, string view)
     {
         double r = style.ArrowLength / 6;

@@ -9,6 +9,9 @@ internal static class LinearCandidates
 {
     private const int Tiers = 6;
 
+    /// <summary>Of standing on the side that is not the better one: some four tiers farther out on that are cheaper.</summary>
+    private const double WorseSide = 12;
+
     public static PlaceSet For(LinearDimension dimension, string id, PlacingContext context)
     {
         DraftingStyle style = context.Style;
@@ -28,13 +31,14 @@ internal static class LinearCandidates
             : (Math.Min(frame.ReachP, frame.ReachQ), Math.Max(frame.ReachP, frame.ReachQ));
         DimensionSides left = mirrored ? DimensionSides.Right : DimensionSides.Left;
         DimensionSides right = mirrored ? DimensionSides.Left : DimensionSides.Right;
+        double Worse(DimensionSides side) => dimension.Better.HasFlag(side) ? 0 : WorseSide;
         for (int tier = 0; tier < Tiers; tier++)
         {
             double away = style.FirstTier + (tier * style.TierSpacing);
             if (dimension.Sides.HasFlag(left))
-                frame.AddTextPlaces(high + away, tier * 3.0);
+                frame.AddTextPlaces(high + away, (tier * 3.0) + Worse(left));
             if (dimension.Sides.HasFlag(right))
-                frame.AddTextPlaces(low - away, tier * 3.0);
+                frame.AddTextPlaces(low - away, (tier * 3.0) + Worse(right));
         }
 
         if (square && dimension.Slide is null)

@@ -10,7 +10,7 @@ internal enum FramePlace
 {
     None,
 
-    /// <summary>Under the dimension line, below lettering that stands beside the arrows.</summary>
+    /// <summary>Under the dimension line, below its lettering.</summary>
     UnderText,
 
     /// <summary>At the end of the dimension line, in line with the arrow.</summary>
@@ -18,7 +18,7 @@ internal enum FramePlace
 }
 
 /// <summary>What a linear dimension carries beside its number, at one place: control frames, or a datum letter in line with an arrow.</summary>
-/// <param name="End">+1: beyond the second measured point, −1: beyond the first; for a datum without frames or frames at the end.</param>
+/// <param name="End">+1: beyond the second measured point, −1: beyond the first; for a datum without frames or frames at the end; 0: frames under lettering in the middle.</param>
 /// <param name="Away">Between the end of what stands on the dimension line and frames in line with it, millimetres.</param>
 internal readonly record struct LinearExtra(FramePlace Frames, int End, double Away = 0)
 {

@@ -19,6 +19,12 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     /// <summary>From this extra on the number is at the end of the bent dimension line, below on a leader from its middle: four directions, each shorter and longer.</summary>
     private const int BentPlaces = 8;
 
+    /// <summary>By which frames under a number are shorter than the span, millimetres.</summary>
+    private const double FramesMargin = 2.4;
+
+    /// <summary>From a line to frames beyond what stands next to it, such as an arm beside the fork's gap, millimetres.</summary>
+    private const double FarFrames = 14;
+
     private readonly LabelBox label = context.Labels.OnLine(dimension.Label, context.Style);
     private readonly FrameStack? _stack = dimension.Label.Frames.IsEmpty ? null : new(dimension.Label.Frames, dimension.Label.Datum, context.Style);
     private readonly DatumIndicator? _datum = dimension.Label is { Datum: { } letter, Frames.IsEmpty: true } ? new(letter, context.Style) : null;
@@ -136,7 +142,9 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
         {
             if ((after || before) && IsSquare)
                 Add(textAt, cost, new LinearExtra(FramePlace.UnderText, after ? 1 : -1));
-            foreach (double away in (ReadOnlySpan<double>)[3, 9])
+            else if (IsSquare && 2 * Math.Min(textAt - _from, _to - textAt) > _stack.Width + FramesMargin)
+                Add(textAt, cost, new LinearExtra(FramePlace.UnderText, 0));
+            foreach (double away in (ReadOnlySpan<double>)(after || before ? [3, 9] : [3, 9, FarFrames]))
             {
                 if (!before)
                     Add(textAt, cost + 0.7 + (away * 0.1), new LinearExtra(FramePlace.AtEnd, 1, away));
@@ -170,6 +178,14 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
 
         Places.Add(cost, new LinearPlace(textAt, LastLine, (short)at));
     }
+
+    /// <summary>What a place costs besides, once the view is drawn and settles: a number with frames that goes out although there is room between its extension lines.</summary>
+    public double BlemishOf(LinearPlace place) =>
+        _stack is not null && place.TextAt is var at && (at < _from || at > _to) && label.Width + FramesMargin < Span ? 16 : 0;
+
+    /// <summary>Frames under a number in the middle or far out from it would be taken for their little width on narrow paper, and whole sheets planned round them: there they wait until the view is drawn.</summary>
+    public bool WaitsOnNarrowPaper(LinearPlace place) =>
+        _stack is not null && _extras[place.Extra] is { Frames: FramePlace.UnderText, End: 0 } or { Away: FarFrames };
 
     /// <summary>How many dimension lines there are, each with several places.</summary>
     public int Lines => _levels.Count;
@@ -300,8 +316,9 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
         bool nearIsLeft = extra.End > 0 == ReadsForward;
         if (extra.Frames == FramePlace.UnderText)
         {
-            Point2D near = At(extra.End > 0 ? textAt - (label.Width / 2) : textAt + (label.Width / 2), level);
-            return new PlacedExtra(_stack, near - (read.Left * _style.TextGap) - (nearIsLeft ? default : read * _stack.Width), null, default, default, _reading);
+            Point2D near = At(textAt - (extra.End * label.Width / 2), level);
+            double before = extra.End == 0 ? _stack.Width / 2 : nearIsLeft ? 0 : _stack.Width;
+            return new PlacedExtra(_stack, near - (read.Left * _style.TextGap) - (read * before), null, default, default, _reading);
         }
 
         double end = extra.End > 0 ? lineTo + extra.Away : lineFrom - extra.Away;

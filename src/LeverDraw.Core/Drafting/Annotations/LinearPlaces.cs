@@ -7,6 +7,10 @@ internal sealed class LinearPlaces(LinearFrame frame) : PlaceSet(frame.Places.Co
 {
     public override void LineGroup(int group, PlaceShape shape) => frame.LineGroup(group, shape);
 
+    protected override double BlemishOf(int place) => frame.BlemishOf(frame.Places[place]);
+
+    protected override bool WaitsOnNarrowPaper(int place) => frame.WaitsOnNarrowPaper(frame.Places[place]);
+
     protected override int GroupOf(int place) => frame.Places[place].Line;
 
     protected override bool LetterPlace(int place, PlaceShape shape) => frame.Letter(frame.Places[place], shape);

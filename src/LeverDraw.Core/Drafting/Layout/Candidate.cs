@@ -25,6 +25,7 @@ public sealed class Candidate
         foreach (Stroke head in heads)
             box = box.Union(head.Bounds);
         Bounds = box;
+        Span = DimensionSpan.Of(texts, strokes, heads);
     }
 
     /// <summary>Length, tier, an unusual text place: what it costs whatever stands round it.</summary>
@@ -40,6 +41,9 @@ public sealed class Candidate
     public Stroke[] Heads { get; }
 
     public Box2D Bounds { get; }
+
+    /// <summary>Nothing where this is no linear dimension.</summary>
+    internal DimensionSpan Span { get; }
 
     public Func<AnnotationInk> Ink { get; }
 

@@ -1,3 +1,4 @@
+using LeverDraw.Drafting.Annotations;
 using LeverDraw.Geometry;
 
 namespace LeverDraw.Drafting.Layout;
@@ -114,9 +115,7 @@ internal static class PairBlemish
     /// <summary>Point to point in one line they are two dimensions in a row, which share an extension line: common practice, no source.</summary>
     private static bool Meet(in Stroke a, in Stroke b)
     {
-        Vector2D wideA = a.A - a.B, wideB = b.A - b.B;
-        // The back's ends lie to the left and right of the way it points.
-        Vector2D pointA = -wideA.Left * Slimness, pointB = -wideB.Left * Slimness;
+        Vector2D pointA = Arrowhead.Pointing(a), pointB = Arrowhead.Pointing(b);
         Point2D backA = Point2D.Lerp(a.A, a.B, 0.5), backB = Point2D.Lerp(b.A, b.B, 0.5);
         double length = pointA.Length, apart = (PlacingCosts.HeadsApart + (1 / Slimness)) * length;
         if ((backA - backB).Length > (2 * length) + apart)

@@ -31,6 +31,9 @@ internal abstract class PlaceSet
     /// <summary>What it costs besides, once the view is drawn and settles.</summary>
     public double BlemishAt(int rank) => BlemishOf(_order.PlaceAt(rank));
 
+    /// <summary>The place is not for planning where room is dearest: there it may be taken only once the view is drawn and settles.</summary>
+    public bool WaitsAt(int rank) => WaitsOnNarrowPaper(_order.PlaceAt(rank));
+
     /// <summary>What is known so far of a place's cost in its view.</summary>
     public ref PlaceFindings FindingsAt(int rank) => ref _findings[rank];
 
@@ -95,6 +98,8 @@ internal abstract class PlaceSet
     protected virtual int GroupOf(int place) => -1;
 
     protected virtual double BlemishOf(int place) => 0;
+
+    protected virtual bool WaitsOnNarrowPaper(int place) => false;
 
     protected abstract bool LetterPlace(int place, PlaceShape shape);
 

@@ -26,6 +26,8 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
         ref PlaceFindings found = ref set.FindingsAt(rank);
         if (found.Floor >= limit)
             return found.Floor;
+        if (!settling && Sprawl.PerMillimetre >= Sprawl.Stingy && set.WaitsAt(rank))
+            return limit;
         if (set.GroupAt(rank) is >= 0 and int group)
         {
             double shared = set.CostAt(rank) + InView(set, group) - Hair;
@@ -68,10 +70,11 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
         }
 
         // Blemishes take longest to find: asked for last.
+        DimensionSpan span = settling && cost < limit ? DimensionSpan.Of(Shape.Texts, Shape.Strokes, Shape.Heads) : default;
         for (int i = 0; settling && i < chosen.Length && cost < limit; i++)
         {
             if (i != self && chosen[i] is { } other)
-                cost += Noted(i, PairBlemish.Between(Shape, other));
+                cost += Noted(i, RowBlemish.Between(span, other.Span) + PairBlemish.Between(Shape, other));
         }
 
         return cost;
@@ -155,7 +158,7 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
     public double CostInView(Candidate place) => place.CostIn(field) + Sprawl.Of(place.Bounds) + (settling ? place.BlemishIn(field) : 0);
 
     /// <summary>What two places cost each other.</summary>
-    public double Between(Candidate a, Candidate b) => PairCost.Between(a, b) + (settling ? PairBlemish.Between(a, b) : 0);
+    public double Between(Candidate a, Candidate b) => PairCost.Between(a, b) + (settling ? PairBlemish.Between(a, b) + RowBlemish.Between(a.Span, b.Span) : 0);
 
     public bool PaysForRoom(Candidate place) => Sprawl.Of(place.Bounds) > 0;
 

@@ -43,7 +43,12 @@ internal static class LeverNoseDetail
     {
         SideFeatures side = lever.Side;
         SizeValue thickness = lever.Sizes[LeverFields.TongueThickness];
-        yield return new LinearDimension(LeverFields.TongueThickness.Name, thickness.Millimetres, text.Size(thickness), side.NoseUpper, side.NoseLower, (side.NoseLower - side.NoseUpper).Angle);
+        // From the flanks' side the extension lines would make slivers with them; a bulb's neck stands back.
+        DimensionSides beyondTip = (side.NoseLower - side.NoseUpper).Cross(side.NoseTip - side.NoseCentre) > 0 ? DimensionSides.Left : DimensionSides.Right;
+        yield return new LinearDimension(LeverFields.TongueThickness.Name, thickness.Millimetres, text.Size(thickness), side.NoseUpper, side.NoseLower, (side.NoseLower - side.NoseUpper).Angle)
+        {
+            Better = lever.Sizes.Find(LeverFields.NeckThickness) is null ? beyondTip : DimensionSides.Both,
+        };
         if (side.Nose is { } nose)
             yield return new RadiusDimension(Nose, nose.Radius, text.Reference(Length.FromMillimetres(nose.Radius), "R"), [nose]) { MaterialAtCentre = true };
         if (side.NoseCorner is { } corner)
