@@ -68,14 +68,14 @@ internal sealed class SheetAttempt
             return null;
         DrawingScale[] plain = [.. _content.Others.Select(_ => _scale)];
         DrawingScale[][] wanted = Wanted();
-        foreach (double thrift in SheetThrift.Main)
+        foreach (SheetThrift thrift in SheetThrift.Levels)
         {
             if (!_prospect.CouldHold(plain, thrift, _letterings[^1]) || !wanted.Reverse().Any(others => _prospect.CouldHold(others, thrift, _letterings[^1], SheetProspect.Wary)))
                 continue;
             PaperBlock[] main = Main(thrift);
             double width = WidthOf(main);
             // Where the usual is too wide, the narrowest tells whether thrift is any use.
-            if (width > _field.Width * Hopeless || main.Any(b => b.Bounds.Height > _field.Height) || (width > _field.Width && WidthOf(Main(SheetThrift.Main[^1])) > _field.Width))
+            if (width > _field.Width * Hopeless || main.Any(b => b.Bounds.Height > _field.Height) || (width > _field.Width && WidthOf(Main(SheetThrift.Levels[^1])) > _field.Width))
                 return null;
             // What finds no clear place with _room all round finds none with less.
             if (IsUnclear(main, ref reason))
@@ -95,7 +95,8 @@ internal sealed class SheetAttempt
         if (!IsPossible(out _) || Wanted() is not [.., var smallest] wanted || !_prospect.IsLikely(smallest, _letterings[^1]))
             return false;
         DrawingScale[] likely = wanted.First(others => _prospect.IsLikely(others, _letterings[^1]));
-        (ViewSource View, double Factor, double Thrift)[] all = [.. _projected.Select(v => (v, _scale.Factor, SheetThrift.Main[0])), .. _content.Others.Zip(likely, (view, own) => (view, own.Factor, SheetThrift.Details))];
+        SheetThrift usual = SheetThrift.Levels[0];
+        (ViewSource View, double Factor, double Thrift)[] all = [.. _projected.Select(v => (v, _scale.Factor, usual.Main)), .. _content.Others.Zip(likely, (view, own) => (view, own.Factor, usual.Details))];
         _store.Ahead(all, _style);
         foreach ((ViewSource view, double factor, double price) in all)
             _store.View(view, factor, _style, price);
@@ -123,15 +124,15 @@ internal sealed class SheetAttempt
         return [.. choices.All().Where(s => choices.EnlargesDetails(s) == (_ease != SheetEase.PlainDetails))];
     }
 
-    private PaperBlock[] Main(double thrift)
+    private PaperBlock[] Main(SheetThrift thrift)
     {
-        _store.Ahead(_projected.Select(v => (v, _scale.Factor, thrift)), _style);
-        return [.. _projected.Select(v => Captioned(v, _scale, thrift))];
+        _store.Ahead(_projected.Select(v => (v, _scale.Factor, thrift.Main)), _style);
+        return [.. _projected.Select(v => Captioned(v, _scale, thrift.Main))];
     }
 
     private static double WidthOf(PaperBlock[] row) => row.Sum(b => b.Bounds.Width) + ((row.Length + 1) * Cell.Gap);
 
-    private PlotSheet? WithDetails(PaperBlock[] main, DrawingScale[][] wanted, double thrift, ref string? reason)
+    private PlotSheet? WithDetails(PaperBlock[] main, DrawingScale[][] wanted, SheetThrift thrift, ref string? reason)
     {
         // Where the smallest do not go in, all the larger are known not to; where they do, half of those left are asked about at a time.
         for (int from = 0, to = wanted.Length; from < to;)
@@ -157,7 +158,7 @@ internal sealed class SheetAttempt
         return calmest;
     }
 
-    private PlotSheet? WithScales(PaperBlock[] main, DrawingScale[] others, double thrift, ref string? reason)
+    private PlotSheet? WithScales(PaperBlock[] main, DrawingScale[] others, SheetThrift thrift, ref string? reason)
     {
         if (!_prospect.CouldHold(others, thrift, _letterings[^1]))
             return null;
@@ -165,9 +166,9 @@ internal sealed class SheetAttempt
         for (int i = 0; i < details.Length; i++)
         {
             if (i % 2 == 0)
-                _store.Ahead(Enumerable.Range(i, Math.Min(2, details.Length - i)).Select(k => (_content.Others[k], others[k].Factor, SheetThrift.Details)), _style);
-            bool isNew = !_store.IsPlaced(_content.Others[i], others[i].Factor, _style, SheetThrift.Details);
-            details[i] = Captioned(_content.Others[i], others[i], SheetThrift.Details);
+                _store.Ahead(Enumerable.Range(i, Math.Min(2, details.Length - i)).Select(k => (_content.Others[k], others[k].Factor, thrift.Details)), _style);
+            bool isNew = !_store.IsPlaced(_content.Others[i], others[i].Factor, _style, thrift.Details);
+            details[i] = Captioned(_content.Others[i], others[i], thrift.Details);
             // One that turns out larger than it looked may settle it: then the others need not be placed.
             if (isNew && i + 1 < details.Length && !_prospect.CouldHold(others, thrift, _letterings[^1], SheetProspect.Wary))
                 return null;

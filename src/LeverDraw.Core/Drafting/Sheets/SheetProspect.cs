@@ -32,11 +32,10 @@ internal sealed class SheetProspect(SheetContent content, PaperRoom room, Drawin
 
     /// <summary>What is known of the views' sizes leaves hope.</summary>
     /// <param name="others">The scales of the other views.</param>
-    /// <param name="thrift">Price of width at which the main views are placed.</param>
     /// <param name="lettering">Height of the notes' lettering.</param>
     /// <param name="share">Of the room that annotations are estimated to take.</param>
-    public bool CouldHold(DrawingScale[] others, double thrift, double lettering, double share = 1) =>
-        CouldHold(others, lettering, (view, factor) => store.Sizes.Estimate(view, factor, style, projected.Contains(view) ? thrift : SheetThrift.Details, share));
+    public bool CouldHold(DrawingScale[] others, SheetThrift thrift, double lettering, double share = 1) =>
+        CouldHold(others, lettering, (view, factor) => store.Sizes.Estimate(view, factor, style, projected.Contains(view) ? thrift.Main : thrift.Details, share));
 
     /// <summary>Everything is likely to go in, by a guess at views of which nothing is known.</summary>
     /// <param name="others">The scales of the other views.</param>
