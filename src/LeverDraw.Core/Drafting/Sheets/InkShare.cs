@@ -11,6 +11,9 @@ internal sealed class InkShare
     /// <summary>Side of a grid square, millimetres.</summary>
     private const double Pitch = 5;
 
+    /// <summary>Between points of a line that are asked about, millimetres.</summary>
+    private const double Step = 1;
+
     /// <summary>White so near to ink is not free, millimetres: blocks keep that distance.</summary>
     private const double Reach = 5;
 
@@ -71,7 +74,7 @@ internal sealed class InkShare
 
     private void Mark(Edge edge)
     {
-        int steps = Math.Max(1, (int)Math.Ceiling(edge.Length / (Pitch / 2)));
+        int steps = Math.Max(1, (int)Math.Ceiling(edge.Length / Step));
         for (int i = 0; i <= steps; i++)
         {
             Point2D p = edge.PointAt((double)i / steps);

@@ -9,7 +9,7 @@ using LeverDraw.Geometry;
 
 namespace LeverDraw.Drafting.Sheets;
 
-/// <summary>The notes as one tidy block: numbered, wrapped to a width, the print check bar below.</summary>
+/// <summary>The notes as one tidy block: numbered, wrapped to a width, the print check bar below, the general signs beside it or, under narrow notes, over it.</summary>
 public static class NotesBlock
 {
     /// <summary>From the number to the text, in lettering heights.</summary>
@@ -20,7 +20,7 @@ public static class NotesBlock
     /// <summary>From the last line down to the signs, in lettering heights.</summary>
     private const double SignsBelow = 1.2;
 
-    /// <summary>Between the check bar and the signs beside it.</summary>
+    /// <summary>Between the check bar and the signs beside it or over it.</summary>
     private const double SignGap = 5;
 
     public static PaperBlock Build(IReadOnlyList<string> notes, double width, double lettering, SheetUnit unit, GeneralSigns? signs = null)
@@ -36,17 +36,19 @@ public static class NotesBlock
     {
         double indent = IndentHeights * lettering;
         GeneralSignsShape? row = signs is null ? null : new(signs, DraftingStyle.Small with { LetteringHeight = lettering });
-        double bar = CheckBar.LengthOf(unit) + (row is null ? 0 : SignGap + row.Width);
-        double used = Math.Max(bar, indent + (lines.Widest * lettering));
-        double foot = Math.Max(CheckBar.Height + 3, row is null ? 0 : row.Height + Math.Max(2.5, SignsBelow * lettering));
+        double bar = CheckBar.LengthOf(unit), wide = indent + (lines.Widest * lettering);
+        Vector2D signsAt = row is null ? default
+            : bar + SignGap + row.Width <= wide ? new Vector2D(bar + SignGap, 0) : new Vector2D(0, CheckBar.Height + SignGap);
+        double used = Math.Max(Math.Max(bar, wide), row is null ? 0 : signsAt.X + row.Width);
+        double foot = Math.Max(CheckBar.Height + 3, row is null ? 0 : signsAt.Y + row.Height + Math.Max(2.5, SignsBelow * lettering));
         double head = foot + (lettering * ((Pitch * lines.Lines.Count) + (BetweenNotes * lines.Notes) + 0.4));
         return new PaperBlock(
             "notes",
             new Box2D(-1, -1, used + 1, head + (HeadHeight * lettering) + 1),
-            () => Draw(text, lines, foot, head, indent, lettering, unit, row));
+            () => Draw(text, lines, foot, head, indent, lettering, unit, row, signsAt));
     }
 
-    private static BlockInk Draw(NotesText text, NotesLines lines, double foot, double head, double indent, double lettering, SheetUnit unit, GeneralSignsShape? row)
+    private static BlockInk Draw(NotesText text, NotesLines lines, double foot, double head, double indent, double lettering, SheetUnit unit, GeneralSignsShape? row, Vector2D signsAt)
     {
         var items = ImmutableArray.CreateBuilder<PlotItem>();
         double y = foot;
@@ -65,7 +67,7 @@ public static class NotesBlock
         items.Add(StrokeLettering.Compose("NOTES", new Point2D(0, head), HeadHeight * lettering));
         items.AddRange(CheckBar.Draw(unit, new Point2D(0, 0.5), Math.Min(lettering, 2.5)));
         if (row is not null)
-            items.AddRange(row.Ink(new Point2D(CheckBar.LengthOf(unit) + SignGap, 0.5)));
+            items.AddRange(row.Ink(new Point2D(0, 0.5) + signsAt));
         return new BlockInk(items.ToImmutable(), []);
     }
 }

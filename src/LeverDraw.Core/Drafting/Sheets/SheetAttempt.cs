@@ -12,7 +12,7 @@ namespace LeverDraw.Drafting.Sheets;
 internal sealed class SheetAttempt
 {
     /// <summary>A sheet whose ink takes three quarters of the field looks crowded; the next try may do better. A little less, since squares are coarse.</summary>
-    public const double Crowded = 0.745;
+    public const double Crowded = 0.744;
 
     /// <summary>More than views that are not enlarged save of the field (seen: 0.045).</summary>
     private const double SavedByDetails = 0.06;

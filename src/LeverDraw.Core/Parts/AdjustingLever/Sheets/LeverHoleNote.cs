@@ -117,9 +117,10 @@ internal static class LeverHoleNote
         Length change = hole.HalfLength * hole.Taper.Rate;
         SizeLimits atFace = atMid.Moved(change);
         string[] units = text.Limits(atFace).Split(" [");
-        yield return "CHECK ⌀" + units[0] + " AT LARGE END,";
-        foreach (string second in units[1..])
-            yield return "[" + second;
+        string[] lines = ["CHECK ⌀" + units[0], .. units[1..].Select(u => "[" + u)];
+        lines[^1] += " AT LARGE END,";
+        foreach (string line in lines)
+            yield return line;
         // Of the limits lettered, so that both checks agree; cut off, never wider.
         double apart = text.Shown(atFace).Width.Millimetres / hole.Taper.Rate;
         yield return "PLUG LINES " + text.Number(Hundredths(Length.FromMillimetres(apart), Math.Floor, 1)) + " APART";
