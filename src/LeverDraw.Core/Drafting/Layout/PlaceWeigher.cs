@@ -11,6 +11,8 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
     /// <summary>A drawn view settles: blemishes count.</summary>
     public bool Settles => settling;
 
+    private bool MindsRows => settling || Sprawl.PerMillimetre < Sprawl.Thrifty;
+
     /// <summary>The price of room; what was found out about places at another must be forgotten before it is changed.</summary>
     public Sprawl Sprawl { get; set; } = sprawl;
 
@@ -69,8 +71,14 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
                 cost += Noted(i, PairCost.Between(Shape, other));
         }
 
+        DimensionSpan span = MindsRows && cost < limit ? DimensionSpan.Of(Shape.Texts, Shape.Strokes, Shape.Heads) : default;
+        for (int i = 0; !span.IsNone && !settling && i < chosen.Length && cost < limit; i++)
+        {
+            if (i != self && chosen[i] is { } other)
+                cost += Noted(i, RowBlemish.Between(span, other.Span));
+        }
+
         // Blemishes take longest to find: asked for last.
-        DimensionSpan span = settling && cost < limit ? DimensionSpan.Of(Shape.Texts, Shape.Strokes, Shape.Heads) : default;
         for (int i = 0; settling && i < chosen.Length && cost < limit; i++)
         {
             if (i != self && chosen[i] is { } other)
@@ -158,7 +166,7 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
     public double CostInView(Candidate place) => place.CostIn(field) + Sprawl.Of(place.Bounds) + (settling ? place.BlemishIn(field) : 0);
 
     /// <summary>What two places cost each other.</summary>
-    public double Between(Candidate a, Candidate b) => PairCost.Between(a, b) + (settling ? PairBlemish.Between(a, b) + RowBlemish.Between(a.Span, b.Span) : 0);
+    public double Between(Candidate a, Candidate b) => PairCost.Between(a, b) + (MindsRows ? RowBlemish.Between(a.Span, b.Span) : 0) + (settling ? PairBlemish.Between(a, b) : 0);
 
     public bool PaysForRoom(Candidate place) => Sprawl.Of(place.Bounds) > 0;
 
