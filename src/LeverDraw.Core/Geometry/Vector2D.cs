@@ -23,6 +23,9 @@ public readonly record struct Vector2D(double X, double Y)
 
     public static Vector2D FromAngle(double radians)
     {
+        // Most lettering lies level.
+        if (radians == 0)
+            return new Vector2D(1, 0);
         (double sin, double cos) = Math.SinCos(radians);
         return new Vector2D(cos, sin);
     }

@@ -44,6 +44,9 @@ internal sealed class PaperRoom
         return NoteWidths.Select(w => Math.Min(w * lettering, most)).Distinct().Select(w => _store.Notes(w, lettering));
     }
 
+    /// <summary>The form of the notes that takes the least area.</summary>
+    public (double Width, double Height) SmallestNotes(double lettering) => NotesSizes(lettering).MinBy(n => n.Width * n.Height);
+
     /// <summary>Whether any division of the sheet holds blocks of these sizes and the notes.</summary>
     /// <param name="blocks">The row of projected views first.</param>
     /// <param name="lettering">Height of the notes' lettering.</param>

@@ -13,6 +13,9 @@ internal sealed class SheetProspect(SheetContent content, PaperRoom room, Drawin
     /// <summary>Of the room that a view's annotations are estimated to take, what is counted on where others have turned out larger.</summary>
     public const double Wary = 0.6;
 
+    /// <summary>Of the paper, what guessed sizes take at the most where they are likely to go in (own, by trying).</summary>
+    private const double Likely = 0.80;
+
     /// <summary>Bare views plus one tier all round do not go in: cheap to know before anything is placed.</summary>
     public bool CannotFit()
     {
@@ -35,15 +38,20 @@ internal sealed class SheetProspect(SheetContent content, PaperRoom room, Drawin
     /// <param name="lettering">Height of the notes' lettering.</param>
     /// <param name="share">Of the room that annotations are estimated to take.</param>
     public bool CouldHold(DrawingScale[] others, SheetThrift thrift, double lettering, double share = 1) =>
-        CouldHold(others, lettering, (view, factor) => store.Sizes.Estimate(view, factor, style, projected.Contains(view) ? thrift.Main : thrift.Details, share));
+        room.CouldHold(Blocks(others, lettering, (view, factor) => store.Sizes.Estimate(view, factor, style, projected.Contains(view) ? thrift.Main : thrift.Details, share)), lettering);
 
-    /// <summary>Everything is likely to go in, by a guess at views of which nothing is known.</summary>
+    /// <summary>Everything is likely to go in, by a guess at views of which nothing is known: all areas, each with half the least gap round it.</summary>
     /// <param name="others">The scales of the other views.</param>
     /// <param name="lettering">Height of the notes' lettering.</param>
-    public bool IsLikely(DrawingScale[] others, double lettering) =>
-        CouldHold(others, lettering, (view, factor) => store.Sizes.Guess(view, factor, style));
+    public bool IsLikely(DrawingScale[] others, double lettering)
+    {
+        (double Width, double Height)[] blocks = Blocks(others, lettering, (view, factor) => store.Sizes.Guess(view, factor, style));
+        double area = blocks.Append(room.SmallestNotes(lettering)).Append((room.Title.Width, room.Title.Height)).Sum(b => (b.Width + Cell.Gap) * (b.Height + Cell.Gap));
+        return area < Likely * room.Field.Width * room.Field.Height && blocks.All(b => b.Width < room.Field.Width && b.Height < room.Field.Height);
+    }
 
-    private bool CouldHold(DrawingScale[] others, double lettering, Func<ViewSource, double, (double Width, double Height)> sizeOf)
+    /// <summary>The sizes of all blocks but the notes and the title block, the row of main views first.</summary>
+    private (double Width, double Height)[] Blocks(DrawingScale[] others, double lettering, Func<ViewSource, double, (double Width, double Height)> sizeOf)
     {
         (double Width, double Height) row = (-Cell.Gap, 0);
         foreach (ViewSource view in projected)
@@ -59,6 +67,6 @@ internal sealed class SheetProspect(SheetContent content, PaperRoom room, Drawin
             blocks.Add((store.Table(i, lettering).Bounds.Width, store.Table(i, lettering).Bounds.Height));
         foreach (PaperBlock block in content.Blocks)
             blocks.Add((block.Bounds.Width, block.Bounds.Height));
-        return room.CouldHold([.. blocks], lettering);
+        return [.. blocks];
     }
 }
