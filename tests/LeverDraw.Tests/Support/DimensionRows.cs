@@ -14,7 +14,11 @@ internal static class DimensionRows
         from pair in Pairs(sheet)
         let at = Along(pair.One, pair.One.TextMiddle)
         where IsOnLine(sheet, pair.One) && (at < pair.Own.From || at > pair.Own.To)
-        where at > pair.Others.From && at < pair.Others.To && Math.Abs(pair.Level - pair.OthersLevel) < Apart
+        where at > pair.Others.From && at < pair.Others.To
+        let out1 = pair.Level - pair.Reach
+        let out2 = pair.OthersLevel - pair.OthersReach
+        // Near by, or between the other's extension lines, which run on to a line farther out.
+        where Math.Abs(pair.Level - pair.OthersLevel) < Apart || (out1 * out2 > 0 && (pair.OthersLevel - pair.Level) * Math.Sign(out2) > 0)
         select $"{pair.One.Name} {pair.One.Text.Split('\n')[0]} stands in {pair.Other.Name}";
 
     /// <summary>Dimensions that stand outside a longer parallel one on the same side, with its span round theirs.</summary>

@@ -19,6 +19,9 @@ public sealed partial class DimensionText
     /// <summary>Both ends of a range inside a sentence: <c>0.5 TO 1.6 mm [.020 TO .063 in]</c>.</summary>
     public string InSentence(Length least, Length most) => InEachUnit(unit => Plain(least, unit) + " TO " + Plain(most, unit) + Name(unit));
 
+    /// <summary>The same where neither end may be passed: inches are rounded inwards, <c>.020 TO .062 in</c>.</summary>
+    public string Within(Length least, Length most) => InEachUnit(unit => Plain(AtLeast(least, unit), unit) + " TO " + Plain(NoMore(most, unit), unit) + Name(unit));
+
     /// <summary>The number alone: <c>0.4</c>, <c>.016</c>, <c>0.4 [.016]</c>.</summary>
     public string Number(Length size) => InEachUnit(unit => Plain(size, unit));
 
@@ -51,8 +54,8 @@ public sealed partial class DimensionText
 
     /// <summary>The sign of edges that are broken by a least and a most, in every unit of the sheet; inches rounded inwards.</summary>
     public EdgeSign BrokenEdge(Length least, Length most) => new(
-        InEachUnit(unit => "−" + Plain(unit == LengthUnit.Inch ? Length.FromInches(Math.Ceiling((least.Inches * 1e3) - 1e-6) / 1e3) : least, unit)),
-        InEachUnit(unit => "−" + Plain(unit == LengthUnit.Inch ? Length.FromInches(Math.Floor((most.Inches * 1e3) + 1e-6) / 1e3) : most, unit)));
+        InEachUnit(unit => "−" + Plain(AtLeast(least, unit), unit)),
+        InEachUnit(unit => "−" + Plain(NoMore(most, unit), unit)));
 
     /// <summary>The numbers of one column, all with as many decimals, by unit one above the other. Millimetres without trailing zeros that none of them needs.</summary>
     /// <param name="inchDecimals">Of every inch number.</param>
@@ -83,6 +86,10 @@ public sealed partial class DimensionText
         InchLimits shown = kept.IsGiven ? kept.Value : InchRounding.Limits(limits, InchRounding.MostDecimals).Value;
         return (shown.MaxInches, shown.MaxInches.ToString("#." + new string('0', shown.Decimals), CultureInfo.InvariantCulture));
     }
+
+    private static Length AtLeast(Length least, LengthUnit unit) => unit == LengthUnit.Inch ? Length.FromInches(Math.Ceiling((least.Inches * 1e3) - 1e-6) / 1e3) : least;
+
+    private static Length NoMore(Length most, LengthUnit unit) => unit == LengthUnit.Inch ? Length.FromInches(Math.Floor((most.Inches * 1e3) + 1e-6) / 1e3) : most;
 
     private string Outwards(Length size, LengthUnit unit, bool up)
     {

@@ -15,19 +15,16 @@ internal static class RowBlemish
     {
         if (a.IsNone || b.IsNone || Math.Abs(a.Along.Cross(b.Along)) > 1e-6)
             return 0;
-        double apart = Math.Abs(a.Level - b.Level);
-        if (apart > 1.5 * Apart)
-            return 0;
-        double cost = 0;
-        if (apart < Apart)
-            cost += Claim(a, b) + Claim(b, a);
-        return cost + (IsOutsideLonger(a, b) || IsOutsideLonger(b, a) ? PlacingCosts.OutsideLonger : 0);
+        double cost = Claim(a, b) + Claim(b, a);
+        return cost + (Math.Abs(a.Level - b.Level) < 1.5 * Apart && (IsOutsideLonger(a, b) || IsOutsideLonger(b, a)) ? PlacingCosts.OutsideLonger : 0);
     }
 
     /// <summary>What it costs that a number beside its own extension lines stands between those of another, or beyond them with its line drawn past the other's.</summary>
     private static double Claim(in DimensionSpan owner, in DimensionSpan number)
     {
-        if (!number.IsNumberedBeside)
+        // The owner's extension lines pass the number where it stands farther out, however far.
+        bool passes = owner.Out == number.Out && owner.Out * (owner.Level - number.Level) > 0;
+        if (!number.IsNumberedBeside || !(passes || Math.Abs(owner.Level - number.Level) < Apart))
             return 0;
         if (number.Number > owner.From && number.Number < owner.To)
             return PlacingCosts.Claimed(number.OnLeader);

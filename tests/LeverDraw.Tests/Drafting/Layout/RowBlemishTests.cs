@@ -22,6 +22,13 @@ public class RowBlemishTests
     public void Between_NumberBesideItsOwnSpan_CostsWhereAnotherClaimsIt(double from, double to, double number, double level, double cost) =>
         AssertBothWays(cost, Below(from, to, level, number), Below(20, 40, -10, 30));
 
+    // The other's line stands 60 below: its extension lines pass the number however far out that is, but not one beyond its line.
+    [Theory]
+    [InlineData(-10, 60)]
+    [InlineData(-90, 0)]
+    public void Between_NumberFarFromTheOthersLine_CostsWhereItsExtensionLinesPass(double level, double cost) =>
+        AssertBothWays(cost, Below(0, 20, level, 30), Below(20, 40, -60, 30));
+
     [Fact]
     public void Between_NumberOnALeader_CostsLess() =>
         AssertBothWays(PlacingCosts.Claimed(onLeader: true), Below(0, 20, -10, 30, leader: true), Below(20, 40, -10, 30));

@@ -70,7 +70,7 @@ internal static class LeverHoleNote
         range += " AT MID-PLANE";
         if (apart != 0)
             return range + ", LEAST ON SIDE OF " + (apart > 0 ? "PIN'S LARGE END." : "HOLE'S SMALL END.");
-        return range + (wanted is { } clearance ? ". FOR " + text.Fine(clearance) + " REAM " + text.Number(PinClearance.ReamingDepthFor(clearance, hole.Taper)) + " DEEPER THAN WHERE PIN JUST SEATS." : ".");
+        return range + (wanted is { } clearance ? ". FOR " + text.Fine(clearance) + " REAM " + text.Number(PinClearance.ReamingDepthFor(clearance, hole.Taper)) + " DEEPER THAN WHERE PIN JUST SEATS, WITHIN HOLE'S LIMITS." : ".");
     }
 
     /// <summary>Cut to a hundredth of a millimetre to the careful side.</summary>

@@ -105,8 +105,8 @@ internal static class LeverNotes
     {
         SizeField[] sizes = [.. LeverSymbols.MachinedIfNeedBe(lever)];
         return sizes.Length == 0 ? ""
-            : sizes is [var only] && only == LeverFields.ForkGap ? ", FORK'S GAP ONLY IF NOT HELD AS CAST"
-            : ", OTHER TOLERANCED SIZES ONLY IF NOT HELD AS CAST";
+            : sizes is [var only] && only == LeverFields.ForkGap ? " AND, IF NOT HELD AS CAST, FORK'S GAP"
+            : " AND, IF NOT HELD AS CAST, OTHER TOLERANCED SIZES";
     }
 
     /// <summary>Where the tongue's length ends and its thickness is taken, which the nose's form decides.</summary>

@@ -49,7 +49,7 @@ internal static class PinNotes
         string large = pin.LargeEndRight ? "RIGHT" : "LEFT", small = pin.LargeEndRight ? "LEFT" : "RIGHT";
         yield return "LARGE END AT THE USER'S " + large + ". DRIVE IN FROM THE " + large + ", DRIFT OUT FROM THE " + small + ".";
         Length least = PinClearance.ByDriving(pin.StandOutLeast, pin.Taper), most = PinClearance.ByDriving(pin.StandOutMost, pin.Taper);
-        yield return "REAM THE LUGS TO SUIT EACH PIN: STOP WHEN THE PIN PUSHED IN BY HAND STANDS " + text.InSentence(pin.StandOutLeast, pin.StandOutMost) + " SHORT OF HOME (ENDS EQUALLY PROUD)."
+        yield return "REAM THE LUGS TO SUIT EACH PIN: STOP WHEN THE PIN PUSHED IN BY HAND STANDS " + text.Within(pin.StandOutLeast, pin.StandOutMost) + " SHORT OF HOME (ENDS EQUALLY PROUD)."
             + " DRIVEN HOME IT GRIPS BY " + text.FineRange(least, most) + " ON DIAMETER; MORE THAN " + text.FineAtMost(TaperPinFitting.MostInterference) + " MAY SPLIT A LUG.";
     }
 

@@ -67,8 +67,8 @@ public class LeverContentTests
     // Hole (ISO 286-2: H7 over 3 mm 12 µm, H8 18 µm, up to 3 mm H9 25 µm) less the pin's limits, as its sheet gives them. Clearance × 48 (trade notes 3.4: 2.4 mm gives 0.05, 3.8 mm 0.08).
     // A taper pin in a parallel hole: late 2.8 − 2.595 − 9.2/96 = 0.1091 and 2.825 − 2.571 + 9.2/96 = 0.3498; smallest 2.36 − 2.247 − 7.6/96 = 0.0338 and 2.385 − 2.223 + 7.6/96 = 0.2412.
     [Theory]
-    [InlineData("levers/early", "INFORMATION: CLEARANCE 0.015 TO 0.052 mm ON PIN ⌀3.383 / 3.408 AT MID-PLANE. FOR 0.04 REAM 1.92 DEEPER THAN WHERE PIN JUST SEATS.")]
-    [InlineData("levers/middle", "INFORMATION: CLEARANCE 0.056 TO 0.098 mm ON PIN ⌀2.977 / 3.001 AT MID-PLANE. FOR 0.08 REAM 3.84 DEEPER THAN WHERE PIN JUST SEATS.")]
+    [InlineData("levers/early", "INFORMATION: CLEARANCE 0.015 TO 0.052 mm ON PIN ⌀3.383 / 3.408 AT MID-PLANE. FOR 0.04 REAM 1.92 DEEPER THAN WHERE PIN JUST SEATS, WITHIN HOLE'S LIMITS.")]
+    [InlineData("levers/middle", "INFORMATION: CLEARANCE 0.056 TO 0.098 mm ON PIN ⌀2.977 / 3.001 AT MID-PLANE. FOR 0.08 REAM 3.84 DEEPER THAN WHERE PIN JUST SEATS, WITHIN HOLE'S LIMITS.")]
     [InlineData("levers/late", "INFORMATION: CLEARANCE 0.109 TO 0.35 mm ON PIN ⌀2.571 / 2.595 AT MID-PLANE, LEAST ON SIDE OF PIN'S LARGE END.")]
     [InlineData("levers/smallest", "INFORMATION: CLEARANCE 0.033 TO 0.242 mm ON PIN ⌀2.223 / 2.247 AT MID-PLANE, LEAST ON SIDE OF PIN'S LARGE END.")]
     [InlineData("levers/rare", "INFORMATION: CLEARANCE 0.04 TO 0.07 mm ON PIN ⌀3.448 / 3.460.")]

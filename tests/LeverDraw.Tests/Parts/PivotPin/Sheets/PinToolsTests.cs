@@ -50,7 +50,7 @@ public class PinToolsTests
     [Theory]
     [InlineData(ShownUnits.Inches, "DRIVEN HOME IT GRIPS BY .0004 TO .0013 in ON DIAMETER; MORE THAN .00137 MAY SPLIT A LUG.")]
     [InlineData(ShownUnits.MillimetresAndInches, "DRIVEN HOME IT GRIPS BY 0.01 TO 0.033 mm [.0004 TO .0013 in] ON DIAMETER; MORE THAN 0.035 [.00137] MAY SPLIT A LUG.")]
-    [InlineData(ShownUnits.MillimetresAndInches, "REAM THE LUGS TO SUIT EACH PIN: STOP WHEN THE PIN PUSHED IN BY HAND STANDS 0.5 TO 1.6 mm [.020 TO .063 in] SHORT OF HOME (ENDS EQUALLY PROUD).")]
+    [InlineData(ShownUnits.MillimetresAndInches, "REAM THE LUGS TO SUIT EACH PIN: STOP WHEN THE PIN PUSHED IN BY HAND STANDS 0.5 TO 1.6 mm [.020 TO .062 in] SHORT OF HOME (ENDS EQUALLY PROUD).")]
     public void Notes_OtherUnits_ConvertBothEndsOfARange(ShownUnits units, string note) =>
         Assert.Contains(note, string.Join('\n', SheetMaker.Content("pins/early", SheetMaker.Options("A4", units)).Notes), StringComparison.Ordinal);
 
