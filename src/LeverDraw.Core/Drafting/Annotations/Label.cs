@@ -36,7 +36,8 @@ public sealed record Label(ImmutableArray<string> Lines, int Decimals = 3, bool 
     /// <summary>The second unit's bracket under the first unit instead of beside it: half as wide, for labels at the end of a leader.</summary>
     public Label Stacked()
     {
-        if (Lines is not [{ } only] || !only.EndsWith(']') || only.IndexOf(" [", StringComparison.Ordinal) is not (> 0 and var at))
+        // A texture sign stands on the leader's shoulder, beside both: between the two lines it would stand on nothing.
+        if (Texture is not null || Lines is not [{ } only] || !only.EndsWith(']') || only.IndexOf(" [", StringComparison.Ordinal) is not (> 0 and var at))
             return this;
         return this with { Lines = [only[..at], only[(at + 1)..]] };
     }

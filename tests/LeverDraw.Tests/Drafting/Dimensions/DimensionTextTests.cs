@@ -1,6 +1,7 @@
 using LeverDraw.Drafting.Annotations;
 using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Drafting.Sheets;
+using LeverDraw.Drafting.Symbols;
 using LeverDraw.Profiles;
 using LeverDraw.Tolerancing;
 using LeverDraw.Units;
@@ -229,4 +230,11 @@ public class DimensionTextTests
     [InlineData("[2.5]", "[2.5]")]
     public void Stacked_SecondUnit_GoesUnderTheFirst(string label, string stacked) =>
         Assert.Equal(stacked, new Label([.. label.Split('\n')]).Stacked().ToString());
+
+    [Fact]
+    public void Stacked_WithATextureSign_StaysOnTheLineOnWhichTheSignStands()
+    {
+        Label label = new(["(R2.03) [.080]"]) { Texture = new TextureSign(TextureProcess.NoRemoval) };
+        Assert.Same(label, label.Stacked());
+    }
 }
