@@ -39,7 +39,7 @@ public sealed class LabelBox
         _pitch = _height * (1.6 + (more > 0 ? (2 * more) + StackGap : 0));
         _pad = _height * ((label.Boxed ? 0.4 : 0) + more);
         _texture = label.Texture is { } sign ? new TextureShape(sign, style) : null;
-        _widths = [.. label.Lines.Select((line, i) => StrokeLettering.WidthOf(i == 0 ? line[label.BoxedFrom..] : line, _height, stackTolerances: true) + (i == 0 && !onLine ? TextureRoom : 0))];
+        _widths = [.. label.Lines.Select((_, i) => StrokeLettering.WidthOf(Words(i), _height, stackTolerances: true) + (i == 0 && !onLine ? TextureRoom : 0))];
         _beforeBox = label.BoxedFrom == 0 ? 0 : StrokeLettering.WidthOf(SignBeforeBox, _height, stackTolerances: true) + (SymbolGap * _height);
         _linesWidth = _widths.Length == 0 ? 0 : _beforeBox + _widths.Max() + (label.Boxed ? _height : 0);
         double lines = _linesWidth + (onLine ? TextureRoom : 0);
@@ -75,9 +75,9 @@ public sealed class LabelBox
     {
         Vector2D u = Vector2D.FromAngle(angle);
         for (int i = 0; i < _widths.Length; i++)
-            yield return StrokeLettering.Compose(i == 0 ? Label.Lines[0][Label.BoxedFrom..] : Label.Lines[i], LineAt(i, corner, u, align), _height, angle, owner, view, stackTolerances: true);
+            yield return StrokeLettering.Compose(Words(i), LineAt(i, corner, u, align), _height, angle, owner, view, stackTolerances: true);
         if (_beforeBox > 0)
-            yield return StrokeLettering.Compose(SignBeforeBox, corner + (u.Left * (UnderLines + _pad + (_pitch * (_widths.Length - 1)))), _height, angle, owner, view, stackTolerances: true);
+            yield return StrokeLettering.Compose(SignBeforeBox, corner + (u.Left * Up(0)), _height, angle, owner, view, stackTolerances: true);
         if (_texture is { } texture)
         {
             foreach (PlotItem item in texture.Ink(TextureTip(texture, corner, u, align, drop), angle, owner, view))
@@ -115,13 +115,18 @@ public sealed class LabelBox
         return OrientedBox.FromCorner(corner - (u.Left * below), Width, Height + above + below, angle, u, clearance);
     }
 
+    /// <summary>A line without the sign that stands before its box.</summary>
+    private string Words(int line) => line == 0 ? Label.Lines[0][Label.BoxedFrom..] : Label.Lines[line];
+
+    /// <summary>From the corner to a line's baseline.</summary>
+    private double Up(int line) => UnderLines + _pad + (_pitch * (_widths.Length - 1 - line));
+
     private Point2D LineAt(int line, Point2D corner, Vector2D u, double align)
     {
-        double up = UnderLines + _pad + (_pitch * (_widths.Length - 1 - line));
         double room = _onLine ? _linesWidth : Width;
         // In a frame the lettering keeps off both ends, whichever way it is aligned.
         double frame = Label.Boxed ? _height / 2 : 0;
-        return corner + (u * (_beforeBox + frame + ((room - _beforeBox - _widths[line] - (2 * frame)) * align))) + (u.Left * up);
+        return corner + (u * (_beforeBox + frame + ((room - _beforeBox - _widths[line] - (2 * frame)) * align))) + (u.Left * Up(line));
     }
 
     private Point2D TextureTip(TextureShape texture, Point2D corner, Vector2D u, double align, double drop)

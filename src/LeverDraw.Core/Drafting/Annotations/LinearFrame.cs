@@ -91,31 +91,19 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
 
         if (w + 1.2 > roomInside && _stack is null && _datum is null)
         {
-            AddOnLeaders(cost + LeaderCost);
+            AddOnLeaders(cost + LeaderCost + (_style.TierSpacing * 0.16), 0);
             if (onFeature)
-                AddOnBentLine(cost + BentCost);
+                AddOnLeaders(cost + BentCost, BentPlaces);
         }
     }
 
-    /// <summary>The last resort for a narrow size: the number on a leader from the middle of its dimension line.</summary>
-    private void AddOnLeaders(double cost)
+    /// <summary>The number on a leader, in four directions, each shorter and longer: from the middle of the dimension line, the last resort for a narrow size; or at the end of the line itself, which runs on over an arrow, out of the feature, and bends: that takes less room along the line than the number would, and crosses nothing.</summary>
+    /// <param name="first">0 or <see cref="BentPlaces"/>.</param>
+    private void AddOnLeaders(double cost, int first)
     {
-        for (int doubled = 0; doubled < 2; doubled++)
+        for (int place = first; place < first + BentPlaces; place++)
         {
-            for (int quarter = 0; quarter < 4; quarter++)
-            {
-                // Along the dimension line itself it would read as a part of it.
-                if (Math.Abs(LeaderDirection(quarter).Cross(u)) >= 0.3)
-                    Places.Add(cost + ((1 + doubled) * _style.TierSpacing * 0.16), new LinearPlace(double.NaN, LastLine, (short)((4 * doubled) + quarter)));
-            }
-        }
-    }
-
-    /// <summary>The dimension line itself runs on over an arrow, out of the feature, and bends to the number: takes less room along the line than the number would, and crosses nothing.</summary>
-    private void AddOnBentLine(double cost)
-    {
-        for (int place = BentPlaces; place < 2 * BentPlaces; place++)
-        {
+            // Along the dimension line itself it would read as a part of it.
             if (Math.Abs(LeaderDirection(place % 4).Cross(u)) >= 0.3)
                 Places.Add(cost + (place % BentPlaces / 4 * _style.TierSpacing * 0.16), new LinearPlace(double.NaN, LastLine, (short)place));
         }

@@ -87,15 +87,18 @@ public sealed partial class DimensionText
         return (shown.MaxInches, shown.MaxInches.ToString("#." + new string('0', shown.Decimals), CultureInfo.InvariantCulture));
     }
 
-    private static Length AtLeast(Length least, LengthUnit unit) => unit == LengthUnit.Inch ? Length.FromInches(Math.Ceiling((least.Inches * 1e3) - 1e-6) / 1e3) : least;
+    private static Length AtLeast(Length least, LengthUnit unit) => unit == LengthUnit.Inch ? Cut(least, unit, 1e3, up: true) : least;
 
-    private static Length NoMore(Length most, LengthUnit unit) => unit == LengthUnit.Inch ? Length.FromInches(Math.Floor((most.Inches * 1e3) + 1e-6) / 1e3) : most;
+    private static Length NoMore(Length most, LengthUnit unit) => unit == LengthUnit.Inch ? Cut(most, unit, 1e3, up: false) : most;
 
-    private string Outwards(Length size, LengthUnit unit, bool up)
+    private string Outwards(Length size, LengthUnit unit, bool up) => FinePlain(Cut(size, unit, unit == LengthUnit.Millimetre ? 1e3 : 1e4, up), unit);
+
+    /// <summary>Rounded one way to so many parts of a unit.</summary>
+    private static Length Cut(Length size, LengthUnit unit, double parts, bool up)
     {
-        double steps = unit == LengthUnit.Millimetre ? 1e3 : 1e4, number = (unit == LengthUnit.Millimetre ? size.Millimetres : size.Inches) * steps;
-        double cut = (up ? Math.Ceiling(number - 1e-6) : Math.Floor(number + 1e-6)) / steps;
-        return FinePlain(unit == LengthUnit.Millimetre ? Length.FromMillimetres(cut) : Length.FromInches(cut), unit);
+        double number = (unit == LengthUnit.Millimetre ? size.Millimetres : size.Inches) * parts;
+        double cut = (up ? Math.Ceiling(number - 1e-6) : Math.Floor(number + 1e-6)) / parts;
+        return unit == LengthUnit.Millimetre ? Length.FromMillimetres(cut) : Length.FromInches(cut);
     }
 
     private string FinePlain(Length size, LengthUnit unit) => unit == LengthUnit.Millimetre

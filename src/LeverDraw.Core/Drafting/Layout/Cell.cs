@@ -8,6 +8,9 @@ internal abstract class Cell(double minWidth, double minHeight, bool holdsTitle 
     /// <summary>Least free distance between neighbours and to the frame, millimetres.</summary>
     public const double Gap = 5;
 
+    /// <summary>A block's area with half the gap round it: what it takes of the sheet.</summary>
+    public static double AreaWithGap(double width, double height) => (width + Gap) * (height + Gap);
+
     public double MinWidth { get; } = minWidth;
 
     public double MinHeight { get; } = minHeight;

@@ -52,9 +52,8 @@ internal static class PairBlemish
         double cost = 0;
         foreach (ref readonly Stroke head in heads)
         {
-            Vector2D wide = head.A - head.B;
-            double half = wide.Length / 2;
-            Point2D back = Point2D.Lerp(head.A, head.B, 0.5), front = back - (wide.Left * (Slimness * Body));
+            double half = (head.A - head.B).Length / 2;
+            Point2D back = Point2D.Lerp(head.A, head.B, 0.5), front = back + (Arrowhead.Pointing(head) * Body);
             var axis = new Stroke(back, front, StrokeKind.DimensionLine);
             foreach (ref readonly Stroke line in lines)
             {

@@ -11,6 +11,7 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
     /// <summary>A drawn view settles: blemishes count.</summary>
     public bool Settles => settling;
 
+    /// <summary>Whose size a number is counts while there is room for it: at a dearer price only once the view settles.</summary>
     private bool MindsRows => settling || Sprawl.PerMillimetre < Sprawl.Thrifty;
 
     /// <summary>The price of room; what was found out about places at another must be forgotten before it is changed.</summary>
@@ -72,7 +73,7 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
         }
 
         DimensionSpan span = MindsRows && cost < limit ? DimensionSpan.Of(Shape.Texts, Shape.Strokes, Shape.Heads) : default;
-        for (int i = 0; !span.IsNone && !settling && i < chosen.Length && cost < limit; i++)
+        for (int i = 0; !span.IsNone && i < chosen.Length && cost < limit; i++)
         {
             if (i != self && chosen[i] is { } other)
                 cost += Noted(i, RowBlemish.Between(span, other.Span));
@@ -82,7 +83,7 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
         for (int i = 0; settling && i < chosen.Length && cost < limit; i++)
         {
             if (i != self && chosen[i] is { } other)
-                cost += Noted(i, RowBlemish.Between(span, other.Span) + PairBlemish.Between(Shape, other));
+                cost += Noted(i, PairBlemish.Between(Shape, other));
         }
 
         return cost;

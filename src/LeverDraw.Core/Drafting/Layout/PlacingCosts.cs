@@ -54,13 +54,13 @@ internal static class PlacingCosts
     /// <summary>Lettering of two annotations that follows in one row, at its nearest, where the view settles: one reads on from the other.</summary>
     public const double ReadOn = 44;
 
-    /// <summary>A number beside its own extension lines and within another dimension's span, where the view settles: it reads as that one's, and a wrong size scraps castings. Half of that where a leader says whose it is.</summary>
+    /// <summary>A number beside its own extension lines and within another dimension's span, where rows are minded: it reads as that one's, and a wrong size scraps castings. Half of that where a leader says whose it is.</summary>
     public static double Claimed(bool onLeader) => onLeader ? 30 : 60;
 
-    /// <summary>A number beside its own extension lines and beyond those of a neighbour, its line drawn on past that one's span, where the view settles.</summary>
+    /// <summary>A number beside its own extension lines and beyond those of a neighbour, its line drawn on past that one's span, where rows are minded.</summary>
     public const double Passed = 12;
 
-    /// <summary>A dimension outside a longer one of which it is a part, where the view settles.</summary>
+    /// <summary>A dimension outside a longer one of which it is a part, where rows are minded.</summary>
     public const double OutsideLonger = 30;
 
     /// <summary>A leader to an arc that is shorter on paper than two arrowheads, where the view settles: it might mean its neighbour.</summary>

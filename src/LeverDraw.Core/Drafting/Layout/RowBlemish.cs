@@ -2,7 +2,7 @@ using LeverDraw.Geometry;
 
 namespace LeverDraw.Drafting.Layout;
 
-/// <summary>What two linear dimensions side by side cost each other while a drawn view settles: a number that reads as the other's, the shorter one outside the longer. The same both ways round.</summary>
+/// <summary>What two linear dimensions side by side cost each other, while a drawn view settles and where width has its usual price: a number that reads as the other's, the shorter one outside the longer. The same both ways round.</summary>
 internal static class RowBlemish
 {
     /// <summary>Dimension lines farther apart than this are not read together, millimetres: some two or three tiers.</summary>

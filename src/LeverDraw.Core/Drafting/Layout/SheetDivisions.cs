@@ -28,7 +28,7 @@ internal sealed class SheetDivisions
     {
         _width = width + 1e-9;
         _height = height + 1e-9;
-        _room = (_width + Cell.Gap) * (_height + Cell.Gap);
+        _room = Cell.AreaWithGap(_width, _height);
         _pieces = pieces;
         _parts = new Part[1 << pieces.Count];
         foreach (ref Part part in _parts.AsSpan())
@@ -319,6 +319,6 @@ internal sealed class SheetDivisions
 
         /// <summary>The room a stack takes with half a gap all round; where nothing that is left goes beside it, from edge to edge, and likewise where nothing goes above or below it.</summary>
         public double RoomOf(double width, double height) =>
-            ((width > _wide ? _width : width) + Cell.Gap) * ((height > _high ? _height : height) + Cell.Gap);
+            Cell.AreaWithGap(width > _wide ? _width : width, height > _high ? _height : height);
     }
 }

@@ -10,7 +10,6 @@ namespace LeverDraw.Drafting.Sheets;
 internal sealed class BlockStore(SheetContent content, SheetUnit unit)
 {
     private readonly Dictionary<(string View, double Factor, DraftingStyle Style), AnnotatedView> _views = [];
-    private readonly Dictionary<ViewKey, ViewBlock> _placed = [];
 
     /// <summary>Placed ahead of being asked for; not yet counted among what is known.</summary>
     private readonly Dictionary<ViewKey, ViewBlock> _ahead = [];
@@ -25,17 +24,15 @@ internal sealed class BlockStore(SheetContent content, SheetUnit unit)
     public ViewSizes Sizes { get; } = new();
 
     /// <summary>Whether it is already known how a view is placed.</summary>
-    public bool IsPlaced(ViewSource view, double factor, DraftingStyle style, double thrift) => _placed.ContainsKey(new ViewKey(view.Id, factor, style, thrift));
+    public bool IsPlaced(ViewSource view, double factor, DraftingStyle style, double thrift) => Sizes.Placed(new ViewKey(view.Id, factor, style, thrift)) is not null;
 
     public ViewBlock View(ViewSource view, double factor, DraftingStyle style, double thrift)
     {
         var key = new ViewKey(view.Id, factor, style, thrift);
-        if (!_placed.TryGetValue(key, out ViewBlock? block))
-        {
-            _placed.Add(key, block = _ahead.Remove(key, out ViewBlock? ready) ? ready : Annotated(view, factor, style).Place(thrift));
-            Sizes.Keep(key, block);
-        }
-
+        if (Sizes.Placed(key) is { } known)
+            return known;
+        ViewBlock block = _ahead.Remove(key, out ViewBlock? ready) ? ready : Annotated(view, factor, style).Place(thrift);
+        Sizes.Keep(key, block);
         return block;
     }
 
@@ -45,7 +42,7 @@ internal sealed class BlockStore(SheetContent content, SheetUnit unit)
     {
         (ViewSource View, ViewKey Key)[] missing =
         [
-            .. wanted.Select(w => (w.View, Key: new ViewKey(w.View.Id, w.Factor, style, w.Thrift))).Where(w => !_placed.ContainsKey(w.Key) && !_ahead.ContainsKey(w.Key)),
+            .. wanted.Select(w => (w.View, Key: new ViewKey(w.View.Id, w.Factor, style, w.Thrift))).Where(w => Sizes.Placed(w.Key) is null && !_ahead.ContainsKey(w.Key)),
         ];
         if (missing.Length < 2)
             return;

@@ -22,22 +22,18 @@ internal sealed class InkShare
     private readonly int _rows;
     private readonly bool[] _taken;
 
-    /// <summary>Squares of the usable field: none whose middle lies in the title block.</summary>
-    private readonly int _usable;
-
-    private InkShare(Box2D field, Box2D title)
+    private InkShare(Box2D field)
     {
         _field = field;
         _columns = (int)(field.Width / Pitch);
         _rows = (int)(field.Height / Pitch);
         _taken = new bool[_columns * _rows];
-        _usable = _taken.Length - EmptyTitle(title);
     }
 
     /// <returns>0 to 1.</returns>
     public static double Of(ImmutableArray<PlotItem> items, Box2D field, Box2D title)
     {
-        var share = new InkShare(field, title);
+        var share = new InkShare(field);
         Box2D within = field.Inflated(-Pitch);
         foreach (PlotItem item in items)
         {
@@ -58,12 +54,12 @@ internal sealed class InkShare
             }
         }
 
-        share.EmptyTitle(title);
-        return share._taken.Count(t => t) / (double)share._usable;
+        int inTitle = share.Empty(title);
+        return share._taken.Count(t => t) / (double)(share._taken.Length - inTitle);
     }
 
-    /// <returns>How many squares have their middle in the title block.</returns>
-    private int EmptyTitle(Box2D title)
+    /// <returns>How many squares have their middle in the title block: they are no part of the usable field.</returns>
+    private int Empty(Box2D title)
     {
         (int c0, int c1) = Span(title.MinX - _field.MinX, title.MaxX - _field.MinX, _columns);
         (int r0, int r1) = Span(title.MinY - _field.MinY, title.MaxY - _field.MinY, _rows);

@@ -77,7 +77,7 @@ internal sealed class SheetAttempt
             // Where the usual is too wide, the narrowest tells whether thrift is any use.
             if (width > _field.Width * Hopeless || main.Any(b => b.Bounds.Height > _field.Height) || (width > _field.Width && WidthOf(Main(SheetThrift.Levels[^1])) > _field.Width))
                 return null;
-            // What finds no clear place with _room all round finds none with less.
+            // What finds no clear place with room all round finds none with less.
             if (IsUnclear(main, ref reason))
                 return null;
             // What does not go in with nothing enlarged goes in with nothing larger either.
@@ -182,15 +182,12 @@ internal sealed class SheetAttempt
             PaperBlock[] notes = [.. _room.Notes(lettering)];
             if (SheetArrangement.Best(_field, _room.Title, main, [.. details, .. tables], notes) is not { } placed)
                 continue;
-            Fill = placed.Select(p => p.Block.Bounds).Sum(WithGap) / ((_field.Width * _field.Height) - (_room.Title.Width * _room.Title.Height));
+            Fill = placed.Sum(p => Cell.AreaWithGap(p.Block.Bounds.Width, p.Block.Bounds.Height)) / ((_field.Width * _field.Height) - (_room.Title.Width * _room.Title.Height));
             return new SheetAssembly(_content, _options, _room.Sheet, _scale, _style).Of(placed, _room.Title);
         }
 
         return null;
     }
-
-    /// <summary>A block's area, with half the least gap round it.</summary>
-    private static double WithGap(Box2D block) => (block.Width + Cell.Gap) * (block.Height + Cell.Gap);
 
     private static bool IsUnclear(PaperBlock[] views, ref string? reason)
     {

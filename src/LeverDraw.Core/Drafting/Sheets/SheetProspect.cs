@@ -38,31 +38,31 @@ internal sealed class SheetProspect(SheetContent content, PaperRoom room, Drawin
     /// <param name="lettering">Height of the notes' lettering.</param>
     /// <param name="share">Of the room that annotations are estimated to take.</param>
     public bool CouldHold(DrawingScale[] others, SheetThrift thrift, double lettering, double share = 1) =>
-        room.CouldHold(Blocks(others, lettering, (view, factor) => store.Sizes.Estimate(view, factor, style, projected.Contains(view) ? thrift.Main : thrift.Details, share)), lettering);
+        room.CouldHold(Blocks(others, thrift, lettering, (view, factor, price) => store.Sizes.Estimate(view, factor, style, price, share)), lettering);
 
     /// <summary>Everything is likely to go in, by a guess at views of which nothing is known: all areas, each with half the least gap round it.</summary>
     /// <param name="others">The scales of the other views.</param>
     /// <param name="lettering">Height of the notes' lettering.</param>
     public bool IsLikely(DrawingScale[] others, double lettering)
     {
-        (double Width, double Height)[] blocks = Blocks(others, lettering, (view, factor) => store.Sizes.Guess(view, factor, style));
-        double area = blocks.Append(room.SmallestNotes(lettering)).Append((room.Title.Width, room.Title.Height)).Sum(b => (b.Width + Cell.Gap) * (b.Height + Cell.Gap));
+        (double Width, double Height)[] blocks = Blocks(others, SheetThrift.Levels[0], lettering, (view, factor, _) => store.Sizes.Guess(view, factor, style));
+        double area = blocks.Append(room.SmallestNotes(lettering)).Append((room.Title.Width, room.Title.Height)).Sum(b => Cell.AreaWithGap(b.Width, b.Height));
         return area < Likely * room.Field.Width * room.Field.Height && blocks.All(b => b.Width < room.Field.Width && b.Height < room.Field.Height);
     }
 
     /// <summary>The sizes of all blocks but the notes and the title block, the row of main views first.</summary>
-    private (double Width, double Height)[] Blocks(DrawingScale[] others, double lettering, Func<ViewSource, double, (double Width, double Height)> sizeOf)
+    private (double Width, double Height)[] Blocks(DrawingScale[] others, SheetThrift thrift, double lettering, Func<ViewSource, double, double, (double Width, double Height)> sizeOf)
     {
         (double Width, double Height) row = (-Cell.Gap, 0);
         foreach (ViewSource view in projected)
         {
-            (double width, double height) = sizeOf(view, scale.Factor);
+            (double width, double height) = sizeOf(view, scale.Factor, thrift.Main);
             row = (row.Width + Cell.Gap + width, Math.Max(row.Height, height));
         }
 
         var blocks = new List<(double Width, double Height)>(1 + others.Length + content.Tables.Length + content.Blocks.Length) { row };
         for (int i = 0; i < others.Length; i++)
-            blocks.Add(sizeOf(content.Others[i], others[i].Factor));
+            blocks.Add(sizeOf(content.Others[i], others[i].Factor, thrift.Details));
         for (int i = 0; i < content.Tables.Length; i++)
             blocks.Add((store.Table(i, lettering).Bounds.Width, store.Table(i, lettering).Bounds.Height));
         foreach (PaperBlock block in content.Blocks)

@@ -18,6 +18,9 @@ internal sealed class ViewSizes
     private readonly Dictionary<string, Box2D> _bare = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Box2D> _drawn = new(StringComparer.Ordinal);
 
+    /// <summary>The view as it was placed, if it was.</summary>
+    public ViewBlock? Placed(in ViewKey key) => _placed.GetValueOrDefault(key);
+
     /// <summary>Takes note of a view that has been placed.</summary>
     public void Keep(in ViewKey key, ViewBlock block)
     {
@@ -34,7 +37,7 @@ internal sealed class ViewSizes
     {
         double caption = CaptionOf(view, style);
         var key = new ViewKey(view.Id, factor, style, thrift);
-        if (_placed.TryGetValue(key, out ViewBlock? placed))
+        if (Placed(key) is { } placed)
             return (placed.Bounds.Width, placed.Bounds.Height + caption);
         if (AtCheaperPrice(key) is { } cheaper)
         {
@@ -47,7 +50,7 @@ internal sealed class ViewSizes
         {
             if (!_firstOfAll.TryGetValue(view.Id, out known))
             {
-                Box2D box = view.IsMain ? Bare(view) : Drawn(view);
+                Box2D box = Least(view);
                 return (box.Width * factor, (box.Height * factor) + caption);
             }
 
@@ -68,7 +71,7 @@ internal sealed class ViewSizes
         // Own, from the levers' and pins' views: the room round them in lettering heights goes about with the root of the number.
         (double wide, double high) = view.IsMain ? (4.7, 2.2) : (6, 3);
         double room = Math.Sqrt(view.Annotations.Length) * style.LetteringHeight;
-        Box2D box = view.IsMain ? Bare(view) : Drawn(view);
+        Box2D box = Least(view);
         return ((box.Width * factor) + (wide * room), (box.Height * factor) + (high * room) + CaptionOf(view, style));
     }
 
@@ -109,12 +112,14 @@ internal sealed class ViewSizes
     {
         foreach (double price in (ReadOnlySpan<double>)[Sprawl.Thrifty, Sprawl.Generous])
         {
-            if (price < key.Thrift && _placed.TryGetValue(key with { Thrift = price }, out ViewBlock? placed))
+            if (price < key.Thrift && Placed(key with { Thrift = price }) is { } placed)
                 return placed;
         }
 
         return null;
     }
+
+    private Box2D Least(ViewSource view) => view.IsMain ? Bare(view) : Drawn(view);
 
     /// <summary>The box of all lines of a view as it stands on the sheet, view millimetres: its block is never smaller.</summary>
     private Box2D Drawn(ViewSource view)

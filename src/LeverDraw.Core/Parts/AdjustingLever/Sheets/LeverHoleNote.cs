@@ -12,6 +12,8 @@ namespace LeverDraw.Parts.AdjustingLever.Sheets;
 /// <summary>The pivot hole in one callout: size and where it holds, taper, large end and its check, drill, reamer, how it is made, the pin it is for. In two units its lines are shorter still, since the note makes the section's block wide.</summary>
 internal static class LeverHoleNote
 {
+    private const string ForInformation = "INFORMATION: ";
+
     public static Annotation In(Lever lever, DimensionText text)
     {
         PivotHole hole = lever.Hole;
@@ -55,8 +57,6 @@ internal static class LeverHoleNote
         string depth = least == most ? text.Number(from) : text.InSentence(Hundredths(from, Math.Ceiling, -1), Hundredths(to, Math.Floor, 1));
         return given + ", REAMED " + depth + " DEEPER THAN WHERE PIN JUST SEATS.";
     }
-
-    private const string ForInformation = "INFORMATION: ";
 
     /// <summary>What the limits of hole and pin leave over the hole's whole length. A taper pin is tightest in a parallel hole on the side of the pin's large end.</summary>
     private static string ByLimits(Lever lever, SizeValue pin, Length? wanted, DimensionText text)
