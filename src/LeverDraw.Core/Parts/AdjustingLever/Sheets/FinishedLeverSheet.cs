@@ -24,25 +24,15 @@ public static class FinishedLeverSheet
             new SectionEnd("section.left", LeverLetters.Section, new Point2D(-half, 0), new Vector2D(-1, 0), new Vector2D(0, -1)),
             new SectionEnd("section.right", LeverLetters.Section, new Point2D(half, 0), new Vector2D(1, 0), new Vector2D(0, -1)),
         ];
-        List<Func<ViewSource>> views =
-        [
-            () => Of("fork", null, LeverViews.Fork(lever), [.. LeverForkAnnotations.Of(lever, text), .. cut]),
-            () => Side(lever, text),
-            () => Section(lever, text),
-            () => Nose(lever, text),
-            () => LeverPadDetail.Of(lever, text),
-        ];
-        if (LeverTongueView.IsNeeded(lever))
-            views.Add(() => LeverTongueView.Of(lever, text));
+        ViewSource fork = Of("fork", null, LeverViews.Fork(lever), [.. LeverForkAnnotations.Of(lever, text), .. cut]);
         ViewSource Dressed(ViewSource view) => view with { Annotations = LeverSymbols.Dress(view.Annotations, lever, text) };
-        ViewSource[] made = SideBySide.Make(views.Count, i => Dressed(views[i]()));
         return new SheetContent(
             Kind,
             PartState.Finished,
-            made[0],
-            [made[1]],
+            Dressed(fork),
+            [Dressed(Side(lever, text))],
             [],
-            [.. made[2..]],
+            [.. Others(lever, text).Select(Dressed)],
             LeverNotes.Finished(lever, profile, text),
             SheetTitle.Of(profile, "ADJUSTING LEVER", "PART DRAWING, FINISHED PART", LeverNotes.GeneralTolerance, options.Units))
         {
@@ -69,6 +59,12 @@ public static class FinishedLeverSheet
     {
         ViewSource side = Of("side", null, LeverViews.Side(lever), LeverSideAnnotations.Of(lever, text, levelNoted: true));
         return side with { Edges = [.. side.Edges, LeverNoseDetail.Mark(lever), LeverPadDetail.Mark(lever), .. LeverArmAnnotations.Lines(lever)] };
+    }
+
+    private static ImmutableArray<ViewSource> Others(Lever lever, DimensionText text)
+    {
+        ImmutableArray<ViewSource> details = [Section(lever, text), Nose(lever, text), LeverPadDetail.Of(lever, text)];
+        return LeverTongueView.IsNeeded(lever) ? details.Add(LeverTongueView.Of(lever, text)) : details;
     }
 
     private static ViewSource Nose(Lever lever, DimensionText text)
