@@ -9,8 +9,8 @@ internal static class LinearCandidates
 {
     private const int Tiers = 6;
 
-    /// <summary>Of standing on the side that is not the better one: some four tiers farther out on that are cheaper.</summary>
-    private const double WorseSide = 12;
+    /// <summary>Of standing on the side that is not the better one: no tier on that one is so dear.</summary>
+    private const double WorseSide = 24;
 
     public static PlaceSet For(LinearDimension dimension, string id, PlacingContext context)
     {

@@ -12,6 +12,7 @@ internal sealed class DetailScales
     private readonly DrawingScale _main;
     private readonly bool[] _mayGrow;
     private readonly bool[] _areDetails;
+    private readonly double[] _readable;
     private readonly double[] _sizes;
     private readonly double _mainSize;
 
@@ -21,6 +22,7 @@ internal sealed class DetailScales
         _main = main;
         _mayGrow = [.. content.Others.Select(v => !v.IsMain)];
         _areDetails = [.. content.Others.Select(v => v.IsDetail)];
+        _readable = [.. content.Others.Select(v => v.ReadableFrom)];
         _sizes = [.. content.Others.Select(sizeOf)];
         _mainSize = sizeOf(content.Front) * main.Factor;
         foreach (ViewSource view in content.FromLeft.Concat(content.FromRight))
@@ -58,8 +60,13 @@ internal sealed class DetailScales
         }
     }
 
+    /// <summary>Whether details and sections stand at these scales as this ease has them: for what is easier, there was another try.</summary>
+    public bool Suit(SheetEase ease, DrawingScale[] scales) => ease == (!EnlargesDetails(scales) ? SheetEase.PlainDetails : !AreReadable(scales) ? SheetEase.SmallSections : ease is SheetEase.SmallNotes ? ease : SheetEase.Full);
+
     /// <summary>Every detail is larger than in the view it is taken from.</summary>
-    public bool EnlargesDetails(DrawingScale[] scales) => !_areDetails.Where((isDetail, i) => isDetail && scales[i].Factor <= _main.Factor).Any();
+    private bool EnlargesDetails(DrawingScale[] scales) => !_areDetails.Where((isDetail, i) => isDetail && scales[i].Factor <= _main.Factor).Any();
+
+    private bool AreReadable(DrawingScale[] scales) => !_readable.Where((least, i) => scales[i].Factor < least).Any();
 
     /// <summary>The largest enlargement up to a limit at which the view stays smaller than the main views; else the main scale.</summary>
     private DrawingScale Largest(int view, DrawingScale limit)

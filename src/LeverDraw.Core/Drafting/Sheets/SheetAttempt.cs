@@ -121,7 +121,7 @@ internal sealed class SheetAttempt
     private DrawingScale[][] Wanted()
     {
         var choices = new DetailScales(_content, _scale, _store.Sizes.SizeOf);
-        return [.. choices.All().Where(s => choices.EnlargesDetails(s) == (_ease != SheetEase.PlainDetails))];
+        return [.. choices.All().Where(s => choices.Suit(_ease, s))];
     }
 
     private PaperBlock[] Main(SheetThrift thrift)

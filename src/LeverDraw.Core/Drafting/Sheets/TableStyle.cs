@@ -84,7 +84,7 @@ public static class TableStyle
     private static IEnumerable<ImmutableArray<string>> TitleRows(ImmutableArray<TableVariant> variants)
     {
         foreach ((string name, Func<TitleBlock, string> of) in ((string, Func<TitleBlock, string>)[])
-            [("MATERIAL", t => t.Material), ("PROCESS", t => t.Process), ("GENERAL TOLERANCES", t => t.GeneralTolerance), ("REVISION", t => t.Revision)])
+            [("MATERIAL", t => t.Material), ("PROCESS", t => t.Process), ("GENERAL TOLERANCES", t => t.GeneralTolerance), ("REVISION", t => t.Revision), ("DATE OF ISSUE", t => t.Date)])
         {
             if (variants.Any(v => of(v.Content.Title) != of(variants[0].Content.Title)))
                 yield return ["", name, .. variants.Select(v => of(v.Content.Title) is { Length: > 0 } text ? text : None)];
@@ -106,8 +106,8 @@ public static class TableStyle
             Material = Shared(t => t.Material, "SEE TABLE"),
             Process = Shared(t => t.Process, "SEE TABLE"),
             GeneralTolerance = Shared(t => t.GeneralTolerance, "SEE TABLE"),
-            Revision = Shared(t => t.Revision, ""),
-            Date = Shared(t => t.Date, ""),
+            Revision = Shared(t => t.Revision, None),
+            Date = Shared(t => t.Date, "SEE TABLE"),
             Approver = Shared(t => t.Approver, ""),
         };
     }

@@ -34,6 +34,9 @@ public sealed record ViewSource(string Id, string? Title)
 
     /// <summary>A part of another view, shown again because it is too small there: it is worth its place only enlarged.</summary>
     public bool IsDetail { get; init; }
+
+    /// <summary>The least scale at which its small sizes can be told apart; zero where any will do.</summary>
+    public double ReadableFrom { get; init; }
 }
 
 public sealed record ViewEdge(LineRole Role, Edge Edge);

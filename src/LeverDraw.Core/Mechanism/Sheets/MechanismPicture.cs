@@ -109,6 +109,8 @@ internal sealed class MechanismPicture
         _edges.Add(new(LineRole.Edge, ArcEdge.FullCircle(Point2D.Origin, HoleRadius)));
         double pin = HoleRadius - (_gaps.Pivot / 2);
         _edges.Add(new(LineRole.Edge, ArcEdge.FullCircle(PinCentre, pin)));
+        // Cut across, so lined, unlike a pin cut along.
+        _hatching.Add(new HatchedRegion([Contour.Circle(PinCentre, pin)]) { Angle = 3 * Math.PI / 4, Spacing = 0.6 });
         double cross = lever.Sizes[LeverFields.HeadDepth].Millimetres / 2;
         _edges.Add(new(LineRole.Centre, new LineEdge(PinCentre - new Vector2D(cross, 0), PinCentre + new Vector2D(cross, 0))));
         _edges.Add(new(LineRole.Centre, new LineEdge(PinCentre - new Vector2D(0, cross), PinCentre + new Vector2D(0, cross))));

@@ -30,7 +30,7 @@ internal static class ForkFaults
                 findings.Odds($"the head's side is too short by {lacking} above the shoulder",
                     "Make the head higher or the edge round smaller, or start the shoulder lower.", LeverFields.HeadHeight, LeverFields.EdgeRound, LeverFields.ShoulderStart);
                 break;
-            case "tongue-side-right" or "tongue-fillet-right" or "tongue-corner-right":
+            case "tongue-side-right" or "tongue-fillet-right":
                 findings.Odds($"the tongue stands too little above the head: {lacking} short for the fillet at its foot and the corners at its top",
                     "Make the tongue longer, the head lower, or fillet and edge round smaller.", LeverFields.TongueLength, LeverFields.HeadHeight, m.FootFilletField, LeverFields.Sweep);
                 break;

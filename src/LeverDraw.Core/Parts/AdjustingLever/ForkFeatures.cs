@@ -51,8 +51,6 @@ public sealed record ForkFeatures(
 
     public LineEdge TongueSide => (LineEdge)Find("tongue-side-right")!;
 
-    public ArcEdge? TongueCorner => Find("tongue-corner-right") as ArcEdge;
-
     public ArcEdge? ArmCorner => Find("arm-corner-outer-right") as ArcEdge;
 
     /// <summary>The piece of this name, or null.</summary>

@@ -80,9 +80,8 @@ internal static class ForkProfile
             path.Turn("tongue-fillet-right", filletCentre, new(half, crown + rise), false);
         }
 
-        double corner = Math.Min(re, half);
-        path.Along("tongue-side-right", tongueSide, new(half, top - corner));
-        path.Turn("tongue-corner-right", new(half - corner, top - corner), new(half - corner, top), true);
+        // Sharp: a round here, square to the arms, would run out across the nose's slanted face and show nowhere in true shape.
+        path.Along("tongue-side-right", tongueSide, new(half, top));
         return true;
     }
 

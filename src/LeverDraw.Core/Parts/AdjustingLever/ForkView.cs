@@ -30,7 +30,8 @@ internal static class ForkView
         else if (lever.Mark is { } onHead)
             edges.AddRange(MarkProud.OnHead(lever, onHead));
         double face = lever.Hole.HalfLength.Millimetres;
-        edges.Add(new(LineRole.Centre, new LineEdge(new(0, lever.Fork.ArmEnd), new(0, lever.Fork.TongueTop))));
+        // It ends where it leaves the metal: in the gap it would cut through the numbers that belong there.
+        edges.Add(new(LineRole.Centre, new LineEdge(new(0, lever.Fork.GapTop), new(0, lever.Fork.TongueTop))));
         edges.Add(new(LineRole.Centre, new LineEdge(new(-face, 0), new(face, 0))));
         return new ViewGeometry { Outlines = [new("fork-profile", outline)], Edges = edges.ToImmutable() };
     }
@@ -48,20 +49,24 @@ internal static class ForkView
         if (sign > 0)
             return x;
         // The shoulder falls away faster than any pin tapers, so the two lines meet once.
-        double low = x, high = lever.Fork.ShoulderCorner.X;
         double Above(double at) => ShoulderHeight.At(lever.Fork, at) + (lever.Hole.DiameterAt(side * at) / 2);
-        if (Above(low) <= 0)
-            return x;
+        return Above(x) <= 0 ? x : Falling(Above, x, lever.Fork.ShoulderCorner.X);
+    }
+
+    /// <summary>How far out the shoulder has fallen to a level that it crosses between two distances from the mid-plane.</summary>
+    private static double WhereShoulderIs(Lever lever, double level, double from, double to) =>
+        Falling(x => ShoulderHeight.At(lever.Fork, x) - level, from, to);
+
+    /// <summary>Where a falling function passes zero, by halving.</summary>
+    private static double Falling(Func<double, double> value, double from, double to)
+    {
         for (int i = 0; i < 60; i++)
         {
-            double middle = (low + high) / 2;
-            if (Above(middle) > 0)
-                low = middle;
-            else
-                high = middle;
+            double middle = (from + to) / 2;
+            (from, to) = value(middle) > 0 ? (middle, to) : (from, middle);
         }
 
-        return (low + high) / 2;
+        return (from + to) / 2;
     }
 
     /// <summary>The outline with the bosses' ends standing out of the head's sides, down to the shoulders.</summary>
@@ -69,6 +74,7 @@ internal static class ForkView
     {
         double r = boss.Diameter.Millimetres / 2, face = lever.Hole.HalfLength.Millimetres, side = lever.Fork.ShoulderStart.X;
         double foot = Math.Max(ShoulderHeight.At(lever.Fork, face), -r);
+        Point2D meets = foot > -r ? new(face, foot) : new(lever.Fork.ShoulderStart.Y > -r ? WhereShoulderIs(lever, -r, side, face) : side, -r);
         List<Edge> right = [];
         bool above = false;
         foreach (NamedEdge piece in lever.Fork.Edges)
@@ -95,10 +101,10 @@ internal static class ForkView
                     right.Add(new LineEdge(new(side, r), piece.Edge.End));
                 above = true;
             }
-            else if (!above && ShoulderHeight.IsPiece(piece.Name) && foot > -r && piece.Edge.End.X < face - Coincidence.Distance)
+            else if (!above && ShoulderHeight.IsPiece(piece.Name) && piece.Edge.End.X < meets.X - Coincidence.Distance)
             {
-                if (piece.Edge.Start.X > face + Coincidence.Distance)
-                    right.Add(EdgeTo(piece.Edge, new(face, foot)));
+                if (piece.Edge.Start.X > meets.X + Coincidence.Distance)
+                    right.Add(EdgeTo(piece.Edge, meets));
             }
             else
             {

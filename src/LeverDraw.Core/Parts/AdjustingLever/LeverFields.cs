@@ -108,7 +108,7 @@ public static class LeverFields
 
     public static SizeField Fillet { get; } = new("blends.fillet", "rf", "All other fillets; zero leaves the corners sharp.", 0, 4, 1.5);
 
-    public static SizeField EdgeRound { get; } = new("blends.edge_round", "re", "Rounding of outer corners seen square to the fork; zero leaves them sharp.", 0, 2.5, 0.6);
+    public static SizeField EdgeRound { get; } = new("blends.edge_round", "re", "Rounding of outer corners seen square to the fork, all but the tongue's; zero leaves them sharp.", 0, 2.5, 0.6);
 
     public static ChoiceField BossSides { get; } = new("boss.sides", null, "Raised rings round the hole on the head's side faces: none, or one on both sides.", [None, Both], None);
 

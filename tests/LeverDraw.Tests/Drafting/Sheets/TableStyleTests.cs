@@ -107,7 +107,7 @@ public class TableStyleTests
         SheetContent content = SheetMaker.Content("levers/middle", A3);
         SheetContent other = content with { Title = content.Title with { Revision = "C" } };
         SheetContent tabled = TableStyle.Of([new TableVariant("one", content), new TableVariant("other", other)], "mm").Value!;
-        Assert.Equal("", tabled.Title.Revision);
+        Assert.Equal("–", tabled.Title.Revision);
         Assert.Contains(tabled.Tables.SelectMany(t => t.Rows), r => r is ["", "REVISION", "B", "C"]);
     }
 

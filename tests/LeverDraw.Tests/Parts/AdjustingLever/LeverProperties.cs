@@ -67,6 +67,22 @@ public class LeverProperties
         iter: 300,
         print: RandomLevers.Print);
 
+    /// <summary>Stock on a boss's face puts it farther out than the shoulder reaches beside it: then the boss's lower side shows too.</summary>
+    [Fact]
+    public void ForkView_ShowsBossesInFull() => RandomLevers.Levers.Where(l => l.Boss is not null).Sample(
+        lever =>
+        {
+            Contour outline = LeverViews.Fork(lever).Outlines[0].Contour;
+            Assert.Empty(ContourSelfCheck.Find(outline));
+            double r = lever.Boss!.Diameter.Millimetres / 2, face = lever.Hole.HalfLength.Millimetres;
+            for (double share = -0.99; share < 1; share += 0.11)
+                Assert.True(ContourChords.HorizontalAt(outline, share * r).Any(c => c.From < -face + Nano && c.To > face - Nano), FormattableString.Invariant($"level {share * r}"));
+            if (lever.Fork.ShoulderStart.Y > -r && ShoulderHeight.At(lever.Fork, face) < -r)
+                Assert.Contains(outline.Edges, e => e is LineEdge line && Math.Abs(line.From.Y + r) < Nano && Math.Abs(line.To.Y + r) < Nano);
+        },
+        iter: 300,
+        print: RandomLevers.Print);
+
     [Fact]
     public void Volume_IsLessThanTheBoxAndMoreThanNothing() => RandomLevers.Levers.Sample(
         lever =>

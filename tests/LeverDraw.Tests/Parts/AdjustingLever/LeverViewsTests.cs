@@ -72,6 +72,16 @@ public class LeverViewsTests
         Assert.Equal(9.5, ContourChords.HorizontalAt(outline, 4.2)[0].Length, 1e-9);
     }
 
+    /// <summary>A boss 1 mm proud stands farther out than the concave shoulder (R12, from the pivot's level) reaches at its foot, x = 4.75 + 12 − √(12² − 4²) = 5.436.</summary>
+    [Fact]
+    public void Fork_BossProudOfTheShoulder_ShowsItsLowerSide()
+    {
+        Lever lever = LeverPart.Build(DemoLevers.Rare().With(LeverFields.BossHeight, 1)).Value!;
+        Contour outline = LeverViews.Fork(lever).Outlines[0].Contour;
+        Assert.Equal(11.5, ContourChords.HorizontalAt(outline, -3.99)[0].Length, 1e-9);
+        Assert.Contains(outline.Edges, e => e is LineEdge line && line.From.DistanceTo(new(16.75 - Math.Sqrt(128), -4)) < 1e-9 && line.To.DistanceTo(new(5.75, -4)) < 1e-9);
+    }
+
     [Fact]
     public void Section_IsWidthTimesDepthLessTheHole()
     {

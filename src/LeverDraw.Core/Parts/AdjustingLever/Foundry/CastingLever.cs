@@ -34,7 +34,7 @@ public sealed record CastingLever : FoundryState
         if (!casting.Ok || values.Find(CastingFields.HeadAllowance) is not null || plan.Stock.Head == Length.Zero)
             return casting;
         // Minus draft would eat into the head's stock: it comes on top. The walls' depth lies square to that stock, so once is enough.
-        Length taken = PatternDraft.Of(plan, MouldParting.Of(casting.Value), casting.Value.Shape).TakenFromHead;
+        Length taken = PatternDraft.Of(plan, MouldParting.Of(casting.Value), casting.Value.Shape).TakenFromMachined;
         return taken == Length.Zero ? casting : Of(finished, values, plan with { Stock = plan.Stock with { Head = plan.Stock.Head + MachiningStock.RoundedUp(taken) } }, places);
     }
 

@@ -78,10 +78,10 @@ public static class CleanUp
     /// <summary>What draft leaves more to machine at the joint.</summary>
     private static Length DraftAdded(PatternLever pattern, FoundrySize size) => size.Group != MachinedFaces.Head
         ? Length.Zero
-        : PatternDraft.Of(pattern, MouldParting.Of(pattern.Casting)).AddedTo(DraftedPart.Head);
+        : PatternDraft.Of(pattern, MouldParting.Of(pattern.Casting)) is var draft ? draft.AddedTo(draft.Machined) : default;
 
-    /// <summary>What draft takes off each of the head's side faces, the only machined ones that lie along the draw: none with plus draft, which adds.</summary>
+    /// <summary>What draft takes off each machined side face: none with plus draft, which adds.</summary>
     private static Length DraftTaken(PatternLever pattern, FoundrySize size) => size.Group != MachinedFaces.Head
         ? Length.Zero
-        : PatternDraft.Of(pattern, MouldParting.Of(pattern.Casting)).TakenFromHead;
+        : PatternDraft.Of(pattern, MouldParting.Of(pattern.Casting)).TakenFromMachined;
 }

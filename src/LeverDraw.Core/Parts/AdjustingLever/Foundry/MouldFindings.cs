@@ -26,7 +26,7 @@ internal static class MouldFindings
         PatternDraft draft = PatternDraft.Of(pattern, parting);
         if (draft.Walls.MaxBy(w => w.Depth) is { } deepest && deepest.Angle.Degrees < LeastDraft - 1e-9 && casting.Plan.Process.Sand)
             yield return DiagnosticCatalogue.DraftSmall.At(at[LeverFields.Draft], LeverFields.Draft.Name, Degrees(deepest.Angle), Mm(deepest.Depth), Degrees(Angle.FromDegrees(LeastDraft)), "iron foundry guide, 1 to 3 degrees");
-        if (draft.Of(DraftedPart.Head).MaxBy(w => w.Taken) is { } most && casting.Plan.Stock.Head > Length.Zero && most.Taken > Length.Zero)
+        if (draft.Of(draft.Machined).MaxBy(w => w.Taken) is { } most && casting.Plan.Stock.Head > Length.Zero && most.Taken > Length.Zero)
             yield return DiagnosticCatalogue.DraftOnFitFace.At(at[CastingFields.DraftSense], CastingFields.DraftSense.Name, Degrees(most.Angle), Mm(most.Depth), FoundrySizes.Head(casting.Finished).Name, Mm(most.Added + most.Taken));
     }
 

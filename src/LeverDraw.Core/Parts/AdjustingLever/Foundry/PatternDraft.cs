@@ -10,6 +10,7 @@ namespace LeverDraw.Parts.AdjustingLever.Foundry;
 public enum DraftedPart
 {
     Head,
+    Bosses,
     Arms,
     Tongue,
 }
@@ -34,8 +35,11 @@ public sealed record PatternDraft(string Sense, string Rule, ImmutableArray<Draf
     /// <summary>1/16 inch per foot (course notes), and 0.03 inch on each side whatever the height (one foundry).</summary>
     private const double FineSlope = 1.0 / 16 / 12, LeastOffsetInches = 0.03;
 
-    /// <summary>From the head's side faces, the only machined ones that lie along the draw.</summary>
-    public Length TakenFromHead => Of(DraftedPart.Head).Select(w => w.Taken).DefaultIfEmpty(Length.Zero).Max();
+    /// <summary>Whose side faces are machined, the only such that lie along the draw: the bosses', or without them the head's own.</summary>
+    public DraftedPart Machined => Of(DraftedPart.Bosses).Any() ? DraftedPart.Bosses : DraftedPart.Head;
+
+    /// <summary>What draft takes off each machined side face at the most.</summary>
+    public Length TakenFromMachined => Of(Machined).Select(w => w.Taken).DefaultIfEmpty(Length.Zero).Max();
 
     public IEnumerable<DraftedWall> Of(DraftedPart part) => Walls.Where(w => w.Part == part);
 
@@ -90,6 +94,11 @@ public sealed record PatternDraft(string Sense, string Rule, ImmutableArray<Draf
                     yield return Wall(plan, part, toward, Length.FromMillimetres(joint), Length.FromMillimetres(depth));
             }
         }
+
+        if (shape.Boss is not { } boss)
+            yield break;
+        foreach (int toward in (int[])[1, -1])
+            yield return Wall(plan, DraftedPart.Bosses, toward, Length.Zero, boss.Diameter / 2);
     }
 
     private static DraftedWall Wall(FoundryPlan plan, DraftedPart part, int toward, Length joint, Length depth)

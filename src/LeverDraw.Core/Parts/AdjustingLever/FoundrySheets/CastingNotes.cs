@@ -30,7 +30,7 @@ internal static class CastingNotes
             .. CommonNotes.Mark(casting.Shape, text),
             Tolerance(profile.Values, plan, tolerancesInTable),
             PickUp(casting.Shape),
-            "NUMBER THE IMPRESSIONS. KEEP 2 OR 3 CASTINGS UNMACHINED.",
+            "NUMBER THE IMPRESSIONS. KEEP A FEW UNMACHINED.",
             Mass(casting, profile),
             .. Thin(casting),
             .. Findings(casting, profile.Values),
@@ -77,7 +77,7 @@ internal static class CastingNotes
 
     /// <summary>Off the joint, the gate and the machined faces, far apart, and no drafted face alone: draft is alike on both outer sides (own proposal).</summary>
     private static string PickUp(Lever shape) =>
-        "BOTH SHOPS MEASURE FROM 3 POINTS ON THE ARMS' FRONT (TONGUE SIDE), MIDDLE OF THE ARMS' OUTER SIDES, HEAD'S " + (shape.Forms.Head == LeverFields.Round ? "ROUND." : "TOP.");
+        "BOTH SHOPS MEASURE FROM ARMS' FRONT (TONGUE SIDE, 3 POINTS), MIDDLE OF ARMS' OUTER SIDES, HEAD'S " + (shape.Forms.Head == LeverFields.Round ? "ROUND." : "TOP.");
 
     private static IEnumerable<string> Thin(CastingLever casting)
     {
@@ -92,7 +92,7 @@ internal static class CastingNotes
     private static string Mass(CastingLever casting, Profile profile)
     {
         MassProperties mass = LeverMass.Of(casting.Shape);
-        string modulus = string.Create(CultureInfo.InvariantCulture, $"MODULUS: HEAD {SectionFindings.HeadModulus(casting.Shape).Millimetres:0.00}, ARMS {SectionFindings.ArmModulus(casting.Shape).Millimetres:0.00} mm: HOT SPOT IN THE HEAD, FEED IT.");
+        string modulus = string.Create(CultureInfo.InvariantCulture, $"MODULUS: HEAD {SectionFindings.HeadModulus(casting.Shape).Millimetres:0.00}, ARMS {SectionFindings.ArmModulus(casting.Shape).Millimetres:0.00} mm: HOT SPOT IN HEAD, FEED IT.");
         string material = MaterialOfText.FoundryWord(profile.Values.Get(CommonFields.Material)) == casting.Plan.Metal.Word ? profile.Values.Get(CommonFields.Material) : casting.Plan.Metal.Name;
         return (MassNote.Of(mass.CubicCentimetres, material) is { } note ? note.TrimEnd('.') + ", NO GATES, NO DRAFT. " : "") + modulus;
     }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Drafting.Plotting;
+using LeverDraw.Geometry;
 using LeverDraw.Parts.AdjustingLever.Foundry;
 using LeverDraw.Profiles;
 using LeverDraw.Standards;
@@ -16,7 +17,15 @@ internal static class CommonNotes
     {
         Length fillet = shape.Sizes[LeverFields.Fillet].Nominal, round = shape.Sizes[LeverFields.EdgeRound].Nominal;
         string inner = fillet > Length.Zero ? "FILLETS WITHOUT A SIZE R" + text.Number(fillet) : "INNER CORNERS WITHOUT A SIZE SHARP";
-        return inner + (round > Length.Zero ? ", OUTER CORNERS R" + text.Number(round) + "; SIZES TO THEM ARE TO THE SHARP CORNER." : ", OUTER CORNERS SHARP.");
+        return inner + (round > Length.Zero ? ", ROUND OUTER CORNERS R" + text.Number(round) + ", SIZES TO SHARP CORNERS." : ", OUTER CORNERS SHARP.") + Shoulders(shape);
+    }
+
+    /// <summary>Which point the shoulders' level means, and that it is the pivot's where no size says another.</summary>
+    private static string Shoulders(Lever shape)
+    {
+        string name = shape.Fork.ShoulderFillet is null ? "SHOULDERS" : "SHOULDER FILLETS";
+        return Math.Abs(shape.Fork.ShoulderStart.Y) <= Coincidence.Distance ? " " + name + " LEAVE HEAD LEVEL WITH PIVOT."
+            : shape.Fork.ShoulderFillet is null ? "" : " SHOULDERS' LEVEL: WHERE FILLETS LEAVE HEAD.";
     }
 
     public static string Draft(FoundryState state, PatternDraft draft)
@@ -26,11 +35,11 @@ internal static class CommonNotes
         string angles = string.Join(", ", draft.Walls.GroupBy(w => DimensionText.DegreesText(w.Angle)).Select(g => g.Key + (g.Count() == draft.Walls.Length ? "" : " ON " + string.Join(" AND ", g.Select(w => Name(w.Part)).Distinct()))));
         string held = draft.Sense switch
         {
-            CastingFields.Plus => "PLUS: SIZES HOLD AT EACH FAR EDGE, METAL ADDED TOWARD THE JOINT",
+            CastingFields.Plus => "PLUS: SIZES HOLD AT EACH FAR EDGE, METAL ADDED TOWARD JOINT",
             CastingFields.Minus => "MINUS: SIZES HOLD AT THE JOINT, METAL TAKEN TOWARD EACH FAR EDGE",
             _ => "HALF PLUS, HALF MINUS: SIZES HOLD HALF WAY UP EACH WALL",
         };
-        return "DRAFT " + angles + " PER SIDE ON WALLS ALONG THE DRAW" + Rule(draft.Rule) + ", " + held + ". FORK VIEW WITHOUT IT.";
+        return "DRAFT " + angles + " PER SIDE ON WALLS ALONG DRAW" + Rule(draft.Rule) + ", " + held + ". FORK VIEW WITHOUT IT.";
     }
 
     public static string Joint(PartingCandidate parting, FoundryState state)
@@ -53,7 +62,7 @@ internal static class CommonNotes
 
     /// <summary>Where metal may come in, and where not.</summary>
     public static string Gate(Lever shape) =>
-        "GATE INTO THE HEAD'S OR ARMS' BACK. NO GATE, RISER, VENT OR NUMBER ON FACES M: PADS, TONGUE, " + (shape.Boss is null ? "HEAD'S SIDES" : "BOSSES") + ".";
+        "GATE INTO HEAD'S OR ARMS' BACK. NO GATE, RISER, VENT OR NUMBER ON FACES M: PADS, TONGUE, " + (shape.Boss is null ? "HEAD'S SIDES" : "BOSSES") + ".";
 
     public static IEnumerable<string> Mark(Lever shape, DimensionText text)
     {

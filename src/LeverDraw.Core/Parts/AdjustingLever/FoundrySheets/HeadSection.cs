@@ -8,7 +8,8 @@ namespace LeverDraw.Parts.AdjustingLever.FoundrySheets;
 
 /// <summary>The head cut through the pin's axis, in (x, n), with its draft as it is; the hole is cast solid.</summary>
 /// <param name="Walls">Of the head.</param>
-internal sealed record HeadSection(Lever Shape, ImmutableArray<DraftedWall> Walls)
+/// <param name="BossWalls">Of the bosses, less deep than the head.</param>
+internal sealed record HeadSection(Lever Shape, ImmutableArray<DraftedWall> Walls, ImmutableArray<DraftedWall> BossWalls)
 {
     public Interval Depth { get; } = ContourChords.HorizontalAt(Shape.SideProfile, 0).First(c => c.From < 0 && c.To > 0);
 
@@ -16,11 +17,11 @@ internal sealed record HeadSection(Lever Shape, ImmutableArray<DraftedWall> Wall
 
     private double BossRadius => (Shape.Boss?.Diameter.Millimetres ?? 0) / 2;
 
-    public static HeadSection Of(Lever shape, PatternDraft draft) => new(shape, [.. draft.Of(DraftedPart.Head)]);
+    public static HeadSection Of(Lever shape, PatternDraft draft) => new(shape, [.. draft.Of(DraftedPart.Head)], [.. draft.Of(DraftedPart.Bosses)]);
 
     /// <summary>Half the width at a depth n, on the side of the joint that <paramref name="toward"/> names.</summary>
     public double HalfWidth(double n, int toward, bool onBoss) =>
-        (onBoss ? Shape.Hole.HalfLength.Millimetres : Side) + (Walls.FirstOrDefault(w => w.Toward == toward) is { } wall
+        (onBoss ? Shape.Hole.HalfLength.Millimetres : Side) + ((onBoss ? BossWalls : Walls).FirstOrDefault(w => w.Toward == toward) is { } wall
             ? wall.OutwardAt(Units.Length.FromMillimetres(Math.Abs(n - wall.Joint.Millimetres))).Millimetres
             : 0);
 

@@ -55,7 +55,7 @@ internal static class SizesTable
             return draft.AddedTo(DraftedPart.Arms);
         if (size.Along != MeasuredAlong.Pin || size.Kind is not (FoundrySizeKind.Outside or FoundrySizeKind.Inside))
             return null;
-        DraftedPart part = size.Field == LeverFields.HeadWidth ? DraftedPart.Head : size.Field == LeverFields.TongueWidth ? DraftedPart.Tongue : DraftedPart.Arms;
+        DraftedPart part = size.Group == MachinedFaces.Head ? draft.Machined : size.Field == LeverFields.HeadWidth ? DraftedPart.Head : size.Field == LeverFields.TongueWidth ? DraftedPart.Tongue : DraftedPart.Arms;
         Length both = draft.AddedTo(part) * 2;
         return size.Kind == FoundrySizeKind.Inside ? -both : both;
     }

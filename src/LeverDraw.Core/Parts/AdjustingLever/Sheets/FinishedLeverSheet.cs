@@ -15,6 +15,9 @@ public static class FinishedLeverSheet
 {
     public const string Kind = "finished";
 
+    /// <summary>Below twice full size bosses of half a millimetre and the hole's taper are lost in the lines' width (own rule).</summary>
+    private const double ReadableSection = 2;
+
     public static SheetContent Content(Lever lever, Profile profile, SheetOptions options)
     {
         var text = new DimensionText(options.Units, options.Tolerances);
@@ -78,7 +81,7 @@ public static class FinishedLeverSheet
     {
         ViewGeometry cut = LeverViews.SectionThroughPin(lever);
         ImmutableArray<ViewEdge> faces = [.. cut.Outlines.SelectMany(o => o.Contour.Edges).Select(e => new ViewEdge(LineRole.Section, e))];
-        return Of("section", LeverLetters.Caption(LeverLetters.Section), cut with { Outlines = [], Edges = [.. faces, .. cut.Edges] }, LeverSection.Annotations(lever, text)) with { IsMain = false };
+        return Of("section", LeverLetters.Caption(LeverLetters.Section), cut with { Outlines = [], Edges = [.. faces, .. cut.Edges] }, LeverSection.Annotations(lever, text)) with { IsMain = false, ReadableFrom = ReadableSection };
     }
 
     private static ViewSource Of(string id, string? title, ViewGeometry seen, ImmutableArray<Annotation> annotations) =>

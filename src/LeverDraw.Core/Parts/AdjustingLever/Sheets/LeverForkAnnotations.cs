@@ -43,7 +43,7 @@ internal static class LeverForkAnnotations
         double side = lever.Sizes[LeverFields.HeadWidth].Millimetres / 2;
         double outer = fork.ArmOuter.Start.X;
         yield return Up("head.top_from_axis", text, new Point2D(-side, 0), fork.HeadCorner with { X = -side }, DimensionSides.Left);
-        yield return Up("tongue.top_from_axis", text, new Point2D(side, 0), new Point2D(fork.TongueCorner?.End.X ?? fork.TongueSide.End.X, fork.TongueTop), DimensionSides.Both, reference: true);
+        yield return Up("tongue.top_from_axis", text, new Point2D(side, 0), fork.TongueSide.End, DimensionSides.Both, reference: true);
         yield return Up("fork.gap_top_from_axis", text, new Point2D(-side, 0), new Point2D(0, fork.GapTop), DimensionSides.Left);
         if (Math.Abs(fork.ShoulderStart.Y) > Coincidence.Distance)
             yield return Up(LeverFields.ShoulderStart.Name, text, new Point2D(side, 0), fork.ShoulderStart, DimensionSides.Right);

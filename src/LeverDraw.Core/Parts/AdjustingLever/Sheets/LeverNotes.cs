@@ -58,13 +58,13 @@ internal static class LeverNotes
         yield return "SIZES WHOLLY IN ROUND BRACKETS FOLLOW FROM OTHERS: UNCHECKED.";
         SizeValue fillet = lever.Sizes[LeverFields.Fillet], round = lever.Sizes[LeverFields.EdgeRound];
         string blends = fillet.Millimetres > 0 ? "FILLETS WITHOUT A SIZE R" + text.Number(fillet.Nominal) : "INNER CORNERS WITHOUT A SIZE SHARP";
-        blends += round.Millimetres > 0 ? ", OUTER CORNERS R" + text.Number(round.Nominal) + " IN FORK VIEW, SIZES TO SHARP CORNERS" : ", OUTER CORNERS SHARP";
+        blends += round.Millimetres > 0 ? ", ROUND OUTER CORNERS R" + text.Number(round.Nominal) + " IN FORK VIEW, SIZES TO SHARP CORNERS" : ", OUTER CORNERS SHARP";
         bool small = lever.Forms.PadEnds == LeverFields.Square && lever.Sizes[LeverFields.PadEndCorner].Millimetres is > 0 and < SmallestGeneralRadius;
         yield return blends + (small ? "; R BELOW " + text.Number(Length.FromMillimetres(SmallestGeneralRadius)) + " " + text.PlusMinus(_smallRadius) + "." : ".");
         if (Shoulders(lever) is { } shoulders)
             yield return shoulders;
         if (lever.Forms.Arms == LeverFields.Tapered)
-            yield return "ARMS TAPER FROM THEIR THICKNESS, " + text.Number(LeverArmAnnotations.ThicknessLevel(lever)) + " BELOW AXIS (HALF HEAD'S DEPTH), TO PAD'S AT ITS TOP.";
+            yield return "ARMS TAPER FROM THEIR THICKNESS, " + text.Number(LeverArmAnnotations.ThicknessLevel(lever)) + " BELOW AXIS (FILLETS LEFT OUT), TO PADS' AT PADS' TOP.";
         if (lever.Forms.Arms == LeverFields.Curved)
             yield return "ARMS' MID-LINE: ARC THROUGH AXIS, ITS CENTRE LEVEL WITH PAD TOP.";
         string? finish = profile.Values.Get(CommonFields.Finish) is { Length: > 0 } wanted ? "FINISH: " + wanted.ToUpperInvariant() + "." : null;

@@ -100,6 +100,10 @@ public sealed class MouldTests
         Assert.Equal(2, head.Length);
         Assert.All(head, w => Assert.Equal(0, w.Joint.Millimetres));
         Assert.All(head, w => Assert.InRange(w.Depth.Millimetres, 4.5, 4.6));
+        // The bosses' own walls are as deep as their radius: 4 tan 2° = 0.139683.
+        DraftedWall[] bosses = [.. PatternDraft.Of(pattern, parting).Of(DraftedPart.Bosses)];
+        Assert.Equal([1, -1], bosses.Select(w => w.Toward));
+        Assert.All(bosses, w => Assert.Equal((4, 0.139683), (w.Depth.Millimetres, Math.Round((w.Added + w.Taken).Millimetres, 6))));
         Assert.Contains("the bosses' faces", parting.SplitFits);
         Assert.Contains("LD425", Codes(values));
     }

@@ -50,6 +50,17 @@ public sealed partial class FoundryContentTests
         Assert.DoesNotContain(sheet.Dimensions, d => d.Text.Contains('+', StringComparison.Ordinal) || d.Text.Contains('H', StringComparison.Ordinal));
     }
 
+    /// <summary>Finished 10.5 and 0.5 stock a side; plus draft of 2° from each boss's own edge, 4 mm from the joint: 11.5 + 8 tan 2° = 11.779.</summary>
+    [Theory]
+    [InlineData("levers/early")]
+    [InlineData("levers/rare")]
+    public void Casting_WithBosses_IsWidestAtTheJointByTheBossesOwnDepth(string name)
+    {
+        PlotSheet sheet = SheetMaker.Draw(name + ":casting", SheetMaker.Options("A3"));
+        Assert.Equal("11.5 ±0.39", sheet.Dimensions.First(d => d.Name == "boss.over_both").Text);
+        Assert.Equal("(11.78)", sheet.Dimensions.First(d => d.Name == "head.width_at_joint").Text);
+    }
+
     [Fact]
     public void Pattern_Sizes_AreTheCastingsLongerByTheRule()
     {

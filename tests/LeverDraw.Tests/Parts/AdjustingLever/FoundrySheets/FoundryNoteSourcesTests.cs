@@ -17,7 +17,7 @@ public sealed class FoundryNoteSourcesTests
 
     /// <summary>Trade notes 2.6 and reference 05b, 05c: the rules contradict each other, so a sheet names its own.</summary>
     [Theory]
-    [InlineData(CastingFields.Stated, "PER SIDE ON WALLS ALONG THE DRAW, PLUS")]
+    [InlineData(CastingFields.Stated, "PER SIDE ON WALLS ALONG DRAW, PLUS")]
     [InlineData(CastingFields.ByHeight, "(ISO 8062-4:2017, ONE TRANSCRIPTION), PLUS")]
     [InlineData(CastingFields.WoodPattern, "(WOODEN PATTERNS, FROM MEMORY), PLUS")]
     [InlineData(CastingFields.MetalPattern, "(METAL PATTERNS, FROM MEMORY), PLUS")]
