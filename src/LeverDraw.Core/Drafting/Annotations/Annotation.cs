@@ -69,7 +69,7 @@ public sealed record RadiusDimension(string Name, double Value, Label Label, Imm
     /// <summary>On which side of the arc the material lies: the centre's, as at a rounded corner, or the other, as at a fillet. The arrow had better not come through the part. Null where that shows by itself, because it would cross an outline.</summary>
     public bool? MaterialAtCentre { get; init; }
 
-    /// <summary>The arrow comes from the centre's far side only: what lies inside has no room for a label.</summary>
+    /// <summary>The arrow never comes through the part: inside there is no room for a label, or it would stand where it reads as another size's.</summary>
     public bool OnlyFromOutside { get; init; }
 }
 

@@ -10,7 +10,7 @@ internal sealed class LeaderPlaces(LeaderList leaders, LabelBox label, DraftingS
     public override void LineGroup(int group, PlaceShape shape)
     {
         (Point2D tip, Vector2D direction) = leaders.Rays[group];
-        shape.AddStroke(LeaderShape.Slant(tip, direction, LeaderShape.SlantLength(LeaderList.Lengths[0], style)));
+        shape.AddStroke(LeaderShape.Slant(tip, direction, LeaderShape.SlantLength(LeaderList.Lengths[leaders.Shortest(group)], style)));
         shape.AddHead(Arrowhead.Back(tip, -direction, style));
     }
 
@@ -45,8 +45,14 @@ internal readonly record struct LeaderPlace(short Ray, byte Length, bool ToRight
 /// <summary>The leaders that a label might take.</summary>
 internal sealed class LeaderList
 {
-    /// <summary>From the tip to the elbow, millimetres.</summary>
-    public static ReadOnlySpan<double> Lengths => [7, 11, 16, 22, 29, 37, 46, 56, 68];
+    /// <summary>From the tip to the elbow, millimetres, the shortest first.</summary>
+    public static ReadOnlySpan<double> Lengths => [5, 7, 9, 11, 13, 16, 19, 22, 25, 29, 37, 46, 56, 68];
+
+    /// <summary>Which of them a leader takes that has room all round.</summary>
+    private static ReadOnlySpan<byte> Usual => [1, 3, 5, 7, 9, 10, 11, 12, 13];
+
+    /// <summary>The same within a hollow of the part, where a millimetre decides whether the label goes in.</summary>
+    private static ReadOnlySpan<byte> Fine => [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13];
 
     public PlaceList<LeaderPlace> Places { get; } = new(256);
 
@@ -54,13 +60,19 @@ internal sealed class LeaderList
 
     private readonly List<double> _blemishes = new(28);
 
+    private readonly List<bool> _inHollow = new(28);
+
     /// <summary>What a ray costs besides, once the view is drawn and settles.</summary>
     public double BlemishOf(int ray) => _blemishes[ray];
+
+    /// <summary>Which of <see cref="Lengths"/> is the shortest along a ray.</summary>
+    public int Shortest(int ray) => _inHollow[ray] ? Fine[0] : Usual[0];
 
     /// <summary>Adds the leaders along one direction from a tip.</summary>
     /// <param name="direction">Length one.</param>
     /// <param name="blemish">What it costs besides, once the view is drawn and settles.</param>
-    public void Add(Point2D tip, Vector2D direction, double cost, double blemish = 0)
+    /// <param name="inHollow">The label may stand in a hollow of the part.</param>
+    public void Add(Point2D tip, Vector2D direction, double cost, double blemish = 0, bool inHollow = false)
     {
         double slope = Math.Abs(direction.Y);
         double awkward = slope < 0.259 || slope > 0.966 ? PlacingCosts.AwkwardLeader : 0;
@@ -69,7 +81,8 @@ internal sealed class LeaderList
         short ray = (short)Rays.Count;
         Rays.Add((tip, direction));
         _blemishes.Add(blemish);
-        for (byte i = 0; i < Lengths.Length; i++)
+        _inHollow.Add(inHollow);
+        foreach (byte i in inHollow ? Fine : Usual)
         {
             Places.Add(cost + awkward + (Lengths[i] * 0.16), new LeaderPlace(ray, i, toRight));
             if (mayFold)

@@ -12,6 +12,9 @@ internal static class LinearCandidates
     /// <summary>Of standing on the side that is not the better one: no tier on that one is so dear.</summary>
     private const double WorseSide = 24;
 
+    /// <summary>Of the first tier's distance, what a slanting line keeps from the part beside it: it stands in the view, not outside it.</summary>
+    private const double SlantingTier = 0.4;
+
     public static PlaceSet For(LinearDimension dimension, string id, PlacingContext context)
     {
         DraftingStyle style = context.Style;
@@ -26,9 +29,7 @@ internal static class LinearCandidates
         var frame = new LinearFrame(id, dimension, context, p, q, u);
 
         bool square = u.X == 0 || u.Y == 0;
-        (double low, double high) = square
-            ? context.Extent(u.Left)
-            : (Math.Min(frame.ReachP, frame.ReachQ), Math.Max(frame.ReachP, frame.ReachQ));
+        (double low, double high) = square ? context.Extent(u.Left) : Beside(frame, u.Dot(p - Point2D.Origin), u.Dot(q - Point2D.Origin), u, context);
         DimensionSides left = mirrored ? DimensionSides.Right : DimensionSides.Left;
         DimensionSides right = mirrored ? DimensionSides.Left : DimensionSides.Right;
         double Worse(DimensionSides side) => dimension.Better.HasFlag(side) ? 0 : WorseSide;
@@ -66,5 +67,13 @@ internal static class LinearCandidates
         }
 
         return new LinearPlaces(frame);
+    }
+
+    /// <summary>From where the tiers of a slanting dimension are counted: its points, or the part between them where that reaches farther. Else its line would lie on a tongue that grows toward its foot.</summary>
+    private static (double Low, double High) Beside(LinearFrame frame, double from, double to, Vector2D u, PlacingContext context)
+    {
+        Interval part = context.ExtentBetween(u, from, to);
+        double nearer = (1 - SlantingTier) * context.Style.FirstTier;
+        return (Math.Min(Math.Min(frame.ReachP, frame.ReachQ), part.From + nearer), Math.Max(Math.Max(frame.ReachP, frame.ReachQ), part.To - nearer));
     }
 }

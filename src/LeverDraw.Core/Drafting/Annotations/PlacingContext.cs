@@ -13,6 +13,9 @@ public sealed record PlacingContext(string View, Transform2D ToBlock, Box2D Boun
     /// <summary>The labels measured so far.</summary>
     internal LabelStore Labels { get; init; } = new();
 
+    /// <summary>Of the view itself.</summary>
+    internal IReadOnlyList<Stroke> Strokes { get; init; } = [];
+
     /// <summary>Reading direction for lettering along a line: from the bottom or from the right of the sheet.</summary>
     public static double ReadingAngle(double direction)
     {
@@ -30,5 +33,27 @@ public sealed record PlacingContext(string View, Transform2D ToBlock, Box2D Boun
             along.Dot(new Vector2D(Bounds.MinX, Bounds.MaxY)), along.Dot(new Vector2D(Bounds.MaxX, Bounds.MaxY)),
         ];
         return (corners.Min(), corners.Max());
+    }
+
+    /// <summary>Least and greatest extent to the left of a direction of what is seen between two places along it; empty where nothing is.</summary>
+    internal Interval ExtentBetween(Vector2D along, double from, double to)
+    {
+        double least = double.PositiveInfinity, most = double.NegativeInfinity;
+        foreach (Stroke stroke in Strokes)
+        {
+            if (stroke.Kind != StrokeKind.Feature)
+                continue;
+            double a = along.Dot(stroke.A - Point2D.Origin), b = along.Dot(stroke.B - Point2D.Origin);
+            if (Math.Max(a, b) <= from || Math.Min(a, b) >= to)
+                continue;
+            double start = a == b ? 0 : Math.Clamp((from - a) / (b - a), 0, 1), end = a == b ? 1 : Math.Clamp((to - a) / (b - a), 0, 1);
+            foreach (double share in (ReadOnlySpan<double>)[start, end])
+            {
+                double aside = along.Left.Dot(Point2D.Lerp(stroke.A, stroke.B, share) - Point2D.Origin);
+                (least, most) = (Math.Min(least, aside), Math.Max(most, aside));
+            }
+        }
+
+        return new Interval(least, most);
     }
 }

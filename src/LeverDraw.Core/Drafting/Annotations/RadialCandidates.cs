@@ -21,15 +21,20 @@ internal static class RadialCandidates
         {
             ArcEdge arc = viewArc.Transformed(context.ToBlock);
             double blemish = PlacingCosts.OnShortArc(arc.Length, context.Style.ArrowLength);
+            bool inHollow = dimension.MaterialAtCentre == false && 2 * arc.Radius > label.Width;
             foreach (double place in PlacesOnArc)
             {
                 Point2D tip = arc.PointAt(place);
                 Vector2D outward = (tip - arc.Centre).Unit();
-                leaders.Add(tip, outward, order + (dimension.MaterialAtCentre == false ? PlacingCosts.ThroughPart : 0), blemish + (dimension.MaterialAtCentre == false ? PlacingCosts.SeenThroughPart : 0));
-                centres.Add(arc.Centre);
-                if (!dimension.OnlyFromOutside)
+                if (!(dimension.OnlyFromOutside && dimension.MaterialAtCentre == false))
                 {
-                    leaders.Add(tip, -outward, order + (dimension.MaterialAtCentre == true ? PlacingCosts.ThroughPart : 0.2), blemish + (dimension.MaterialAtCentre == true ? PlacingCosts.SeenThroughPart : 0));
+                    leaders.Add(tip, outward, order + (dimension.MaterialAtCentre == false ? PlacingCosts.ThroughPart : 0), blemish + (dimension.MaterialAtCentre == false ? PlacingCosts.SeenThroughPart : 0));
+                    centres.Add(arc.Centre);
+                }
+
+                if (!(dimension.OnlyFromOutside && dimension.MaterialAtCentre != false))
+                {
+                    leaders.Add(tip, -outward, order + (dimension.MaterialAtCentre == true ? PlacingCosts.ThroughPart : 0.2), blemish + (dimension.MaterialAtCentre == true ? PlacingCosts.SeenThroughPart : 0), inHollow);
                     centres.Add(arc.Centre);
                 }
 

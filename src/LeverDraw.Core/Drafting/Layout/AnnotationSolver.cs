@@ -55,11 +55,12 @@ public sealed class AnnotationSolver
         return (placing.Chosen, placing.Unplaced);
     }
 
-    internal static Placing Solve(ViewField field, PlaceSet[] annotations, Sprawl sprawl, PlaceShape scratch, PlaceShape lines)
+    /// <param name="first">Those that take their places before the others.</param>
+    internal static Placing Solve(ViewField field, PlaceSet[] annotations, Sprawl sprawl, PlaceShape scratch, PlaceShape lines, ReadOnlySpan<int> first = default)
     {
         foreach (PlaceSet places in annotations)
             places.ForgetFloors();
-        return new AnnotationSolver(field, annotations, sprawl, scratch, lines).Run();
+        return new AnnotationSolver(field, annotations, sprawl, scratch, lines).Run(first);
     }
 
     /// <summary>Makes the best of the room that a placing takes: every annotation may move within it, at the cost of no other room.</summary>
@@ -84,12 +85,14 @@ public sealed class AnnotationSolver
         solver._chosen.CopyTo(chosen!, 0);
     }
 
-    private Placing Run()
+    private Placing Run(ReadOnlySpan<int> first)
     {
+        foreach (int i in first)
+            TakePlace(i);
         for (int i = 0; i < _places.Length; i++)
         {
-            (_chosen[i], double cost) = Cheapest(i, null);
-            _settled[i] = (cost, 0, _weigher.Hindering);
+            if (_chosen[i] is null)
+                TakePlace(i);
         }
 
         for (int round = 0; round < MaxRounds; round++)
@@ -111,6 +114,12 @@ public sealed class AnnotationSolver
         }
 
         return new Placing([.. _chosen.Select(c => c!)], [.. unplaced], _hasPaidForRoom);
+    }
+
+    private void TakePlace(int self)
+    {
+        (_chosen[self], double cost) = Cheapest(self, null);
+        _settled[self] = (cost, 0, _weigher.Hindering);
     }
 
     /// <summary>Until now each paid for its own room. What counts is the room of all: one that alone makes the block wider moves to where others make it wide anyway.</summary>

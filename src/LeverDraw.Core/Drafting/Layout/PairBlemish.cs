@@ -18,6 +18,9 @@ internal static class PairBlemish
     /// <summary>So much of an arrowhead, from its back, counts as gone through: at its tip it touches other lines.</summary>
     private const double Body = 0.7;
 
+    /// <summary>Nearer than this, end to end, a leader's shoulder and a dimension line in one line read as one, millimetres.</summary>
+    private const double CarriesOn = 8;
+
     public static double Between(Candidate a, Candidate b) => Between(a.Texts, a.Strokes, a.Heads, a.Bounds, b);
 
     public static double Between(PlaceShape a, Candidate b) => Between(a.Texts, a.Strokes, a.Heads, a.Bounds, b);
@@ -67,18 +70,18 @@ internal static class PairBlemish
         return cost;
     }
 
-    /// <summary>Leaders that only just touch a dimension line, dimension lines in one line with an extension line: each once.</summary>
+    /// <summary>Leaders that cross a dimension line, only just touch it, or whose shoulder carries it on; dimension lines in one line with an extension line: each once.</summary>
     private static double Lines(ReadOnlySpan<Stroke> strokes, Candidate b)
     {
         const double InOneLine = 0.4;
-        bool touches = false, goesOn = false;
+        bool touches = false, goesOn = false, crosses = false, carriesOn = false;
         foreach (ref readonly Stroke s in strokes)
         {
-            if (!s.Bounds.Inflated(PlacingCosts.Touching).Overlaps(b.Bounds))
+            if (!s.Bounds.Inflated(CarriesOn).Overlaps(b.Bounds))
                 continue;
             foreach (ref readonly Stroke t in b.Strokes.AsSpan())
             {
-                if (!s.IsNear(t, PlacingCosts.Touching))
+                if (!s.IsNear(t, CarriesOn))
                     continue;
                 switch (s.Kind, t.Kind)
                 {
@@ -89,13 +92,25 @@ internal static class PairBlemish
                         goesOn |= t.RunsAlong(s, InOneLine);
                         break;
                     case (StrokeKind.Leader, StrokeKind.DimensionLine) or (StrokeKind.DimensionLine, StrokeKind.Leader):
-                        touches |= !s.Crosses(t) && Distance(s.A, s.B, t.A, t.B) < PlacingCosts.Touching;
+                        carriesOn |= Continues(s, t);
+                        if (s.Crosses(t))
+                            crosses = true;
+                        else
+                            touches |= Distance(s.A, s.B, t.A, t.B) < PlacingCosts.Touching;
                         break;
                 }
             }
         }
 
-        return (touches ? PlacingCosts.Touches : 0) + (goesOn ? PlacingCosts.OnExtension : 0);
+        return (touches ? PlacingCosts.Touches : 0) + (goesOn ? PlacingCosts.OnExtension : 0) + (crosses ? PlacingCosts.SeenAcross : 0) + (carriesOn ? PlacingCosts.CarriedOn : 0);
+    }
+
+    /// <summary>Two lines in one line, end near end.</summary>
+    private static bool Continues(in Stroke a, in Stroke b)
+    {
+        Vector2D along = (a.B - a.A).Unit();
+        Vector2D from = b.A - a.A, to = b.B - a.A;
+        return Math.Abs(along.Cross(from)) < PlacingCosts.Touching && Math.Abs(along.Cross(to)) < PlacingCosts.Touching;
     }
 
     /// <summary>How nearly one piece of lettering reads on into another: 0 where they are not in one row or far enough apart, 1 where they touch.</summary>

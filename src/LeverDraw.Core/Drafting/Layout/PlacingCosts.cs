@@ -42,6 +42,12 @@ internal static class PlacingCosts
     /// <summary>A leader or its shoulder that only just touches another's dimension line, where the view settles.</summary>
     public const double Touches = 24;
 
+    /// <summary>A leader across another's dimension line, besides, where the view settles.</summary>
+    public const double SeenAcross = 8;
+
+    /// <summary>A leader's shoulder in one line with another's dimension line, where the view settles.</summary>
+    public const double CarriedOn = 30;
+
     /// <summary>Nearer than this a leader touches a dimension line, millimetres: some two widths of the line.</summary>
     public const double Touching = 0.6;
 

@@ -17,6 +17,9 @@ internal sealed class AnnotatedView
     private readonly ViewField _field;
     private readonly int[] _order;
     private readonly PlaceSet[] _places;
+
+    /// <summary>The angles' positions in the order.</summary>
+    private readonly int[] _angles;
     private readonly PlaceShape _scratch = new(), _lines = new();
 
     /// <summary>The placing that holds at every price from one on, if one was found.</summary>
@@ -30,8 +33,9 @@ internal sealed class AnnotatedView
         Transform2D toBlock = view.Orientation with { Scale = scale };
         _ink = new ViewInk(view, toBlock, style);
         _field = new ViewField(_ink.Strokes);
-        var context = new PlacingContext(view.Id, toBlock, _ink.Core, style) { Labels = labels ?? new LabelStore() };
+        var context = new PlacingContext(view.Id, toBlock, _ink.Core, style) { Labels = labels ?? new LabelStore(), Strokes = _ink.Strokes };
         _order = [.. Enumerable.Range(0, view.Annotations.Length).OrderBy(i => Rank(view.Annotations[i])).ThenBy(i => Reach(view.Annotations[i]))];
+        _angles = [.. Enumerable.Range(0, _order.Length).Where(at => view.Annotations[_order[at]] is AngleDimension)];
         _places = [.. _order.Select(i => AnnotationCandidates.For(view.Annotations[i], IdOf(i), context))];
     }
 
@@ -40,7 +44,7 @@ internal sealed class AnnotatedView
     {
         if (_atAnyPrice is { } known && thrift >= known.From)
             return known.Block;
-        (Candidate[] chosen, int[] unplaced, bool paysForRoom) = AnnotationSolver.Solve(_field, _places, Sprawl.Around(_ink.Core, _style, thrift), _scratch, _lines);
+        (Candidate[] chosen, int[] unplaced, bool paysForRoom) = AnnotationSolver.Solve(_field, _places, Sprawl.Around(_ink.Core, _style, thrift), _scratch, _lines, First(thrift));
         Box2D bounds = _ink.Bounds;
         foreach (Candidate candidate in chosen)
             bounds = bounds.Union(candidate.Bounds);
@@ -49,6 +53,9 @@ internal sealed class AnnotatedView
             _atAnyPrice = (thrift, block);
         return block;
     }
+
+    /// <summary>An angle has the fewest places, so it takes one before the rest, or a tongue's length would stand in its only ones; where room is dearest the short dimensions' inner tiers come first.</summary>
+    private ReadOnlySpan<int> First(double thrift) => thrift < Sprawl.Thrifty ? _angles : [];
 
     private BlockInk Ink(Candidate[] placed, Box2D room)
     {

@@ -44,10 +44,14 @@ public class PairBlemishTests
 
     [Theory]
     [InlineData(3, 0.3, 3, 5, PlacingCosts.Touches)]
-    [InlineData(12, 0, 10.2, 0, PlacingCosts.Touches)]
-    [InlineData(3, -1, 3, 5, 0)]
+    [InlineData(12, 0, 10.2, 0, PlacingCosts.Touches + PlacingCosts.CarriedOn)]
+    [InlineData(20, 0.3, 16, 0.3, PlacingCosts.CarriedOn)]
+    [InlineData(20, 1, 16, 1, 0)]
+    [InlineData(24, 0, 19, 0, 0)]
+    [InlineData(16, 0.3, 16, 5, 0)]
+    [InlineData(3, -1, 3, 5, PlacingCosts.SeenAcross)]
     [InlineData(3, 1, 3, 5, 0)]
-    public void Between_LeaderAtADimensionLine_CostsWhereItOnlyTouches(double x, double y, double toX, double toY, double cost) =>
+    public void Between_LeaderAtADimensionLine_CostsWhereItCrossesTouchesOrCarriesItOn(double x, double y, double toX, double toY, double cost) =>
         AssertBothWays(cost, Lined(StrokeKind.DimensionLine, 0, 0, 10, 0), Lined(StrokeKind.Leader, x, y, toX, toY));
 
     [Theory]

@@ -61,7 +61,7 @@ internal static class LeverForkAnnotations
         if (fork.Shoulder is ArcEdge shoulder)
         {
             SizeValue radius = lever.Sizes[LeverFields.ShoulderRadius];
-            yield return new RadiusDimension(LeverFields.ShoulderRadius.Name, radius.Millimetres, text.Size(radius, "2× R"), Pair(shoulder)) { MaterialAtCentre = false };
+            yield return new RadiusDimension(LeverFields.ShoulderRadius.Name, radius.Millimetres, text.Size(radius, "2× R"), Pair(shoulder)) { MaterialAtCentre = false, OnlyFromOutside = true };
         }
 
         // Unstated, it is one of the fillets the sheet's note covers.
@@ -75,9 +75,9 @@ internal static class LeverForkAnnotations
 
         // Corners that take up the whole end follow from the arm's width, as a full round does.
         if (fork.ArmCorner is { } end && (lever.Forms.ArmEnds == LeverFields.Round || fork.Find("arm-end-right") is null))
-            yield return new RadiusDimension("arms.end_radius", end.Radius, text.Reference(Length.FromMillimetres(end.Radius), "2× R"), Pair(end)) { MaterialAtCentre = true };
+            yield return new RadiusDimension("arms.end_radius", end.Radius, text.Reference(Length.FromMillimetres(end.Radius), "2× R"), Pair(end)) { MaterialAtCentre = true, OnlyFromOutside = true };
         else if (fork.ArmCorner is { } corner)
-            yield return new RadiusDimension(LeverFields.ArmEndCorner.Name, corner.Radius, text.Size(Length.FromMillimetres(corner.Radius), "4× R"), Pair(corner)) { MaterialAtCentre = true };
+            yield return new RadiusDimension(LeverFields.ArmEndCorner.Name, corner.Radius, text.Size(Length.FromMillimetres(corner.Radius), "4× R"), Pair(corner)) { MaterialAtCentre = true, OnlyFromOutside = true };
     }
 
     /// <summary>A size symmetric about the mid-plane.</summary>
