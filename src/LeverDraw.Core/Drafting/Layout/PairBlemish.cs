@@ -46,7 +46,29 @@ internal static class PairBlemish
             }
         }
 
+        if (Underlines(strokes, b.Texts) || Underlines(b.Strokes, texts))
+            cost += PlacingCosts.Underlined;
         return cost + (Through(heads, b.Strokes) + Through(b.Heads, strokes) + Lines(strokes, b));
+    }
+
+    /// <summary>A leader's shoulder close over or under another's lettering, a sign or a frame, and along half of it: it seems to belong to it.</summary>
+    private static bool Underlines(ReadOnlySpan<Stroke> lines, ReadOnlySpan<OrientedBox> texts)
+    {
+        const double Close = 1;
+        foreach (ref readonly Stroke line in lines)
+        {
+            if (line.Kind != StrokeKind.Leader || line.A.Y != line.B.Y)
+                continue;
+            foreach (ref readonly OrientedBox text in texts)
+            {
+                Box2D box = text.Bounds;
+                double shared = Math.Min(line.Bounds.MaxX, box.MaxX) - Math.Max(line.Bounds.MinX, box.MinX);
+                if (shared > Math.Min(box.Width, line.Bounds.Width) / 2 && line.A.Y > box.MinY - Close && line.A.Y < box.MaxY + Close)
+                    return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>Arrowheads that a leader or a dimension line goes through.</summary>

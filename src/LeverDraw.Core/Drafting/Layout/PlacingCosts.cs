@@ -48,6 +48,9 @@ internal static class PlacingCosts
     /// <summary>A leader's shoulder in one line with another's dimension line, where the view settles.</summary>
     public const double CarriedOn = 30;
 
+    /// <summary>A leader's shoulder close along another's lettering, sign or frame, where the view settles.</summary>
+    public const double Underlined = 24;
+
     /// <summary>Nearer than this a leader touches a dimension line, millimetres: some two widths of the line.</summary>
     public const double Touching = 0.6;
 

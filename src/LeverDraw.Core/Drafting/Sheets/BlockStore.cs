@@ -49,7 +49,7 @@ internal sealed class BlockStore(SheetContent content, SheetUnit unit)
         var annotated = new AnnotatedView?[missing.Length];
         for (int i = 0; i < missing.Length; i++)
             annotated[i] = _views.GetValueOrDefault((missing[i].Key.View, missing[i].Key.Factor, style));
-        ViewBlock[] blocks = SideBySide.Make(missing.Length, i => (annotated[i] ??= new AnnotatedView(missing[i].View, missing[i].Key.Factor, style, _labels)).Place(missing[i].Key.Thrift));
+        ViewBlock[] blocks = SideBySide.Make(missing.Length, i => SideBySide.WorkOn(missing[i].View), i => (annotated[i] ??= new AnnotatedView(missing[i].View, missing[i].Key.Factor, style, _labels)).Place(missing[i].Key.Thrift));
         for (int i = 0; i < missing.Length; i++)
         {
             _views[(missing[i].Key.View, missing[i].Key.Factor, style)] = annotated[i]!;

@@ -7,7 +7,7 @@ namespace LeverDraw.Drafting.Sheets;
 internal sealed class DetailScales
 {
     /// <summary>Greatest size of an enlarged view, of the largest main view's.</summary>
-    private const double LargestShare = 0.8;
+    private const double LargestShare = 0.82;
 
     private readonly DrawingScale _main;
     private readonly bool[] _mayGrow;
@@ -87,6 +87,6 @@ internal sealed class DetailScales
         if (at < 0)
             return [new DrawingScale(2 * _main.Drawn, _main.Real)];
         IEnumerable<DrawingScale> larger = DrawingScales.All.Take(at).TakeLast(2);
-        return _main.Factor > 1 ? larger.Append(new DrawingScale(2 * _main.Drawn, _main.Real)).Distinct().OrderByDescending(s => s.Factor) : larger;
+        return _main.Factor >= 1 ? larger.Append(new DrawingScale((_main.Factor > 1 ? 2 : 4) * _main.Drawn, _main.Real)).Distinct().OrderByDescending(s => s.Factor) : larger;
     }
 }

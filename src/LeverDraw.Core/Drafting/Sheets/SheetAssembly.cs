@@ -58,7 +58,7 @@ internal sealed class SheetAssembly(SheetContent content, SheetOptions options, 
         Box2D inside = SheetFrame.Field(sheet).Inflated(-Cell.Gap);
         Box2D[] boxes = [.. ordered.Select(p => p.Block.Bounds.Moved(p.Shift)), title];
         int views = ordered.Count(p => p.Block.View is not null);
-        return SideBySide.Make(ordered.Length, i => (ordered[i].Block.View is { } view
+        return SideBySide.Make(ordered.Length, i => ordered[i].Block.View is { } view ? SideBySide.WorkOn(view.Source) : 0, i => (ordered[i].Block.View is { } view
             ? view.DrawWithin(SpareRoom.Of(i, boxes, views, inside).Moved(-ordered[i].Shift))
             : ordered[i].Block.Draw()).Moved(ordered[i].Shift));
     }

@@ -33,7 +33,7 @@ internal sealed class AnnotatedView
         Transform2D toBlock = view.Orientation with { Scale = scale };
         _ink = new ViewInk(view, toBlock, style);
         _field = new ViewField(_ink.Strokes);
-        var context = new PlacingContext(view.Id, toBlock, _ink.Core, style) { Labels = labels ?? new LabelStore(), Strokes = _ink.Strokes };
+        var context = new PlacingContext(view.Id, toBlock, _ink.Core, style) { Labels = labels ?? new LabelStore(), Strokes = _ink.Strokes, IsCircled = view.IsDetail };
         _order = [.. Enumerable.Range(0, view.Annotations.Length).OrderBy(i => Rank(view.Annotations[i])).ThenBy(i => Reach(view.Annotations[i]))];
         _angles = [.. Enumerable.Range(0, _order.Length).Where(at => view.Annotations[_order[at]] is AngleDimension)];
         _places = [.. _order.Select(i => AnnotationCandidates.For(view.Annotations[i], IdOf(i), context))];

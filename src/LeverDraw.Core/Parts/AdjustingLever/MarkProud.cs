@@ -11,15 +11,24 @@ internal static class MarkProud
     /// <summary>On the arm's back, in the side view.</summary>
     public static IEnumerable<ViewEdge> OnArm(Lever lever, RaisedMark mark)
     {
-        MarkSeat seat = MarkSeat.On(mark, lever.Fork, lever.Side, lever.Hole);
-        double half = StrokeLettering.WidthOf(mark.Text, mark.LetterHeight.Millimetres) / 2, height = mark.Height.Millimetres;
+        Interval levels = LevelsOnArm(lever, mark);
+        double height = mark.Height.Millimetres;
         Edge face = lever.Side.ArmFaceLeft;
-        (Point2D upper, Vector2D upperOut) = At(face, seat.Middle.Y + half);
-        (Point2D lower, Vector2D lowerOut) = At(face, seat.Middle.Y - half);
+        (Point2D upper, Vector2D upperOut) = At(face, levels.To);
+        (Point2D lower, Vector2D lowerOut) = At(face, levels.From);
         Point2D top = upper + (upperOut * height), bottom = lower + (lowerOut * height);
         Edge crest = face is ArcEdge arc ? ArcEdge.Between(arc.Centre, top, bottom, arc.Sweep > 0) : new LineEdge(top, bottom);
         foreach (Edge edge in new[] { new LineEdge(upper, top), crest, new LineEdge(bottom, lower) })
             yield return new ViewEdge(LineRole.Edge, edge);
+    }
+
+    /// <summary>The heights z between which a mark stands on the arm's back; null where none does.</summary>
+    public static Interval? OnArmBetween(Lever lever) => lever.Mark is { Place: LeverFields.ArmBack } mark ? LevelsOnArm(lever, mark) : null;
+
+    private static Interval LevelsOnArm(Lever lever, RaisedMark mark)
+    {
+        double middle = MarkSeat.On(mark, lever.Fork, lever.Side, lever.Hole).Middle.Y, half = StrokeLettering.WidthOf(mark.Text, mark.LetterHeight.Millimetres) / 2;
+        return new Interval(middle - half, middle + half);
     }
 
     /// <summary>On the head's right face, in the fork view.</summary>

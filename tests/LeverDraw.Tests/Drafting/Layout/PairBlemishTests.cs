@@ -63,6 +63,17 @@ public class PairBlemishTests
     public void Between_DimensionLineAndExtensionLine_CostsWhereTheyAreOneLine(double x, double y, double toX, double toY, double cost) =>
         AssertBothWays(cost, Lined(StrokeKind.DimensionLine, 0, 0, 10, 0), Lined(StrokeKind.ExtensionLine, x, y, toX, toY));
 
+    // Lettering or a sign from (0, 0) to (12, 5).
+    [Theory]
+    [InlineData(StrokeKind.Leader, 0, 5.6, 12, 5.6, PlacingCosts.Underlined)]
+    [InlineData(StrokeKind.Leader, 4, -0.6, 16, -0.6, PlacingCosts.Underlined)]
+    [InlineData(StrokeKind.Leader, 0, 6.5, 12, 6.5, 0)]
+    [InlineData(StrokeKind.Leader, 8, 5.6, 20, 5.6, 0)]
+    [InlineData(StrokeKind.Leader, 0, 5.6, 12, 6.4, 0)]
+    [InlineData(StrokeKind.DimensionLine, 0, 5.6, 12, 5.6, 0)]
+    public void Between_LeadersShoulderAndLettering_CostsWhereItSeemsToBelongToIt(StrokeKind kind, double x, double y, double toX, double toY, double cost) =>
+        AssertBothWays(cost, Lettered(OrientedBox.FromCorner(Point2D.Origin, 12, 5, 0)), Lined(kind, x, y, toX, toY));
+
     private static void AssertBothWays(double cost, Candidate one, Candidate other)
     {
         Assert.Equal(cost, PairBlemish.Between(one, other));

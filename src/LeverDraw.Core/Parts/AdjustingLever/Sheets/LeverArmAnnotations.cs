@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using LeverDraw.Drafting.Annotations;
 using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Drafting.Plotting;
@@ -13,8 +14,11 @@ internal static class LeverArmAnnotations
 {
     public const string PadShift = "arms.pad_shift";
 
-    /// <summary>Where a curved arm's thickness stands on its mid-line, seen from the pivot: clear of the sagitta in the middle.</summary>
-    private const double CurvedStation = 0.78;
+    /// <summary>Where a curved arm's thickness may stand on its mid-line, seen from the pivot, best first: clear of the sagitta in the middle.</summary>
+    private static readonly ImmutableArray<double> _curvedStations = [0.78, 0.63, 0.88, 0.4];
+
+    /// <summary>Between a raised mark and the arm's thickness, millimetres: an arrow at the mark's crest would give the thickness over it (own rule).</summary>
+    private const double FromMark = 0.4;
 
     /// <summary>Thin lines the sizes need: a tapered arm's faces drawn on to the level of their thickness, a curved arm's chord.</summary>
     public static IEnumerable<ViewEdge> Lines(Lever lever)
@@ -32,7 +36,7 @@ internal static class LeverArmAnnotations
 
     /// <summary>How far below the axis a tapered arm's thickness is taken.</summary>
     public static Length ThicknessLevel(Lever lever) =>
-        Length.FromMillimetres(-Station(lever.Side, lever.Sizes[LeverFields.ArmThickness].Millimetres / 2).Left.Y);
+        Length.FromMillimetres(-Station(lever, lever.Sizes[LeverFields.ArmThickness].Millimetres / 2).Left.Y);
 
     /// <param name="levelNoted">The level of a tapered arm's thickness stands in the notes, since in the view it would share a line with the thickness; so does how a curved arm's mid-line lies.</param>
     public static IEnumerable<Annotation> Of(Lever lever, DimensionText text, bool levelNoted)
@@ -43,12 +47,12 @@ internal static class LeverArmAnnotations
         Length end = Length.FromMillimetres(-side.PadBottom);
         yield return new LinearDimension("arms.end_from_axis", end.Millimetres, text.Reference(end), Point2D.Origin, EndOf(side), LinearDimension.Upright) { Sides = DimensionSides.Left };
         SizeValue thickness = lever.Sizes[LeverFields.ArmThickness];
-        (Point2D left, Point2D right) = Station(side, thickness.Millimetres / 2);
+        (Point2D left, Point2D right) = Station(lever, thickness.Millimetres / 2);
         var across = new LinearDimension(LeverFields.ArmThickness.Name, thickness.Millimetres, text.Size(thickness), left, right, (right - left).Angle) { Slide = (0, 0) };
         if (lever.Forms.Arms == LeverFields.Stepped)
         {
             double free = Math.Max(0, side.ArmRight.Y - side.PadTop);
-            yield return across with { Slide = (-free * 0.8, -free * 0.15) };
+            yield return across with { Slide = BesideMark(lever, -free * 0.8, -free * 0.15) };
         }
         else if (lever.Forms.Arms == LeverFields.Tapered)
         {
@@ -82,12 +86,22 @@ internal static class LeverArmAnnotations
         yield return new RadiusDimension("arms.midline_radius", midline.Radius, radius with { Lines = [.. radius.Stacked().Lines, .. words] }, [midline.Trimmed(0.55, 0.75)]);
     }
 
-    /// <summary>Two points of the arm's faces the stated thickness apart.</summary>
-    private static (Point2D Left, Point2D Right) Station(SideFeatures side, double half)
+    /// <summary>The longer part of a range, below the arms' upper level, that a raised mark leaves free.</summary>
+    private static (double From, double To) BesideMark(Lever lever, double from, double to)
     {
-        if (side.ArmMidline is not ArcEdge midline)
-            return (side.ArmLeft, side.ArmRight);
-        Point2D at = midline.PointAt(CurvedStation);
+        if (MarkProud.OnArmBetween(lever) is not { } mark)
+            return (from, to);
+        double top = lever.Side.ArmRight.Y, above = mark.To + FromMark - top, below = mark.From - FromMark - top;
+        return to - above >= below - from ? (Math.Clamp(above, from, to), to) : (from, Math.Clamp(below, from, to));
+    }
+
+    /// <summary>Two points of the arm's faces the stated thickness apart.</summary>
+    private static (Point2D Left, Point2D Right) Station(Lever lever, double half)
+    {
+        if (lever.Side.ArmMidline is not ArcEdge midline)
+            return (lever.Side.ArmLeft, lever.Side.ArmRight);
+        Interval? mark = MarkProud.OnArmBetween(lever);
+        Point2D at = midline.PointAt(_curvedStations.FirstOrDefault(s => mark is not { } m || midline.PointAt(s).Y is var z && (z < m.From - FromMark || z > m.To + FromMark), _curvedStations[0]));
         Vector2D right = (at - midline.Centre).Unit();
         right = right.X < 0 ? -right : right;
         return (at - (right * half), at + (right * half));

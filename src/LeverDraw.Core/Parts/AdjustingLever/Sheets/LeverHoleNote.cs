@@ -21,7 +21,7 @@ internal static class LeverHoleNote
         List<string> lines = [.. text.Size(size, "⌀").Lines];
         if (hole.Taper.IsParallel)
             lines[^1] += " THROUGH";
-        lines.AddRange(hole.Taper.IsParallel ? Parallel(hole, size, text) : Tapered(hole, size, text));
+        lines.AddRange(hole.Taper.IsParallel ? Parallel(hole, size, text) : Tapered(lever, size, text));
         if (hole.Supply == LeverFields.Pilot)
             lines.Add("SUPPLIED WITH PILOT HOLE ONLY");
         else if (hole.Supply == LeverFields.Solid)
@@ -79,14 +79,15 @@ internal static class LeverHoleNote
     /// <summary>The trade's usual example of feeding deeper, which gives 0.05 at 1:48.</summary>
     private static readonly Length _sampleDepth = Length.FromMillimetres(2.4);
 
-    private static IEnumerable<string> Tapered(PivotHole hole, SizeValue size, DimensionText text)
+    private static IEnumerable<string> Tapered(Lever lever, SizeValue size, DimensionText text)
     {
+        PivotHole hole = lever.Hole;
         (Length small, Length large) = hole.AtLeft < hole.AtRight ? (hole.AtLeft, hole.AtRight) : (hole.AtRight, hole.AtLeft);
         yield return "AT MID-PLANE, TAPER " + DimensionText.TaperRatio(hole.Taper);
         yield return "LARGE END AT " + (hole.LargeEndRight ? "RIGHT" : "LEFT") + " IN FORK VIEW";
         if (StatedLimits.Of(size) is { } limits)
         {
-            foreach (string line in FaceCheck(limits, hole, text))
+            foreach (string line in FaceCheck(limits, lever, text))
                 yield return line;
         }
 
@@ -111,11 +112,11 @@ internal static class LeverHoleNote
         yield return reaming[1];
     }
 
-    /// <summary>The mid-plane cannot be reached with a gauge, so the hole is checked at its large end's face: the same limits where the hole opens, and how far apart they stand along a taper plug.</summary>
-    private static IEnumerable<string> FaceCheck(SizeLimits atMid, PivotHole hole, DimensionText text)
+    /// <summary>The mid-plane cannot be reached with a gauge, so the hole is checked at its large end's face: what is within limits there is so at the mid-plane, however wide the faces stand within their own limits. And how far apart they stand along a taper plug.</summary>
+    private static IEnumerable<string> FaceCheck(SizeLimits atMid, Lever lever, DimensionText text)
     {
-        Length change = hole.HalfLength * hole.Taper.Rate;
-        SizeLimits atFace = atMid.Moved(change);
+        PivotHole hole = lever.Hole;
+        SizeLimits atFace = AtFace(atMid, lever);
         string[] units = text.Limits(atFace).Split(" [");
         string[] lines = ["CHECK ⌀" + units[0], .. units[1..].Select(u => "[" + u)];
         lines[^1] += " AT LARGE END,";
@@ -124,6 +125,17 @@ internal static class LeverHoleNote
         // Of the limits lettered, so that both checks agree; cut off, never wider.
         double apart = text.Shown(atFace).Width.Millimetres / hole.Taper.Rate;
         yield return "PLUG LINES " + text.Number(Hundredths(Length.FromMillimetres(apart), Math.Floor, 1)) + " APART";
+    }
+
+    /// <summary>The least limit for the widest faces, the greatest for the narrowest; by the nominal width where the faces' tolerance would leave next to nothing.</summary>
+    private static SizeLimits AtFace(SizeLimits atMid, Lever lever)
+    {
+        PivotHole hole = lever.Hole;
+        SizeValue width = lever.Sizes[LeverFields.HeadWidth];
+        SizeLimits across = StatedLimits.OrExact(width);
+        Length narrow = hole.HalfLength + ((across.Min - width.Nominal) / 2), wide = hole.HalfLength + ((across.Max - width.Nominal) / 2);
+        Length least = atMid.Min + (wide * hole.Taper.Rate), most = atMid.Max + (narrow * hole.Taper.Rate);
+        return most - least > (atMid.Max - atMid.Min) / 2 ? new SizeLimits(least, most) : atMid.Moved(hole.HalfLength * hole.Taper.Rate);
     }
 
     private static IEnumerable<string> Parallel(PivotHole hole, SizeValue size, DimensionText text)

@@ -60,7 +60,7 @@ internal static class LeverNotes
         string blends = fillet.Millimetres > 0 ? "FILLETS WITHOUT A SIZE R" + text.Number(fillet.Nominal) : "INNER CORNERS WITHOUT A SIZE SHARP";
         blends += round.Millimetres > 0 ? ", ROUND OUTER CORNERS R" + text.Number(round.Nominal) + " IN FORK VIEW, SIZES TO SHARP CORNERS" : ", OUTER CORNERS SHARP";
         bool small = lever.Forms.PadEnds == LeverFields.Square && lever.Sizes[LeverFields.PadEndCorner].Millimetres is > 0 and < SmallestGeneralRadius;
-        yield return blends + (small ? "; R BELOW " + text.Number(Length.FromMillimetres(SmallestGeneralRadius)) + " " + text.PlusMinus(_smallRadius) + "." : ".");
+        yield return blends + (small ? "; RADII BELOW " + text.Number(Length.FromMillimetres(SmallestGeneralRadius)) + ": " + text.PlusMinus(_smallRadius) + "." : ".");
         if (Shoulders(lever) is { } shoulders)
             yield return shoulders;
         if (lever.Forms.Arms == LeverFields.Tapered)

@@ -12,11 +12,11 @@ namespace LeverDraw.Tests.Parts.AdjustingLever.Sheets;
 public class LeverContentTests
 {
     // Small end of the hole: 3.057 − 4.75/48 = 2.958; less 0.1 for the reamer .1125 in, so drill #34 (.1110 in = 2.819 mm); the 3/0 reamer runs from .1029 to .1302 in.
-    // At the face 4.75/48 = 0.09896 more than 3.057 and 3.075: rounded inwards 3.156 and 3.173, which lie 0.017 × 48 = 0.816 apart on a plug.
+    // At the face of a head 9.4 to 9.5 wide 4.75/48 = 0.09896 more than 3.057, 4.7/48 = 0.09792 more than 3.075: rounded inwards 3.156 and 3.172, which lie 0.016 × 48 = 0.768 apart on a plug.
     [Theory]
-    [InlineData("levers/middle", "DRILL #34 (⌀2.819)", "PIN REAMER NO. 3/0", "⌀3.156 / 3.173", "0.81", "TC-P-02")]
-    // 3.423 − 5.25/48 = 3.3136, less 0.1 .1265 in: 1/8 (3.175 mm); large end 3.532 mm = .1391 in: only 2/0 (to .1462 in) reaches. H7 at the boss's face: 3.5324 to 3.5444; 0.011 × 48 = 0.528.
-    [InlineData("levers/early", "DRILL 1/8 (⌀3.175)", "PIN REAMER NO. 2/0", "⌀3.533 / 3.544", "0.52", "TC-P-01")]
+    [InlineData("levers/middle", "DRILL #34 (⌀2.819)", "PIN REAMER NO. 3/0", "⌀3.156 / 3.172", "0.76", "TC-P-02")]
+    // 3.423 − 5.25/48 = 3.3136, less 0.1 .1265 in: 1/8 (3.175 mm); large end 3.532 mm = .1391 in: only 2/0 (to .1462 in) reaches. H7 at the faces of bosses 10.4 to 10.5 apart: 3.423 + 5.25/48 = 3.5324, 3.435 + 5.2/48 = 3.5433; 0.010 × 48 = 0.48.
+    [InlineData("levers/early", "DRILL 1/8 (⌀3.175)", "PIN REAMER NO. 2/0", "⌀3.533 / 3.543", "0.48", "TC-P-01")]
     public void HoleCallout_TaperedHole_SaysToolsSideFitAndGauge(string profile, string drill, string reamer, string atFace, string apart, string pin)
     {
         string[] lines = Dimension(profile, "hole.diameter").Text.Split('\n');
