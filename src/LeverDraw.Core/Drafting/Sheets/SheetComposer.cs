@@ -69,7 +69,7 @@ public static class SheetComposer
         return Checked<PlotSheet>.Bad([Fault(content, paper, options.Scale, tried)]);
     }
 
-    /// <summary>The easiest to read first: details enlarged and notes of a good height at the largest scale that allows both, with the sheet's own lettering or the next smaller; on small sheets the smallest lettering before small sections and plain details; these only before a scale that no longer shows small parts well.</summary>
+    /// <summary>The easiest to read first: details enlarged and notes of a good height at the largest scale that allows both, with the sheet's own lettering or the next smaller; on small sheets the smallest lettering before small sections and plain details, and at full size, where the usual one crowds a part no larger than it is, first of all; these only before a scale that no longer shows small parts well.</summary>
     private static IEnumerable<(DrawingScale Scale, DraftingStyle Style, SheetEase Ease)> Tries(SheetFormat sheet, bool last, SheetOptions options)
     {
         bool large = Area(sheet) > LargeSheet;
@@ -82,7 +82,7 @@ public static class SheetComposer
                 : [(GoodScale, double.PositiveInfinity)];
         return from range in ranges
                from eases in (SheetEase[][])[[SheetEase.Full, SheetEase.SmallNotes], [SheetEase.SmallSections, SheetEase.PlainDetails]]
-               from styles in (DraftingStyle[][])[usual, rest]
+               from styles in range.Below > GoodScale || large ? (DraftingStyle[][])[usual, rest] : [rest, usual]
                from ease in eases
                from scale in Scales(options).Where(s => s.Factor >= range.Least && s.Factor < range.Below)
                from style in styles

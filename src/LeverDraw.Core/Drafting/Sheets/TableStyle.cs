@@ -15,8 +15,8 @@ public sealed record TableVariant(string Name, SheetContent Content);
 /// </summary>
 public static class TableStyle
 {
-    /// <summary>Letters that cannot be taken for a figure or for each other: no i, l, o.</summary>
-    private const string Letters = "abcdefghjkmnpqrstuvwxyz";
+    /// <summary>Letters that cannot be taken for a figure or for each other: no i, l, o. None reaches below the line, where a short dimension's arrowheads are.</summary>
+    private const string Letters = "abcdefhkmnrstuvwxz";
 
     /// <summary>Longer tables are broken into blocks side by side.</summary>
     private const int MostRows = 16;

@@ -14,13 +14,13 @@ internal static class LeverArmAnnotations
 {
     public const string PadShift = "arms.pad_shift";
 
-    /// <summary>Where a curved arm's thickness may stand on its mid-line, seen from the pivot, best first: clear of the sagitta in the middle.</summary>
-    private static readonly ImmutableArray<double> _curvedStations = [0.78, 0.63, 0.88, 0.4];
+    /// <summary>Where a curved arm's thickness may stand on its mid-line, seen from the pivot, best first.</summary>
+    private static readonly ImmutableArray<double> _curvedStations = [0.78, 0.65, 0.55, 0.45, 0.88];
 
     /// <summary>Between a raised mark and the arm's thickness, millimetres: an arrow at the mark's crest would give the thickness over it (own rule).</summary>
     private const double FromMark = 0.4;
 
-    /// <summary>Thin lines the sizes need: a tapered arm's faces drawn on to the level of their thickness, a curved arm's chord.</summary>
+    /// <summary>Thin lines the sizes need: a tapered arm's faces drawn on to the level of their thickness.</summary>
     public static IEnumerable<ViewEdge> Lines(Lever lever)
     {
         SideFeatures side = lever.Side;
@@ -29,9 +29,6 @@ internal static class LeverArmAnnotations
             yield return Thin(side.ArmFaceRight.End, side.ArmRight);
             yield return Thin(side.ArmFaceLeft.Start, side.ArmLeft);
         }
-
-        if (side.ArmMidline is ArcEdge midline)
-            yield return Thin(midline.Start, midline.End);
     }
 
     /// <summary>How far below the axis a tapered arm's thickness is taken.</summary>
@@ -78,9 +75,6 @@ internal static class LeverArmAnnotations
         SideFeatures side = lever.Side;
         Length shift = Length.FromMillimetres(Math.Abs(side.PadCentre.X));
         yield return new LinearDimension(PadShift, shift.Millimetres, text.Size(shift), Point2D.Origin, side.PadCentre, 0);
-        Length sagitta = Length.FromMillimetres(Math.Abs(lever.Sizes[LeverFields.ArmSagitta].Millimetres));
-        Point2D chord = Point2D.Lerp(midline.Start, midline.End, 0.5), top = midline.PointAt(0.5);
-        yield return new LinearDimension(LeverFields.ArmSagitta.Name, sagitta.Millimetres, text.Reference(sagitta), chord, top, (top - chord).Angle) { Sides = default, Slide = (0, 0) };
         Label radius = text.Reference(Length.FromMillimetres(midline.Radius), "R");
         string[] words = noted ? ["MID-LINE"] : ["MID-LINE, CENTRE", "LEVEL WITH PAD TOP"];
         yield return new RadiusDimension("arms.midline_radius", midline.Radius, radius with { Lines = [.. radius.Stacked().Lines, .. words] }, [midline.Trimmed(0.55, 0.75)]);

@@ -13,6 +13,7 @@ public class FinishedLeverFieldsTests
     private static readonly Dictionary<string, (string[] Instead, string Why)> ByOtherDimensions = new()
     {
         ["head.height"] = (["head.top_from_axis"], "centred on the pivot: half of it is the level of the head's top"),
+        ["arms.sagitta"] = (["arms.pad_shift"], "with the length of the arms gives the mid-line's radius, which stands in brackets"),
         ["fork.web"] = (["fork.gap_top_from_axis", "head.top_from_axis"], "the level of the gap's top less half the head's height"),
     };
 
