@@ -48,11 +48,10 @@ internal sealed class LeaderList
     /// <summary>From the tip to the elbow, millimetres, the shortest first.</summary>
     public static ReadOnlySpan<double> Lengths => [5, 7, 9, 11, 13, 16, 19, 22, 25, 29, 37, 46, 56, 68];
 
-    /// <summary>Which of them a leader takes that has room all round.</summary>
+    /// <summary>Which of them a leader takes that has room all round. Within a hollow of the part it may take any: there a millimetre decides whether the label goes in.</summary>
     private static ReadOnlySpan<byte> Usual => [1, 3, 5, 7, 9, 10, 11, 12, 13];
 
-    /// <summary>The same within a hollow of the part, where a millimetre decides whether the label goes in.</summary>
-    private static ReadOnlySpan<byte> Fine => [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13];
+    private static readonly byte[] _all = [.. Enumerable.Range(0, Lengths.Length).Select(i => (byte)i)];
 
     public PlaceList<LeaderPlace> Places { get; } = new(256);
 
@@ -66,7 +65,7 @@ internal sealed class LeaderList
     public double BlemishOf(int ray) => _blemishes[ray];
 
     /// <summary>Which of <see cref="Lengths"/> is the shortest along a ray.</summary>
-    public int Shortest(int ray) => _inHollow[ray] ? Fine[0] : Usual[0];
+    public int Shortest(int ray) => _inHollow[ray] ? 0 : Usual[0];
 
     /// <summary>Adds the leaders along one direction from a tip.</summary>
     /// <param name="direction">Length one.</param>
@@ -82,7 +81,7 @@ internal sealed class LeaderList
         Rays.Add((tip, direction));
         _blemishes.Add(blemish);
         _inHollow.Add(inHollow);
-        foreach (byte i in inHollow ? Fine : Usual)
+        foreach (byte i in inHollow ? _all : Usual)
         {
             Places.Add(cost + awkward + (Lengths[i] * 0.16), new LeaderPlace(ray, i, toRight));
             if (mayFold)

@@ -29,7 +29,7 @@ internal static class LinearCandidates
         var frame = new LinearFrame(id, dimension, context, p, q, u);
 
         bool square = u.X == 0 || u.Y == 0;
-        (double low, double high) = square ? context.Extent(u.Left) : Beside(frame, u.Dot(p - Point2D.Origin), u.Dot(q - Point2D.Origin), u, context);
+        (double low, double high) = square ? context.Extent(u.Left) : Beside(frame, u, context);
         DimensionSides left = mirrored ? DimensionSides.Right : DimensionSides.Left;
         DimensionSides right = mirrored ? DimensionSides.Left : DimensionSides.Right;
         double Worse(DimensionSides side) => dimension.Better.HasFlag(side) ? 0 : WorseSide;
@@ -70,9 +70,9 @@ internal static class LinearCandidates
     }
 
     /// <summary>From where the tiers of a slanting dimension are counted: its points, or the part between them where that reaches farther. Else its line would lie on a tongue that grows toward its foot.</summary>
-    private static (double Low, double High) Beside(LinearFrame frame, double from, double to, Vector2D u, PlacingContext context)
+    private static (double Low, double High) Beside(LinearFrame frame, Vector2D u, PlacingContext context)
     {
-        Interval part = context.ExtentBetween(u, from, to);
+        Interval part = context.ExtentBetween(u, frame.From, frame.To);
         double nearer = (1 - SlantingTier) * context.Style.FirstTier;
         return (Math.Min(Math.Min(frame.ReachP, frame.ReachQ), part.From + nearer), Math.Max(Math.Max(frame.ReachP, frame.ReachQ), part.To - nearer));
     }

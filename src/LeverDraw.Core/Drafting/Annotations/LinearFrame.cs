@@ -30,12 +30,16 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     private readonly DatumIndicator? _datum = dimension.Label is { Datum: { } letter, Frames.IsEmpty: true } ? new(letter, context.Style) : null;
     private readonly DraftingStyle _style = context.Style;
     private readonly Vector2D _v = u.Left;
-    private readonly double _from = u.Dot(p - Point2D.Origin);
-    private readonly double _to = u.Dot(q - Point2D.Origin);
     private readonly double _reading = PlacingContext.ReadingAngle(u.Angle);
     private readonly Vector2D _read = Vector2D.FromAngle(PlacingContext.ReadingAngle(u.Angle));
     private readonly List<(double Level, double ReachP, double ReachQ)> _levels = new(24);
     private readonly List<LinearExtra> _extras = new(4);
+
+    /// <summary>How far along the dimension its first measured point lies.</summary>
+    public double From { get; } = u.Dot(p - Point2D.Origin);
+
+    /// <summary>How far along the dimension its second measured point lies.</summary>
+    public double To { get; } = u.Dot(q - Point2D.Origin);
 
     /// <summary>How far along the left direction each measured point lies.</summary>
     public double ReachP { get; } = u.Left.Dot(p - Point2D.Origin);
@@ -45,7 +49,7 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     /// <summary>Reading direction is along u, or against it.</summary>
     private bool ReadsForward => _read.Dot(u) > 0;
 
-    private double Span => _to - _from;
+    private double Span => To - From;
 
     private bool IsSquare => u.X == 0 || u.Y == 0;
 
@@ -64,7 +68,7 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     {
         _levels.Add((level, reachP, reachQ));
         double w = label.Width;
-        double middle = (_from + _to) / 2;
+        double middle = (From + To) / 2;
         bool onFeature = level == reachP && level == reachQ;
         cost += 0.06 * (Math.Abs(level - reachP) + Math.Abs(level - reachQ));
         // Deviations one above the other reach down to the line: between the arrowheads, not over them.
@@ -85,8 +89,8 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
         double penalty = onFeature ? 0.5 : 3;
         foreach (double more in (ReadOnlySpan<double>)[0, 8, 20])
         {
-            AddWithExtras(_to + aside + more + (w / 2), cost + penalty + (more * 0.15));
-            AddWithExtras(_from - aside - more - (w / 2), cost + penalty + (more * 0.15) + 0.1);
+            AddWithExtras(To + aside + more + (w / 2), cost + penalty + (more * 0.15));
+            AddWithExtras(From - aside - more - (w / 2), cost + penalty + (more * 0.15) + 0.1);
         }
 
         if (w + 1.2 > roomInside && _stack is null && _datum is null)
@@ -116,7 +120,7 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     private LeaderShape Leader(LinearPlace place)
     {
         Vector2D direction = LeaderDirection(place.Extra % 4);
-        double from = !IsBent(place) ? (_from + _to) / 2 : direction.Dot(u) > 0 ? _to + _style.ArrowLength : _from - _style.ArrowLength;
+        double from = !IsBent(place) ? (From + To) / 2 : direction.Dot(u) > 0 ? To + _style.ArrowLength : From - _style.ArrowLength;
         return new LeaderShape(label, _style, At(from, _levels[place.Line].Level), direction, (1 + (place.Extra % BentPlaces / 4)) * _style.TierSpacing, direction.X >= 0);
     }
 
@@ -124,13 +128,13 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     private void AddWithExtras(double textAt, double cost)
     {
         double w = label.Width / 2;
-        bool after = textAt + w > _to;
-        bool before = textAt - w < _from;
+        bool after = textAt + w > To;
+        bool before = textAt - w < From;
         if (_stack is not null)
         {
             if ((after || before) && IsSquare)
                 Add(textAt, cost, new LinearExtra(FramePlace.UnderText, after ? 1 : -1));
-            else if (IsSquare && 2 * Math.Min(textAt - _from, _to - textAt) > _stack.Width + FramesMargin)
+            else if (IsSquare && 2 * Math.Min(textAt - From, To - textAt) > _stack.Width + FramesMargin)
                 Add(textAt, cost, new LinearExtra(FramePlace.UnderText, 0));
             foreach (double away in (ReadOnlySpan<double>)(after || before ? [3, 9] : [3, 9, FarFrames]))
             {
@@ -169,7 +173,7 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
 
     /// <summary>What a place costs besides, once the view is drawn and settles: a number with frames that goes out although there is room between its extension lines.</summary>
     public double BlemishOf(LinearPlace place) =>
-        _stack is not null && place.TextAt is var at && (at < _from || at > _to) && label.Width + FramesMargin < Span ? 16 : 0;
+        _stack is not null && place.TextAt is var at && (at < From || at > To) && label.Width + FramesMargin < Span ? 16 : 0;
 
     /// <summary>Frames under a number in the middle or far out from it would be taken for their little width on narrow paper, and whole sheets planned round them: there they wait until the view is drawn.</summary>
     public bool WaitsOnNarrowPaper(LinearPlace place) =>
@@ -182,7 +186,7 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     public void LineGroup(int line, PlaceShape shape)
     {
         (double level, double reachP, double reachQ) = _levels[line];
-        AddLines(new LineAt(level, reachP, reachQ, _from, _to, ArrowsInside, true, true), shape);
+        AddLines(new LineAt(level, reachP, reachQ, From, To, ArrowsInside, true, true), shape);
         AddHeads(level, shape);
     }
 
@@ -215,8 +219,8 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     private void AddHeads(double level, PlaceShape shape)
     {
         Vector2D outward = ArrowsInside ? -u : u;
-        shape.AddHead(Arrowhead.Back(At(_from, level), outward, _style));
-        shape.AddHead(Arrowhead.Back(At(_to, level), -outward, _style));
+        shape.AddHead(Arrowhead.Back(At(From, level), outward, _style));
+        shape.AddHead(Arrowhead.Back(At(To, level), -outward, _style));
     }
 
     /// <summary>The ink of a place.</summary>
@@ -242,8 +246,8 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
         foreach (ref readonly OrientedBox box in shape.Texts)
         {
             if (box.Meets(At(line.From, line.Level), At(line.To, line.Level))
-                || (Extension(_from, line.ReachP, line.Level) is { } a && box.Meets(a.Item1, a.Item2))
-                || (Extension(_to, line.ReachQ, line.Level) is { } b && box.Meets(b.Item1, b.Item2)))
+                || (Extension(From, line.ReachP, line.Level) is { } a && box.Meets(a.Item1, a.Item2))
+                || (Extension(To, line.ReachQ, line.Level) is { } b && box.Meets(b.Item1, b.Item2)))
             {
                 return false;
             }
@@ -259,7 +263,7 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
         double tail = ArrowsInside ? 0 : _style.ArrowLength + 2;
         double over = IsBent(place) ? _style.ArrowLength : 0;
         bool forward = LeaderDirection(place.Extra % 4).Dot(u) > 0;
-        return new LineAt(level, reachP, reachQ, _from - (forward ? tail : Math.Max(tail, over)), _to + (forward ? Math.Max(tail, over) : tail), ArrowsInside, true, true);
+        return new LineAt(level, reachP, reachQ, From - (forward ? tail : Math.Max(tail, over)), To + (forward ? Math.Max(tail, over) : tail), ArrowsInside, true, true);
     }
 
     /// <summary>The line of a number on it, and where its frames or datum stand.</summary>
@@ -270,15 +274,15 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
         double textAt = place.TextAt;
         double w = label.Width;
         double tail = ArrowsInside ? 0 : _style.ArrowLength + 2;
-        double lineFrom = Math.Min(_from - tail, textAt - (w / 2) < _from ? textAt - (w / 2) : _from);
-        double lineTo = Math.Max(_to + tail, textAt + (w / 2) > _to ? textAt + (w / 2) : _to);
+        double lineFrom = Math.Min(From - tail, textAt - (w / 2) < From ? textAt - (w / 2) : From);
+        double lineTo = Math.Max(To + tail, textAt + (w / 2) > To ? textAt + (w / 2) : To);
         // The datum's triangle stands in for an arrow that points at the feature from outside.
         bool firstArrow = ArrowsInside || _datum is null || extra.End >= 0;
         bool secondArrow = ArrowsInside || _datum is null || extra.End <= 0;
         if (_datum is not null && extra.End > 0)
-            lineTo = _to;
+            lineTo = To;
         else if (_datum is not null && extra.End < 0)
-            lineFrom = _from;
+            lineFrom = From;
         PlacedExtra placed = Place(extra, level, textAt, ref lineFrom, ref lineTo);
         return (new LineAt(level, reachP, reachQ, lineFrom, lineTo, ArrowsInside, firstArrow, secondArrow), placed);
     }
@@ -287,9 +291,9 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     private void AddLines(LineAt line, PlaceShape shape)
     {
         shape.AddStroke(new Stroke(At(line.From, line.Level), At(line.To, line.Level), StrokeKind.DimensionLine));
-        if (Extension(_from, line.ReachP, line.Level) is { } a)
+        if (Extension(From, line.ReachP, line.Level) is { } a)
             shape.AddStroke(new Stroke(a.Item1, a.Item2, StrokeKind.ExtensionLine));
-        if (Extension(_to, line.ReachQ, line.Level) is { } b)
+        if (Extension(To, line.ReachQ, line.Level) is { } b)
             shape.AddStroke(new Stroke(b.Item1, b.Item2, StrokeKind.ExtensionLine));
     }
 
@@ -297,7 +301,7 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     {
         Vector2D read = _read;
         if (_datum is not null)
-            return new PlacedExtra(null, default, _datum, At(extra.End > 0 ? _to : _from, level), u * extra.End, _reading);
+            return new PlacedExtra(null, default, _datum, At(extra.End > 0 ? To : From, level), u * extra.End, _reading);
         if (_stack is null)
             return PlacedExtra.Nothing;
         // Where the frames' near side lies along the dimension, and from there outward.
@@ -345,19 +349,19 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
         string view = context.View;
         ImmutableArray<PlotItem>.Builder items = ImmutableArray.CreateBuilder<PlotItem>(8);
         items.Add(new PlotStroke(LineRole.Dimension, new LineEdge(At(line.From, line.Level), At(line.To, line.Level)), id, view));
-        if (Extension(_from, line.ReachP, line.Level) is { } a)
+        if (Extension(From, line.ReachP, line.Level) is { } a)
             items.Add(new PlotStroke(LineRole.Dimension, new LineEdge(a.Item1, a.Item2), id, view));
-        if (Extension(_to, line.ReachQ, line.Level) is { } b)
+        if (Extension(To, line.ReachQ, line.Level) is { } b)
             items.Add(new PlotStroke(LineRole.Dimension, new LineEdge(b.Item1, b.Item2), id, view));
         Vector2D outward = line.ArrowsInside ? -u : u;
         if (line.FirstArrow)
-            items.Add(Arrowhead.At(At(_from, line.Level), outward, _style, id, view));
+            items.Add(Arrowhead.At(At(From, line.Level), outward, _style, id, view));
         if (line.SecondArrow)
-            items.Add(Arrowhead.At(At(_to, line.Level), -outward, _style, id, view));
+            items.Add(Arrowhead.At(At(To, line.Level), -outward, _style, id, view));
         items.AddRange(text);
         ImmutableArray<Point2D> points = ReadsForward
-            ? [At(_from, line.ReachP), At(_to, line.ReachQ), At(_to, line.Level)]
-            : [At(_to, line.ReachQ), At(_from, line.ReachP), At(_from, line.Level)];
+            ? [At(From, line.ReachP), At(To, line.ReachQ), At(To, line.Level)]
+            : [At(To, line.ReachQ), At(From, line.ReachP), At(From, line.Level)];
         return new AnnotationInk(
             items.DrainToImmutable(),
             new PlotDimension(id, dimension.Name, PlotDimensionKind.Linear, view, points, _reading, dimension.Value, dimension.Label.ToString(), middle, dimension.Label.Decimals));

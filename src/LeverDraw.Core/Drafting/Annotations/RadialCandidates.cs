@@ -26,19 +26,17 @@ internal static class RadialCandidates
             {
                 Point2D tip = arc.PointAt(place);
                 Vector2D outward = (tip - arc.Centre).Unit();
-                if (!(dimension.OnlyFromOutside && dimension.MaterialAtCentre == false))
-                {
-                    leaders.Add(tip, outward, order + (dimension.MaterialAtCentre == false ? PlacingCosts.ThroughPart : 0), blemish + (dimension.MaterialAtCentre == false ? PlacingCosts.SeenThroughPart : 0));
-                    centres.Add(arc.Centre);
-                }
-
-                if (!(dimension.OnlyFromOutside && dimension.MaterialAtCentre != false))
-                {
-                    leaders.Add(tip, -outward, order + (dimension.MaterialAtCentre == true ? PlacingCosts.ThroughPart : 0.2), blemish + (dimension.MaterialAtCentre == true ? PlacingCosts.SeenThroughPart : 0), inHollow);
-                    centres.Add(arc.Centre);
-                }
-
+                Add(outward, dimension.MaterialAtCentre == false, 0, false);
+                Add(-outward, dimension.MaterialAtCentre == true, 0.2, inHollow);
                 order += 0.1;
+
+                void Add(Vector2D direction, bool throughPart, double besides, bool hollow)
+                {
+                    if (throughPart && dimension.OnlyFromOutside)
+                        return;
+                    leaders.Add(tip, direction, order + (throughPart ? PlacingCosts.ThroughPart : besides), blemish + (throughPart ? PlacingCosts.SeenThroughPart : 0), hollow);
+                    centres.Add(arc.Centre);
+                }
             }
         }
 

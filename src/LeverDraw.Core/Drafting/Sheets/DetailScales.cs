@@ -61,7 +61,12 @@ internal sealed class DetailScales
     }
 
     /// <summary>Whether details and sections stand at these scales as this ease has them: for what is easier, there was another try.</summary>
-    public bool Suit(SheetEase ease, DrawingScale[] scales) => ease == (!EnlargesDetails(scales) ? SheetEase.PlainDetails : !AreReadable(scales) ? SheetEase.SmallSections : ease is SheetEase.SmallNotes ? ease : SheetEase.Full);
+    public bool Suit(SheetEase ease, DrawingScale[] scales) => ease switch
+    {
+        SheetEase.PlainDetails => !EnlargesDetails(scales),
+        SheetEase.SmallSections => EnlargesDetails(scales) && !AreReadable(scales),
+        _ => EnlargesDetails(scales) && AreReadable(scales),
+    };
 
     /// <summary>Every detail is larger than in the view it is taken from.</summary>
     private bool EnlargesDetails(DrawingScale[] scales) => !_areDetails.Where((isDetail, i) => isDetail && scales[i].Factor <= _main.Factor).Any();

@@ -103,13 +103,13 @@ internal sealed class SheetAttempt
         return true;
     }
 
-    /// <summary>Whether this scale is tried once more with smaller lettering.</summary>
-    private bool SmallerStyleComes => _style == DraftingStyle.Large || (_style == DraftingStyle.Small && _room.Sheet.Width.Millimetres * _room.Sheet.Height.Millimetres <= SheetComposer.LargeSheet);
+    /// <summary>Whether this scale is tried with smaller lettering too.</summary>
+    private bool SmallerStyleIsTried => _style == DraftingStyle.Large || (_style == DraftingStyle.Small && _room.Sheet.Width.Millimetres * _room.Sheet.Height.Millimetres <= SheetComposer.LargeSheet);
 
     private bool IsPossible(out string? reason)
     {
         reason = null;
-        if (_letterings.Length == 0 || (_ease == SheetEase.PlainDetails && _content.EnlargesDetailsFirst && SmallerStyleComes))
+        if (_letterings.Length == 0 || (_ease == SheetEase.PlainDetails && _content.EnlargesDetailsFirst && SmallerStyleIsTried))
             return false;
         string[] tooLong = _store.TooLong(_room.TitleWidth);
         if (tooLong.Length > 0)

@@ -78,7 +78,7 @@ public static class CleanUp
     /// <summary>What draft leaves more to machine at the joint.</summary>
     private static Length DraftAdded(PatternLever pattern, FoundrySize size) => size.Group != MachinedFaces.Head
         ? Length.Zero
-        : PatternDraft.Of(pattern, MouldParting.Of(pattern.Casting)) is var draft ? draft.AddedTo(draft.Machined) : default;
+        : PatternDraft.Of(pattern, MouldParting.Of(pattern.Casting)).AddedToMachined;
 
     /// <summary>What draft takes off each machined side face: none with plus draft, which adds.</summary>
     private static Length DraftTaken(PatternLever pattern, FoundrySize size) => size.Group != MachinedFaces.Head

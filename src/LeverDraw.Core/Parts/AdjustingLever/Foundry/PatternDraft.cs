@@ -38,6 +38,9 @@ public sealed record PatternDraft(string Sense, string Rule, ImmutableArray<Draf
     /// <summary>Whose side faces are machined, the only such that lie along the draw: the bosses', or without them the head's own.</summary>
     public DraftedPart Machined => Of(DraftedPart.Bosses).Any() ? DraftedPart.Bosses : DraftedPart.Head;
 
+    /// <summary>What draft adds to each machined side face at the joint.</summary>
+    public Length AddedToMachined => AddedTo(Machined);
+
     /// <summary>What draft takes off each machined side face at the most.</summary>
     public Length TakenFromMachined => Of(Machined).Select(w => w.Taken).DefaultIfEmpty(Length.Zero).Max();
 

@@ -3,6 +3,7 @@ using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Geometry;
 using LeverDraw.Parts.AdjustingLever.Foundry;
+using LeverDraw.Parts.AdjustingLever.Sheets;
 using LeverDraw.Profiles;
 using LeverDraw.Standards;
 using LeverDraw.Tolerancing.Allowances;
@@ -23,8 +24,7 @@ internal static class CommonNotes
     /// <summary>Which point the shoulders' level means, and that it is the pivot's where no size says another.</summary>
     private static string Shoulders(Lever shape)
     {
-        string name = shape.Fork.ShoulderFillet is null ? "SHOULDERS" : "SHOULDER FILLETS";
-        return Math.Abs(shape.Fork.ShoulderStart.Y) <= Coincidence.Distance ? " " + name + " LEAVE HEAD LEVEL WITH PIVOT."
+        return Math.Abs(shape.Fork.ShoulderStart.Y) <= Coincidence.Distance ? " " + LeverNotes.ShouldersOf(shape) + " LEAVE HEAD LEVEL WITH PIVOT."
             : shape.Fork.ShoulderFillet is null ? "" : " SHOULDERS' LEVEL: WHERE FILLETS LEAVE HEAD.";
     }
 

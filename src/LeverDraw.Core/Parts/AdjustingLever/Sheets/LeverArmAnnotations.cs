@@ -95,10 +95,16 @@ internal static class LeverArmAnnotations
         if (lever.Side.ArmMidline is not ArcEdge midline)
             return (lever.Side.ArmLeft, lever.Side.ArmRight);
         Interval? mark = MarkProud.OnArmBetween(lever);
-        Point2D at = midline.PointAt(_curvedStations.FirstOrDefault(s => mark is not { } m || midline.PointAt(s).Y is var z && (z < m.From - FromMark || z > m.To + FromMark), _curvedStations[0]));
+        Point2D at = midline.PointAt(_curvedStations.FirstOrDefault(IsFree, _curvedStations[0]));
         Vector2D right = (at - midline.Centre).Unit();
         right = right.X < 0 ? -right : right;
         return (at - (right * half), at + (right * half));
+
+        bool IsFree(double station)
+        {
+            double z = midline.PointAt(station).Y;
+            return mark is not { } m || z < m.From - FromMark || z > m.To + FromMark;
+        }
     }
 
     /// <summary>The left end of a flat pad end, the tip of a round one.</summary>

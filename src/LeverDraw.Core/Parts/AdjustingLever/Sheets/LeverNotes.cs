@@ -80,11 +80,14 @@ internal static class LeverNotes
         ? AsCastNote.Of(agreed, greatest, text, "AS AGREED WITH FOUNDRY")
         : AsCastNote.Of(profile.Values.Get(CommonFields.Material), profile.Values.Get(CommonFields.Process), greatest, text);
 
+    /// <summary>What leaves the head's sides.</summary>
+    internal static string ShouldersOf(Lever lever) => lever.Fork.ShoulderFillet is null ? "SHOULDERS" : "SHOULDER FILLETS";
+
     /// <summary>Where the shoulders begin, if no size says so, and down to where the head is faced; bosses end above them by themselves.</summary>
     private static string? Shoulders(Lever lever)
     {
-        bool level = lever.Sizes[LeverFields.ShoulderStart].Millimetres == 0, filleted = lever.Forms.Shoulders != LeverFields.Concave && lever.Sizes[LeverFields.Fillet].Millimetres > 0;
-        string name = filleted ? "SHOULDER FILLETS" : "SHOULDERS";
+        bool level = lever.Sizes[LeverFields.ShoulderStart].Millimetres == 0;
+        string name = ShouldersOf(lever);
         if (lever.Boss is not null)
             return level ? name + " LEAVE HEAD'S SIDES LEVEL WITH PIVOT AXIS." : null;
         return level
