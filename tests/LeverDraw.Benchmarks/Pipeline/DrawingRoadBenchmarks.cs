@@ -19,11 +19,11 @@ public class DrawingRoadBenchmarks
     [ParamsSource(nameof(Names))]
     public string Profile { get; set; } = "";
 
-    [Params("default", "A4", "A3", "A2")]
+    [Params(Papers.Default, "A4", "A3", "A2")]
     public string Paper { get; set; } = "";
 
     [GlobalSetup]
-    public void Choose() => _options = Paper == "default" ? new SheetOptions() : new SheetOptions(LeverDraw.Standards.Sheets.Named(Paper).Value);
+    public void Choose() => _options = Papers.Options(Paper);
 
     [Benchmark]
     public long TextToSvg()

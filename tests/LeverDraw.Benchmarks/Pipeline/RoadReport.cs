@@ -14,17 +14,17 @@ internal static class RoadReport
     private const int Runs = 61;
 
     /// <param name="to">Where the table goes.</param>
-    /// <param name="asked">Papers, by default A3, and profiles as in levers/middle, by default all.</param>
+    /// <param name="asked">Papers, by default "default": the paper that a call without one takes; and profiles as in levers/middle, by default all.</param>
     public static void Write(TextWriter to, IReadOnlyList<string> asked)
     {
         string[] names = [.. asked.Where(word => word.Contains('/', StringComparison.Ordinal))];
-        string[] papers = [.. asked.Except(names).DefaultIfEmpty("A3")];
+        string[] papers = [.. asked.Except(names).DefaultIfEmpty(Papers.Default)];
         to.WriteLine("profile            paper    median ms  least ms  garbage KB");
         foreach (string paper in papers)
         {
             foreach (string name in names.Length > 0 ? names : [.. Inputs.Names])
             {
-                (double median, double least, long garbage) = Measure(name, new SheetOptions(LeverDraw.Standards.Sheets.Named(paper).Value));
+                (double median, double least, long garbage) = Measure(name, Papers.Options(paper));
                 to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{name,-18} {paper,-8} {median,9:0.00} {least,9:0.00} {garbage / 1024,11}"));
             }
         }

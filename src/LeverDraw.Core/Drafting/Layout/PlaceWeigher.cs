@@ -8,6 +8,8 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
     /// <summary>More than rounding can make of a sum of prices.</summary>
     private const double Hair = 1e-9;
 
+    private readonly KnownPairs _pairs = new(chosen.Length);
+
     /// <summary>A drawn view settles: blemishes count.</summary>
     public bool Settles => settling;
 
@@ -63,9 +65,9 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
         double cost = found.InView;
         if (cost < limit)
             cost += Sprawl.Of(Shape.Bounds);
-        found.Floor = Math.Max(found.Floor, cost - Hair);
         if (settling && cost < limit)
             cost += Blemish(set, rank, ref found);
+        found.Floor = Math.Max(found.Floor, cost - Hair);
         for (int i = 0; i < chosen.Length && cost < limit; i++)
         {
             if (i != self && chosen[i] is { } other)
@@ -157,7 +159,7 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
         for (int i = 0; i < chosen.Length; i++)
         {
             if (i != self && chosen[i] is { } other)
-                cost += Between(place, other);
+                cost += Between(self, place, i, other);
         }
 
         return cost;
@@ -166,8 +168,14 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
     /// <summary>The same without what it costs among others.</summary>
     public double CostInView(Candidate place) => place.CostIn(field) + Sprawl.Of(place.Bounds) + (settling ? place.BlemishIn(field) : 0);
 
-    /// <summary>What two places cost each other.</summary>
-    public double Between(Candidate a, Candidate b) => PairCost.Between(a, b) + (MindsRows ? RowBlemish.Between(a.Span, b.Span) : 0) + (settling ? PairBlemish.Between(a, b) : 0);
+    /// <summary>What the places of two annotations cost each other.</summary>
+    public double Between(int i, Candidate a, int j, Candidate b)
+    {
+        ref double price = ref _pairs.Price(i, a, j, b);
+        if (double.IsNaN(price))
+            price = PairCost.Between(a, b) + (MindsRows ? RowBlemish.Between(a.Span, b.Span) : 0) + (settling ? PairBlemish.Between(a, b) : 0);
+        return price;
+    }
 
     public bool PaysForRoom(Candidate place) => Sprawl.Of(place.Bounds) > 0;
 

@@ -15,20 +15,29 @@ internal sealed class RoomMaking(PlaceWeigher weigher, PlaceSet[] sets, Candidat
     /// <summary>Good places that are tried for one annotation, each of another group.</summary>
     private const int PlacesTried = 16;
 
+    /// <summary>More than rounding can make of a sum of prices.</summary>
+    private const double Hair = 1e-9;
+
     private readonly Candidate?[] _before = new Candidate?[chosen.Length];
+
+    /// <summary>What each costs at the least wherever the others stand; NaN until it is asked for.</summary>
+    private readonly double[] _alone = [.. sets.Select(_ => double.NaN)];
 
     /// <summary>True when all was made cheaper.</summary>
     public bool Try(int sufferer)
     {
         chosen.CopyTo(_before, 0);
         double limit = Total() - Worthwhile;
-        foreach (Candidate good in GoodPlaces(sufferer))
+        double others = 0;
+        for (int i = 0; i < sets.Length; i++)
+            others += i == sufferer ? 0 : Alone(i);
+        foreach (Candidate good in GoodPlaces(sufferer, limit - others + Hair))
         {
             chosen[sufferer] = good;
             List<int> inTheWay = [];
             for (int i = 0; i < chosen.Length; i++)
             {
-                if (i != sufferer && weigher.Between(good, _before[i]!) > 0)
+                if (i != sufferer && weigher.Between(sufferer, good, i, _before[i]!) > 0)
                     inTheWay.Add(i);
             }
 
@@ -42,8 +51,24 @@ internal sealed class RoomMaking(PlaceWeigher weigher, PlaceSet[] sets, Candidat
         return false;
     }
 
+    /// <summary>The least that one costs if there were no other annotations.</summary>
+    private double Alone(int self)
+    {
+        if (!double.IsNaN(_alone[self]))
+            return _alone[self];
+        PlaceSet places = sets[self];
+        Array.Clear(chosen);
+        places.ForgetOthers();
+        double least = double.PositiveInfinity;
+        for (int rank = 0; rank < places.Count && places.CostAt(rank) < least; rank++)
+            least = Math.Min(least, weigher.Weigh(places, rank, self, least));
+        _before.CopyTo(chosen, 0);
+        return _alone[self] = least;
+    }
+
     /// <summary>The cheapest place of each group if there were no other annotations; the cheapest groups only.</summary>
-    private List<Candidate> GoodPlaces(int self)
+    /// <param name="hopeless">A place at this price would make nothing cheaper.</param>
+    private List<Candidate> GoodPlaces(int self, double hopeless)
     {
         PlaceSet places = sets[self];
         Array.Clear(chosen);
@@ -51,7 +76,7 @@ internal sealed class RoomMaking(PlaceWeigher weigher, PlaceSet[] sets, Candidat
         var best = new List<(double Cost, int Group, Candidate Place)>(PlacesTried + 1);
         for (int rank = 0; rank < places.Count; rank++)
         {
-            double limit = best.Count < PlacesTried ? PlacingCosts.Broken : best[^1].Cost;
+            double limit = best.Count < PlacesTried ? Math.Min(PlacingCosts.Broken, hopeless) : best[^1].Cost;
             if (places.CostAt(rank) >= limit)
                 break;
             int group = places.GroupAt(rank);
@@ -73,9 +98,11 @@ internal sealed class RoomMaking(PlaceWeigher weigher, PlaceSet[] sets, Candidat
     private bool PlaceAnew(List<int> these, double limit)
     {
         double total = Total();
+        double rest = these.Sum(i => _alone[i]);
         foreach (int i in these)
         {
-            if (weigher.Cheapest(sets[i], i, null, limit - total) is not ({ } place, var cost))
+            rest -= _alone[i];
+            if (weigher.Cheapest(sets[i], i, null, limit - total - rest + Hair) is not ({ } place, var cost))
                 return false;
             chosen[i] = place;
             total += cost;
@@ -96,7 +123,7 @@ internal sealed class RoomMaking(PlaceWeigher weigher, PlaceSet[] sets, Candidat
             for (int j = 0; j < i; j++)
             {
                 if (chosen[j] is { } other)
-                    total += weigher.Between(place, other);
+                    total += weigher.Between(i, place, j, other);
             }
         }
 

@@ -92,7 +92,7 @@ internal sealed class SheetAttempt
     /// <returns>Whether it is likely.</returns>
     public bool PlaceIfLikely()
     {
-        if (!IsPossible(out _) || Wanted() is not [.., var smallest] wanted || !_prospect.IsLikely(smallest, _letterings[^1]))
+        if (_ease == SheetEase.PlainDetails || !IsPossible(out _) || Wanted() is not [.., var smallest] wanted || !_prospect.IsLikely(smallest, _letterings[^1]))
             return false;
         DrawingScale[] likely = wanted.First(others => _prospect.IsLikely(others, _letterings[^1]));
         SheetThrift usual = SheetThrift.Levels[0];

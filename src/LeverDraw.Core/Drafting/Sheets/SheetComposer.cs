@@ -36,12 +36,13 @@ public static class SheetComposer
         var store = new BlockStore(content, options.FirstUnit);
         Checked<PlotSheet>? crowded = null;
         double least = double.PositiveInfinity;
-        foreach (SheetFormat sheet in sheets)
+        PaperRoom[] rooms = [.. sheets.Select(sheet => new PaperRoom(sheet, content, store))];
+        // From where the search is likely to end: what is known by then spares most of the smaller papers and larger scales.
+        _ = rooms.Any(room => Tries(room.Sheet, room == rooms[^1], options).Any(t => new SheetAttempt(content, options, room, t.Scale, t.Style, t.Ease, store).PlaceIfLikely()));
+        foreach (PaperRoom room in rooms)
         {
-            var room = new PaperRoom(sheet, content, store);
-            // From where the sheet is likely to end: what is known by then spares most of the larger scales.
-            _ = Tries(sheet, sheet == sheets[^1], options).Any(t => new SheetAttempt(content, options, room, t.Scale, t.Style, t.Ease, store).PlaceIfLikely());
-            foreach ((DrawingScale scale, DraftingStyle style, SheetEase ease) in Tries(sheet, sheet == sheets[^1], options))
+            SheetFormat sheet = room.Sheet;
+            foreach ((DrawingScale scale, DraftingStyle style, SheetEase ease) in Tries(sheet, room == rooms[^1], options))
             {
                 // Better crowded at full size than with room to spare below it.
                 if (crowded is not null && scale.Factor < 1)
