@@ -18,8 +18,9 @@ internal sealed class PaperRoom
     /// <summary>Divisions by which blocks went in, the last one first.</summary>
     private readonly List<DivisionPlan> _plans = [];
 
-    public PaperRoom(SheetFormat sheet, SheetContent content, BlockStore store)
+    public PaperRoom(SheetFormat sheet, SheetContent content, BlockStore store, bool hasLarger)
     {
+        HasLarger = hasLarger;
         _store = store;
         Sheet = sheet;
         Field = SheetFrame.Field(sheet);
@@ -28,6 +29,9 @@ internal sealed class PaperRoom
     }
 
     public SheetFormat Sheet { get; }
+
+    /// <summary>A larger paper may be taken instead: nothing need be squeezed onto this one.</summary>
+    public bool HasLarger { get; }
 
     /// <summary>Inside the frame.</summary>
     public Box2D Field { get; }

@@ -36,13 +36,13 @@ public static class SheetComposer
         var store = new BlockStore(content, options.FirstUnit);
         Checked<PlotSheet>? crowded = null;
         double least = double.PositiveInfinity;
-        PaperRoom[] rooms = [.. sheets.Select(sheet => new PaperRoom(sheet, content, store))];
+        PaperRoom[] rooms = [.. sheets.Select(sheet => new PaperRoom(sheet, content, store, hasLarger: sheet != sheets[^1]))];
         // From where the search is likely to end: what is known by then spares most of the smaller papers and larger scales.
-        _ = rooms.Any(room => Tries(room.Sheet, room == rooms[^1], options).Any(t => new SheetAttempt(content, options, room, t.Scale, t.Style, t.Ease, store).PlaceIfLikely()));
+        _ = rooms.Any(room => Tries(room, options).Any(t => new SheetAttempt(content, options, room, t.Scale, t.Style, t.Ease, store).PlaceIfLikely()));
         foreach (PaperRoom room in rooms)
         {
             SheetFormat sheet = room.Sheet;
-            foreach ((DrawingScale scale, DraftingStyle style, SheetEase ease) in Tries(sheet, room == rooms[^1], options))
+            foreach ((DrawingScale scale, DraftingStyle style, SheetEase ease) in Tries(room, options))
             {
                 // Better crowded at full size than with room to spare below it.
                 if (crowded is not null && scale.Factor < 1)
@@ -70,23 +70,25 @@ public static class SheetComposer
         return Checked<PlotSheet>.Bad([Fault(content, paper, options.Scale, tried)]);
     }
 
-    /// <summary>The easiest to read first: details enlarged and notes of a good height at the largest scale that allows both, with the sheet's own lettering or the next smaller; on small sheets the smallest lettering before small sections and plain details, and at full size, where the usual one crowds a part no larger than it is, first of all; these only before a scale that no longer shows small parts well.</summary>
-    private static IEnumerable<(DrawingScale Scale, DraftingStyle Style, SheetEase Ease)> Tries(SheetFormat sheet, bool last, SheetOptions options)
+    /// <summary>The easiest to read first: details enlarged and notes of a good height at the largest scale that allows both, with the sheet's own lettering or the next smaller; on small sheets the smallest lettering before small sections and plain details, and at full size, where the usual one crowds a part no larger than it is, first of all; these only before a scale that no longer shows small parts well. A scale above one that does is not worth smaller lettering, and where a larger paper may be taken, that comes before anything less easy to read.</summary>
+    private static IEnumerable<(DrawingScale Scale, DraftingStyle Style, SheetEase Ease)> Tries(PaperRoom room, SheetOptions options)
     {
-        bool large = Area(sheet) > LargeSheet;
+        bool large = Area(room.Sheet) > LargeSheet;
         DraftingStyle[] usual = large ? [DraftingStyle.Large, DraftingStyle.Small] : [DraftingStyle.Small];
-        DraftingStyle[] rest = large ? [] : [DraftingStyle.Tiny];
+        DraftingStyle[] rest = large || room.HasLarger ? [] : [DraftingStyle.Tiny];
+        SheetEase[][] allEases = room.HasLarger ? [[SheetEase.Full]] : [[SheetEase.Full, SheetEase.SmallNotes], [SheetEase.SmallSections, SheetEase.PlainDetails]];
         (double Least, double Below)[] ranges = options.Scale is not null
             ? [(0, double.PositiveInfinity)]
-            : last
-                ? [(GoodScale, double.PositiveInfinity), (1, GoodScale), (SmallestAutomatic, 1)]
-                : [(GoodScale, double.PositiveInfinity)];
+            : room.HasLarger
+                ? [(GoodScale, double.PositiveInfinity)]
+                : [(GoodScale, double.PositiveInfinity), (1, GoodScale), (SmallestAutomatic, 1)];
         return from range in ranges
-               from eases in (SheetEase[][])[[SheetEase.Full, SheetEase.SmallNotes], [SheetEase.SmallSections, SheetEase.PlainDetails]]
+               from eases in allEases
                from styles in range.Below > GoodScale || large ? (DraftingStyle[][])[usual, rest] : [rest, usual]
                from ease in eases
                from scale in Scales(options).Where(s => s.Factor >= range.Least && s.Factor < range.Below)
                from style in styles
+               where options.Scale is not null || scale.Factor <= GoodScale || style == usual[0]
                select (scale, style, ease);
     }
 
