@@ -70,25 +70,25 @@ public static class SheetComposer
         return Checked<PlotSheet>.Bad([Fault(content, paper, options.Scale, tried)]);
     }
 
-    /// <summary>The easiest to read first: details enlarged and notes of a good height at the largest scale that allows both, with the sheet's own lettering or the next smaller; on small sheets the smallest lettering before small sections and plain details, and at full size, where the usual one crowds a part no larger than it is, first of all; these only before a scale that no longer shows small parts well. A scale above one that does is not worth smaller lettering, and where a larger paper may be taken, that comes before anything less easy to read.</summary>
+    /// <summary>The easiest to read first: details enlarged and notes of a good height at the largest scale that allows both, with the sheet's own lettering or the next smaller; on small sheets the smallest lettering before small sections and plain details, and at full size, where the usual one crowds a part no larger than it is, first of all; these only before a scale that no longer shows small parts well. A scale above one that does is not worth smaller lettering as long as that one holds all, and where a larger paper may be taken, that comes before anything less easy to read.</summary>
     private static IEnumerable<(DrawingScale Scale, DraftingStyle Style, SheetEase Ease)> Tries(PaperRoom room, SheetOptions options)
     {
         bool large = Area(room.Sheet) > LargeSheet;
         DraftingStyle[] usual = large ? [DraftingStyle.Large, DraftingStyle.Small] : [DraftingStyle.Small];
         DraftingStyle[] rest = large || room.HasLarger ? [] : [DraftingStyle.Tiny];
         SheetEase[][] allEases = room.HasLarger ? [[SheetEase.Full]] : [[SheetEase.Full, SheetEase.SmallNotes], [SheetEase.SmallSections, SheetEase.PlainDetails]];
-        (double Least, double Below)[] ranges = options.Scale is not null
-            ? [(0, double.PositiveInfinity)]
+        (double Least, double Below, bool ForScaleAlone)[] ranges = options.Scale is not null
+            ? [(0, double.PositiveInfinity, false)]
             : room.HasLarger
-                ? [(GoodScale, double.PositiveInfinity)]
-                : [(GoodScale, double.PositiveInfinity), (1, GoodScale), (SmallestAutomatic, 1)];
+                ? [(GoodScale, double.PositiveInfinity, false)]
+                : [(GoodScale, double.PositiveInfinity, false), (GoodScale, double.PositiveInfinity, true), (1, GoodScale, false), (SmallestAutomatic, 1, false)];
         return from range in ranges
                from eases in allEases
                from styles in range.Below > GoodScale || large ? (DraftingStyle[][])[usual, rest] : [rest, usual]
                from ease in eases
                from scale in Scales(options).Where(s => s.Factor >= range.Least && s.Factor < range.Below)
                from style in styles
-               where options.Scale is not null || scale.Factor <= GoodScale || style == usual[0]
+               where options.Scale is not null || (scale.Factor > GoodScale && style != usual[0]) == range.ForScaleAlone
                select (scale, style, ease);
     }
 

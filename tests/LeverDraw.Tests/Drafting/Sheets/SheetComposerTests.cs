@@ -48,6 +48,26 @@ public class SheetComposerTests
     }
 
     [Fact]
+    public void Compose_NoPaperAsked_TakesOneThatIsEasyToRead()
+    {
+        foreach (string profile in SheetMaker.Profiles)
+        {
+            PlotSheet sheet = SheetMaker.Draw(profile, new SheetOptions());
+            string begins = SheetMaker.Content(profile, new SheetOptions()).Notes[0][..12];
+            Assert.InRange(sheet.Items.OfType<PlotText>().First(t => t.Text.StartsWith(begins, StringComparison.Ordinal)).Height, 2.5, 3.5);
+            Assert.All(sheet.Views.Where(v => v.Id is "nose" or "pad"), v => Assert.True(v.ToPaper.Scale > sheet.MainScale, profile + ", " + v.Id));
+        }
+    }
+
+    [Fact]
+    public void Compose_LargeSheet_IsAboveTwiceFullSizeOnlyInItsOwnLettering()
+    {
+        PlotSheet[] larger = [.. SheetMaker.Profiles.SelectMany(p => new[] { "A3", "A2", "tabloid" }, (p, paper) => SheetMaker.Draw(p, SheetMaker.Options(paper))).Where(s => s.MainScale > 2)];
+        Assert.NotEmpty(larger);
+        Assert.All(larger, s => Assert.InRange(s.LetteringHeight, 3.5, 5));
+    }
+
+    [Fact]
     public void Compose_Twice_IsTheSameInk()
     {
         PlotSheet a = SheetMaker.DrawAnew("levers/rare", SheetMaker.Options("A4", ShownUnits.InchesAndMillimetres));
