@@ -59,7 +59,7 @@ public sealed class Candidate
     internal double BlemishIn(ViewField field)
     {
         if (double.IsNaN(_seen))
-            _seen = Blemish + (PlacingCosts.SeenOverFeature * field.CrossedBy(Strokes));
+            _seen = Blemish + field.SeenCostOf(Strokes);
         return _seen;
     }
 }

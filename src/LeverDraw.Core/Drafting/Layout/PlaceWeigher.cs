@@ -95,7 +95,7 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
     private double Blemish(PlaceSet set, int rank, ref PlaceFindings found)
     {
         if (double.IsNaN(found.Blemish))
-            found.Blemish = set.BlemishAt(rank) + (PlacingCosts.SeenOverFeature * field.CrossedBy(Shape.Strokes));
+            found.Blemish = set.BlemishAt(rank) + field.SeenCostOf(Shape.Strokes);
         return found.Blemish;
     }
 

@@ -97,6 +97,14 @@ internal static class PlacingCosts
     /// <summary>Of one section line (own, tuned by looking): some twenty lines, a large section, cost as much as an outline; the few to a hole near the edge little.</summary>
     public static double CrossingLining(StrokeKind kind) => kind is StrokeKind.Leader or StrokeKind.DimensionLine ? 1.5 : 0;
 
+    /// <summary>Of one section line that a leader crosses, besides, where the view settles: nearer to their slant than 30 degrees the leader is lost among them, and it crosses few only because it runs along.</summary>
+    public static double SeenAmongLining(in Stroke leader, in Stroke lining)
+    {
+        const double Steep = 0.5;
+        double sine = Math.Abs((leader.B - leader.A).Unit().Cross((lining.B - lining.A).Unit()));
+        return sine < Steep ? 6 : 0;
+    }
+
     public static double CrossingOther(StrokeKind a, StrokeKind b) => (a, b) switch
     {
         (StrokeKind.Mark, _) or (_, StrokeKind.Mark) => 70,

@@ -101,22 +101,22 @@ public sealed class ViewField
         return cost;
     }
 
-    /// <summary>How many outlines leaders cross.</summary>
-    internal int CrossedBy(ReadOnlySpan<Stroke> strokes)
+    /// <summary>What leaders cost besides among the view's own ink, where the view settles: outlines crossed, and section lines at a slant that hides the leader among them.</summary>
+    internal double SeenCostOf(ReadOnlySpan<Stroke> strokes)
     {
-        int crossed = 0;
+        double cost = 0;
         foreach (ref readonly Stroke stroke in strokes)
         {
             if (stroke.Kind == StrokeKind.Leader && stroke.Bounds.Inflated(1e-6).Overlaps(_reach))
-                crossed += CrossedBy(stroke);
+                cost += SeenCostOf(stroke);
         }
 
-        return crossed;
+        return cost;
     }
 
-    private int CrossedBy(in Stroke leader)
+    private double SeenCostOf(in Stroke leader)
     {
-        int crossed = 0;
+        double cost = 0;
         (int c0, int r0, int c1, int r1) = CellsOf(leader.Bounds);
         for (int r = r0; r <= r1; r++)
         {
@@ -126,13 +126,17 @@ public sealed class ViewField
                 {
                     ref readonly Stroke other = ref _strokes[i];
                     // One that stands in several of the cells counts in the first of them.
-                    if (other.Kind == StrokeKind.Feature && c == Math.Max(c0, _firstCells[i].Column) && r == Math.Max(r0, _firstCells[i].Row) && leader.Crosses(other))
-                        crossed++;
+                    if (c != Math.Max(c0, _firstCells[i].Column) || r != Math.Max(r0, _firstCells[i].Row))
+                        continue;
+                    if (other.Kind == StrokeKind.Feature && leader.Crosses(other))
+                        cost += PlacingCosts.SeenOverFeature;
+                    else if (other.Kind == StrokeKind.Lining && leader.Crosses(other))
+                        cost += PlacingCosts.SeenAmongLining(leader, other);
                 }
             }
         }
 
-        return crossed;
+        return cost;
     }
 
     private double CostOf(in OrientedBox text)

@@ -15,7 +15,7 @@ internal sealed record ArmFaces(Edge Right, Edge Left, Point2D RightCorner, Poin
         if (m.ArmForm != LeverFields.Curved || m.Sagitta == 0)
         {
             Point2D right = new(end, m.PadTop), left = new(-end, m.PadTop);
-            Point2D rightHead = new(half, -m.HeadBottom), leftHead = new(-half, -m.HeadBottom);
+            Point2D rightHead = new(half, -m.ArmThicknessLevel), leftHead = new(-half, -m.ArmThicknessLevel);
             return new(Carriers.Line(right, (rightHead - right).Unit()), Carriers.Line(leftHead, (left - leftHead).Unit()), right, left, 0, new LineEdge(Point2D.Origin, new(0, m.PadTop)));
         }
 

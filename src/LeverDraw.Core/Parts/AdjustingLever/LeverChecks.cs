@@ -37,6 +37,8 @@ internal static class LeverChecks
         double needed = m.HeadBottom + (m.PadLength / 2) + m.StepFillet;
         if (needed >= m.ArmLength)
             findings.TooShort(needed, m.ArmLength, "Make the arms longer, or the head or the pads smaller.", LeverFields.ArmLength, LeverFields.HeadDepth, LeverFields.PadLength);
+        findings.OddsIf(needed < m.ArmLength && m.ArmForm == LeverFields.Tapered && m.ArmThicknessLevel >= -m.PadTop, () => $"a head fillet of {Mm(m.HeadFillet)} leaves no straight face on the tapered arms above the pads, so their thickness cannot be measured",
+            "Make the head fillet smaller or the arms longer.", LeverFields.HeadFillet, LeverFields.ArmLength, LeverFields.ArmThickness);
         findings.OddsIf(m.ArmForm == LeverFields.Curved && Math.Abs(m.Sagitta) > m.ArmLength / 6, () => $"a sagitta of {Mm(m.Sagitta)} is more than a sixth of the arms' length ({Mm(m.ArmLength)})",
             "Make the sagitta smaller.", LeverFields.ArmSagitta, LeverFields.ArmLength);
     }

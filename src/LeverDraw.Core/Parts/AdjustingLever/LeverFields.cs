@@ -46,7 +46,7 @@ public static class LeverFields
 
     public static ChoiceField ArmForm { get; } = new("arms.form", null, "Arms seen along the pin: straight taper to the pads, curved, or parallel with a stepped pad.", [Tapered, Curved, Stepped], Stepped);
 
-    public static SizeField ArmThickness { get; } = new("arms.thickness", "ta", "Thickness of the arms seen along the pin, at the level of the head's lower end.", 1.5, 6.5);
+    public static SizeField ArmThickness { get; } = new("arms.thickness", "ta", "Thickness of the arms seen along the pin; of tapered arms one head fillet below the head's lower end.", 1.5, 6.5);
 
     public static SizeField ArmWidth { get; } = new("arms.width", "aw", "Width of each arm along the pin.", 2, 9);
 

@@ -33,6 +33,9 @@ internal sealed class LeverMeasures(IFieldValues values, LeverPlaces places, Lev
 
     public double ArmThickness { get; } = Mm(values, LeverFields.ArmThickness);
 
+    /// <summary>How far below the pivot the arms' thickness is stated: of a tapered arm one head fillet below the head, where no fillet reaches and calipers can be laid on.</summary>
+    public double ArmThicknessLevel => ArmForm == LeverFields.Tapered ? HeadBottom + HeadFillet : HeadBottom;
+
     public double ArmWidth { get; } = Mm(values, LeverFields.ArmWidth);
 
     public double ArmLength { get; } = Mm(values, LeverFields.ArmLength);

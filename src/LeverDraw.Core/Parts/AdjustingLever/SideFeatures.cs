@@ -9,7 +9,7 @@ namespace LeverDraw.Parts.AdjustingLever;
 /// <param name="PadTop">Level of the top of the pads.</param>
 /// <param name="PadBottom">Level of the pads' ends.</param>
 /// <param name="CrownRight">Point of greatest thickness on the +n crown; the other is <paramref name="CrownLeft"/>.</param>
-/// <param name="ArmRight">Where the arm's +n face has the stated thickness (the level of the head's lower end); it may lie on the face's carrier under the fillet.</param>
+/// <param name="ArmRight">Where the arm's +n face has the stated thickness (of a straight arm at the level of the head's lower end, on the face's carrier under the fillet).</param>
 /// <param name="ArmMidline">From the pivot to the top of the pad.</param>
 /// <param name="Tongue">Directions of the tongue.</param>
 /// <param name="NoseCentre">Where the tongue's thickness is stated.</param>
@@ -93,7 +93,7 @@ public sealed record SideFeatures(
         TongueOutline tongue = TongueOutline.Of(m).With(m.TongueStock, m.TongueForm);
         (Point2D noseLower, Point2D noseUpper) = NoseFaces(m, tongue);
         double half = m.TongueThickness / 2, arm = m.ArmThickness / 2, pad = m.PadThickness / 2;
-        Point2D level = arms.Mid is ArcEdge ? arms.Mid.PointAt(0.5) : new Point2D(0, -m.HeadBottom);
+        Point2D level = arms.Mid is ArcEdge ? arms.Mid.PointAt(0.5) : new Point2D(0, -m.ArmThicknessLevel);
         Vector2D across = arms.Mid is ArcEdge mid ? (level - mid.Centre).Unit() * (level.X > mid.Centre.X ? 1 : -1) : new Vector2D(1, 0);
         double tip = m.TongueLength + (m.TongueForm == LeverFields.Parallel ? half + m.TongueStock : tongue.NoseRadius);
         return new SideFeatures(

@@ -55,7 +55,7 @@ internal sealed class FoundryViews
         ViewGeometry seen = LeverViews.Side(_shape);
         IEnumerable<ViewEdge> extra =
         [
-            LeverNoseDetail.Mark(_shape), LeverPadDetail.Mark(_shape), .. LeverArmAnnotations.Lines(_shape),
+            LeverNoseDetail.Mark(_shape), LeverPadDetail.Mark(_shape),
             .. SideFaces(), .. HoleToCome(), .. _joint.ThroughSideView(_shape),
         ];
         return View("side", null, seen, [.. LeverSideAnnotations.Of(_shape, _text, levelNoted: false).Where(a => _tongueView || a is not ViewArrow), .. _joint.InSideView(_shape), StockMarks.Gate(_shape.Side)], extra);

@@ -61,7 +61,7 @@ public static class FinishedLeverSheet
     private static ViewSource Side(Lever lever, DimensionText text)
     {
         ViewSource side = Of("side", null, LeverViews.Side(lever), LeverSideAnnotations.Of(lever, text, levelNoted: true));
-        return side with { Edges = [.. side.Edges, LeverNoseDetail.Mark(lever), LeverPadDetail.Mark(lever), .. LeverArmAnnotations.Lines(lever)] };
+        return side with { Edges = [.. side.Edges, LeverNoseDetail.Mark(lever), LeverPadDetail.Mark(lever)] };
     }
 
     private static ImmutableArray<ViewSource> Others(Lever lever, DimensionText text)

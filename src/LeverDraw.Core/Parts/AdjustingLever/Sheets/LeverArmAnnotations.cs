@@ -20,17 +20,6 @@ internal static class LeverArmAnnotations
     /// <summary>Between a raised mark and the arm's thickness, millimetres: an arrow at the mark's crest would give the thickness over it (own rule).</summary>
     private const double FromMark = 0.4;
 
-    /// <summary>Thin lines the sizes need: a tapered arm's faces drawn on to the level of their thickness.</summary>
-    public static IEnumerable<ViewEdge> Lines(Lever lever)
-    {
-        SideFeatures side = lever.Side;
-        if (lever.Forms.Arms == LeverFields.Tapered)
-        {
-            yield return Thin(side.ArmFaceRight.End, side.ArmRight);
-            yield return Thin(side.ArmFaceLeft.Start, side.ArmLeft);
-        }
-    }
-
     /// <summary>How far below the axis a tapered arm's thickness is taken.</summary>
     public static Length ThicknessLevel(Lever lever) =>
         Length.FromMillimetres(-Station(lever, lever.Sizes[LeverFields.ArmThickness].Millimetres / 2).Left.Y);
@@ -110,6 +99,4 @@ internal static class LeverArmAnnotations
     /// <summary>The left end of a flat pad end, the tip of a round one.</summary>
     private static Point2D EndOf(SideFeatures side) =>
         new(side.PadEnd is LineEdge flat ? flat.Box.MinX : side.PadCentre.X, side.PadBottom);
-
-    private static ViewEdge Thin(Point2D from, Point2D to) => new(LineRole.Dimension, new LineEdge(from, to));
 }

@@ -64,7 +64,7 @@ internal static class LeverNotes
         if (Shoulders(lever) is { } shoulders)
             yield return shoulders;
         if (lever.Forms.Arms == LeverFields.Tapered)
-            yield return "ARMS TAPER FROM THEIR THICKNESS, " + text.Number(LeverArmAnnotations.ThicknessLevel(lever)) + " BELOW AXIS (FILLETS LEFT OUT), TO PADS' AT PADS' TOP.";
+            yield return "ARMS TAPER FROM THEIR THICKNESS, " + text.Number(LeverArmAnnotations.ThicknessLevel(lever)) + " BELOW AXIS, TO PADS' AT PADS' TOP.";
         if (lever.Forms.Arms == LeverFields.Curved)
             yield return "ARMS' MID-LINE: ARC THROUGH AXIS, ITS CENTRE LEVEL WITH PAD TOP.";
         string? finish = profile.Values.Get(CommonFields.Finish) is { Length: > 0 } wanted ? "FINISH: " + wanted.ToUpperInvariant() + "." : null;

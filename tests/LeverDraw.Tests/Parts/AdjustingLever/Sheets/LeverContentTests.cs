@@ -158,8 +158,8 @@ public class LeverContentTests
     public void Arms_Tapered_HaveThicknessAtStatedLevelAndThePadsIsSaidOnce()
     {
         Assert.Equal((3.0, "3"), Said("levers/late", "arms.thickness"));
-        // Level with the lower end of the eye: 7.2 / 2.
-        Assert.Contains("ARMS TAPER FROM THEIR THICKNESS, 3.6 BELOW AXIS (FILLETS LEFT OUT), TO PADS' AT PADS' TOP.", Content("levers/late").Notes);
+        // One head fillet of 5 below the lower end of the head, 7.2 / 2.
+        Assert.Contains("ARMS TAPER FROM THEIR THICKNESS, 8.6 BELOW AXIS, TO PADS' AT PADS' TOP.", Content("levers/late").Notes);
         // At its lower end it is as thick as the pad, which the detail says.
         ViewSource pad = Assert.Single(Content("levers/late").Others, v => v.Id == "pad");
         Assert.Equal(2.75, Assert.Single(pad.Annotations, a => a is LinearDimension { Direction: 0 }).Value, 9);
