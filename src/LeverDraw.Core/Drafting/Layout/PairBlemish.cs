@@ -48,8 +48,11 @@ internal static class PairBlemish
 
         if (Underlines(strokes, b.Texts) || Underlines(b.Strokes, texts))
             cost += PlacingCosts.Underlined;
-        return cost + (Through(heads, b.Strokes) + Through(b.Heads, strokes) + Lines(strokes, b));
+        return cost + (Through(heads, b.Strokes, IsLeader(strokes)) + Through(b.Heads, strokes, IsLeader(b.Strokes)) + Lines(strokes, b));
     }
+
+    /// <summary>Its arrowhead points at the part itself: a dimension's stands on extension lines anyway.</summary>
+    private static bool IsLeader(ReadOnlySpan<Stroke> lines) => !lines.IsEmpty && lines[0].Kind == StrokeKind.Leader;
 
     /// <summary>A leader's shoulder close over or under another's lettering, a sign or a frame, and along half of it: it seems to belong to it.</summary>
     private static bool Underlines(ReadOnlySpan<Stroke> lines, ReadOnlySpan<OrientedBox> texts)
@@ -71,8 +74,8 @@ internal static class PairBlemish
         return false;
     }
 
-    /// <summary>Arrowheads that a leader or a dimension line goes through.</summary>
-    private static double Through(ReadOnlySpan<Stroke> heads, ReadOnlySpan<Stroke> lines)
+    /// <summary>Arrowheads that a leader or a dimension line goes through, and those of leaders on an extension line.</summary>
+    private static double Through(ReadOnlySpan<Stroke> heads, ReadOnlySpan<Stroke> lines, bool ofLeader)
     {
         double cost = 0;
         foreach (ref readonly Stroke head in heads)
@@ -82,9 +85,10 @@ internal static class PairBlemish
             var axis = new Stroke(back, front, StrokeKind.DimensionLine);
             foreach (ref readonly Stroke line in lines)
             {
-                if (line.Kind is not (StrokeKind.Leader or StrokeKind.DimensionLine) || !axis.IsNear(line, half) || Distance(back, front, line.A, line.B) >= half)
+                bool extension = ofLeader && line.Kind == StrokeKind.ExtensionLine;
+                if (!(extension || line.Kind is StrokeKind.Leader or StrokeKind.DimensionLine) || !axis.IsNear(line, half) || Distance(back, front, line.A, line.B) >= half)
                     continue;
-                cost += PlacingCosts.ThroughHead;
+                cost += extension ? PlacingCosts.HeadOnExtension : PlacingCosts.ThroughHead;
                 break;
             }
         }
@@ -96,7 +100,7 @@ internal static class PairBlemish
     private static double Lines(ReadOnlySpan<Stroke> strokes, Candidate b)
     {
         const double InOneLine = 0.4;
-        bool touches = false, goesOn = false, crosses = false, carriesOn = false;
+        bool touches = false, grazes = false, goesOn = false, crosses = false, carriesOn = false;
         foreach (ref readonly Stroke s in strokes)
         {
             if (!s.Bounds.Inflated(CarriesOn).Overlaps(b.Bounds))
@@ -113,6 +117,9 @@ internal static class PairBlemish
                     case (StrokeKind.ExtensionLine, StrokeKind.DimensionLine):
                         goesOn |= t.RunsAlong(s, InOneLine);
                         break;
+                    case (StrokeKind.Leader, StrokeKind.ExtensionLine) or (StrokeKind.ExtensionLine, StrokeKind.Leader):
+                        grazes |= !s.Crosses(t) && Distance(s.A, s.B, t.A, t.B) < PlacingCosts.Touching;
+                        break;
                     case (StrokeKind.Leader, StrokeKind.DimensionLine) or (StrokeKind.DimensionLine, StrokeKind.Leader):
                         carriesOn |= Continues(s, t);
                         if (s.Crosses(t))
@@ -124,7 +131,7 @@ internal static class PairBlemish
             }
         }
 
-        return (touches ? PlacingCosts.Touches : 0) + (goesOn ? PlacingCosts.OnExtension : 0) + (crosses ? PlacingCosts.SeenAcross : 0) + (carriesOn ? PlacingCosts.CarriedOn : 0);
+        return (touches ? PlacingCosts.Touches : grazes ? PlacingCosts.Grazes : 0) + (goesOn ? PlacingCosts.OnExtension : 0) + (crosses ? PlacingCosts.SeenAcross : 0) + (carriesOn ? PlacingCosts.CarriedOn : 0);
     }
 
     /// <summary>Two lines in one line, end near end.</summary>

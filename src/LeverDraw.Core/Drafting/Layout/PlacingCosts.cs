@@ -39,8 +39,14 @@ internal static class PlacingCosts
     /// <summary>A leader or dimension line that goes through another's arrowhead, where the view settles.</summary>
     public const double ThroughHead = 36;
 
+    /// <summary>An extension line through a leader's arrowhead, where the view settles.</summary>
+    public const double HeadOnExtension = 16;
+
     /// <summary>A leader or its shoulder that only just touches another's dimension line, where the view settles.</summary>
     public const double Touches = 24;
+
+    /// <summary>The same with an extension line.</summary>
+    public const double Grazes = 12;
 
     /// <summary>A leader across another's dimension line, besides, where the view settles.</summary>
     public const double SeenAcross = 8;
@@ -51,7 +57,7 @@ internal static class PlacingCosts
     /// <summary>A leader's shoulder close along another's lettering, sign or frame, where the view settles.</summary>
     public const double Underlined = 24;
 
-    /// <summary>Nearer than this a leader touches a dimension line, millimetres: some two widths of the line.</summary>
+    /// <summary>Nearer than this a leader touches a dimension or extension line, millimetres: some two widths of the line.</summary>
     public const double Touching = 0.6;
 
     /// <summary>A dimension line in one line with another's extension line, where the view settles: one reads as more of the other.</summary>

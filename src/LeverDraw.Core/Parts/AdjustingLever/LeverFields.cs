@@ -132,7 +132,7 @@ public static class LeverFields
 
     public static RoughnessField TongueTexture { get; } = new("texture.tongue", "Ra", "Greatest roughness of the tongue's nose and filed flanks, micrometres.", 25, 3.2);
 
-    public static RoughnessField HeadTexture { get; } = new("texture.head", "Ra", "Greatest roughness of the head's side faces, micrometres.", 25, 3.2);
+    public static RoughnessField HeadTexture { get; } = new("texture.head", "Ra", "Greatest roughness of the head's side faces, and of a fork's gap that has to be machined, micrometres.", 25, 3.2);
 
     public static SizeField HoleSquareness { get; } = new("geometry.hole_squareness", null, "Diameter of the zone, square to the head's mid-plane, that holds the hole's axis; zero states none.", 0, 0.5, 0.05);
 

@@ -50,7 +50,7 @@ public class LeverSymbolsTests
         // A bulb's thickness is its nose's diameter.
         Assert.Equal([.. expected.Concat(lever.Forms.Tongue == LeverFields.Bulb ? [] : ["tongue.nose"]).Order(StringComparer.Ordinal)], signed);
         Assert.Equal(TextureProcess.NoRemoval, content.Signs!.Rest.Process);
-        Assert.Contains("MACHINE WHERE SIGNED AND, IF NOT HELD AS CAST, FORK'S GAP.", content.Notes);
+        Assert.Contains("MACHINE SIGNED FACES UP TO FILLETS; FORK'S GAP IF NOT HELD AS CAST, Ra 3.2.", content.Notes);
     }
 
     [Fact]
@@ -66,9 +66,9 @@ public class LeverSymbolsTests
     [Fact]
     public void Notes_CastSizes_AreMachinedOnlyIfToleranced()
     {
-        Assert.Contains("MACHINE WHERE SIGNED.", SheetMaker.Content(SheetMaker.Around("lever", DemoLevers.Middle().With(LeverFields.ForkGap, 14)), SheetMaker.Options("A3")).Notes);
+        Assert.Contains("MACHINE SIGNED FACES UP TO FILLETS.", SheetMaker.Content(SheetMaker.Around("lever", DemoLevers.Middle().With(LeverFields.ForkGap, 14)), SheetMaker.Options("A3")).Notes);
         ValueBag width = DemoLevers.Middle().With(LeverFields.ForkGap, 14).With(LeverFields.ArmWidth, 5.2, 0.1);
-        Assert.Contains("MACHINE WHERE SIGNED AND, IF NOT HELD AS CAST, OTHER TOLERANCED SIZES.", SheetMaker.Content(SheetMaker.Around("lever", width), SheetMaker.Options("A3")).Notes);
+        Assert.Contains("MACHINE SIGNED FACES UP TO FILLETS; OTHER TOLERANCED SIZES IF NOT HELD AS CAST, Ra 3.2.", SheetMaker.Content(SheetMaker.Around("lever", width), SheetMaker.Options("A3")).Notes);
     }
 
     // 0.05, 0.1, 0.2 mm are .00197, .00394, .00787 in: never a wider zone. Edges: .00787 up, .01575 down.

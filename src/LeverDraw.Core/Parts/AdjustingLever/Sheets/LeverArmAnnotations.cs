@@ -20,6 +20,9 @@ internal static class LeverArmAnnotations
     /// <summary>Between a raised mark and the arm's thickness, millimetres: an arrow at the mark's crest would give the thickness over it (own rule).</summary>
     private const double FromMark = 0.4;
 
+    /// <summary>Of a curved arm's thickness: from the upright through the pivot to the arm's face, or that line would go through the arrow there (own rule).</summary>
+    private const double FromUpright = 0.6;
+
     /// <summary>How far below the axis a tapered arm's thickness is taken.</summary>
     public static Length ThicknessLevel(Lever lever) =>
         Length.FromMillimetres(-Station(lever, lever.Sizes[LeverFields.ArmThickness].Millimetres / 2).Left.Y);
@@ -84,15 +87,27 @@ internal static class LeverArmAnnotations
         if (lever.Side.ArmMidline is not ArcEdge midline)
             return (lever.Side.ArmLeft, lever.Side.ArmRight);
         Interval? mark = MarkProud.OnArmBetween(lever);
-        Point2D at = midline.PointAt(_curvedStations.FirstOrDefault(IsFree, _curvedStations[0]));
-        Vector2D right = (at - midline.Centre).Unit();
-        right = right.X < 0 ? -right : right;
-        return (at - (right * half), at + (right * half));
+        IEnumerable<double> free = _curvedStations.Where(IsFree);
+        return At(free.Where(IsClear).Concat(free).FirstOrDefault(_curvedStations[0]));
+
+        (Point2D Left, Point2D Right) At(double station)
+        {
+            Point2D at = midline.PointAt(station);
+            Vector2D right = (at - midline.Centre).Unit();
+            right = right.X < 0 ? -right : right;
+            return (at - (right * half), at + (right * half));
+        }
 
         bool IsFree(double station)
         {
             double z = midline.PointAt(station).Y;
             return mark is not { } m || z < m.From - FromMark || z > m.To + FromMark;
+        }
+
+        bool IsClear(double station)
+        {
+            (Point2D left, Point2D right) = At(station);
+            return left.X < -FromUpright && right.X > FromUpright;
         }
     }
 

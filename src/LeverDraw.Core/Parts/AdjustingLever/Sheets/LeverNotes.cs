@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using LeverDraw.Drafting.Annotations;
 using LeverDraw.Drafting.Dimensions;
+using LeverDraw.Drafting.Symbols;
 using LeverDraw.Parts.AdjustingLever.Foundry;
 using LeverDraw.Profiles;
 using LeverDraw.Standards;
@@ -83,13 +84,13 @@ internal static class LeverNotes
     /// <summary>What leaves the head's sides.</summary>
     internal static string ShouldersOf(Lever lever) => lever.Fork.ShoulderFillet is null ? "SHOULDERS" : "SHOULDER FILLETS";
 
-    /// <summary>Where the shoulders begin, if no size says so, and down to where the head is faced; bosses end above them by themselves.</summary>
+    /// <summary>Where the shoulders begin, if no size says so, and down to where the head or its bosses are faced.</summary>
     private static string? Shoulders(Lever lever)
     {
         bool level = lever.Sizes[LeverFields.ShoulderStart].Millimetres == 0;
         string name = ShouldersOf(lever);
         if (lever.Boss is not null)
-            return level ? name + " LEAVE HEAD'S SIDES LEVEL WITH PIVOT AXIS." : null;
+            return level ? name + " LEAVE HEAD'S SIDES LEVEL WITH PIVOT AXIS: FACE BOSSES DOWN TO THEM." : "FACE BOSSES DOWN TO " + name + ".";
         return level
             ? name + " BEGIN LEVEL WITH PIVOT AXIS: FACE HEAD DOWN TO THERE."
             : "FACE HEAD'S SIDES DOWN TO " + name + ".";
@@ -97,9 +98,9 @@ internal static class LeverNotes
 
     private static IEnumerable<string> Machining(Lever lever, DimensionText text)
     {
-        yield return "MACHINE WHERE SIGNED" + CastOrMachined(lever) + ".";
+        yield return "MACHINE SIGNED FACES UP TO FILLETS" + CastOrMachined(lever) + ".";
         yield return LeverSymbols.Note(lever, text);
-        yield return "EDGE SIGN: MACHINED EDGES. HOLE'S MOUTH: DEBURR ONLY, AT MOST " + text.AtMost(_mouthBreak) + ".";
+        yield return "EDGE SIGN: MACHINED EDGES. HOLE'S MOUTH: DEBURR, AT MOST " + text.AtMost(_mouthBreak) + ".";
         yield return Tongue(lever, text);
     }
 
@@ -107,9 +108,11 @@ internal static class LeverNotes
     private static string CastOrMachined(Lever lever)
     {
         SizeField[] sizes = [.. LeverSymbols.MachinedIfNeedBe(lever)];
+        // They stand along the lugs and the nut as the head's sides do: the same roughness.
+        string roughness = TextureSign.Machined(lever.Sizes[LeverFields.HeadTexture]) is { } sign ? ", " + sign.Text : "";
         return sizes.Length == 0 ? ""
-            : sizes is [var only] && only == LeverFields.ForkGap ? " AND, IF NOT HELD AS CAST, FORK'S GAP"
-            : " AND, IF NOT HELD AS CAST, OTHER TOLERANCED SIZES";
+            : sizes is [var only] && only == LeverFields.ForkGap ? "; FORK'S GAP IF NOT HELD AS CAST" + roughness
+            : "; OTHER TOLERANCED SIZES IF NOT HELD AS CAST" + roughness;
     }
 
     /// <summary>Where the tongue's length ends and its thickness is taken, which the nose's form decides.</summary>

@@ -239,7 +239,7 @@ public class LeverContentTests
     // Common practice, no source.
     [Fact]
     public void Notes_HoleMouth_IsOnlyDeburred() =>
-        Assert.Contains("EDGE SIGN: MACHINED EDGES. HOLE'S MOUTH: DEBURR ONLY, AT MOST 0.1.", Content("levers/late").Notes);
+        Assert.Contains("EDGE SIGN: MACHINED EDGES. HOLE'S MOUTH: DEBURR, AT MOST 0.1.", Content("levers/late").Notes);
 
     /// <summary>The mark's place is a round number of tenths, and its proud edge is seen in the side view.</summary>
     [Fact]
