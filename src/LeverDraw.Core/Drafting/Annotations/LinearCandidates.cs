@@ -15,6 +15,12 @@ internal static class LinearCandidates
     /// <summary>Of the first tier's distance, what a slanting line keeps from the part beside it: it stands in the view, not outside it.</summary>
     private const double SlantingTier = 0.4;
 
+    /// <summary>Of the first tier's distance, what a line keeps from the part inside a detail's circle: the number still stands between.</summary>
+    private const double WithinCircle = 0.65;
+
+    /// <summary>Of a line so near to a detail's circle, inside or out, that the two blur or cross at a slant.</summary>
+    private const double AtCircle = 18;
+
     public static PlaceSet For(LinearDimension dimension, string id, PlacingContext context)
     {
         DraftingStyle style = context.Style;
@@ -37,9 +43,9 @@ internal static class LinearCandidates
         {
             double away = style.FirstTier + (tier * style.TierSpacing);
             if (dimension.Sides.HasFlag(left))
-                frame.AddTextPlaces(high + away, (tier * 3.0) + Worse(left));
+                Add(high + away, (tier * 3.0) + Worse(left));
             if (dimension.Sides.HasFlag(right))
-                frame.AddTextPlaces(low - away, (tier * 3.0) + Worse(right));
+                Add(low - away, (tier * 3.0) + Worse(right));
         }
 
         if (square && dimension.Slide is null)
@@ -47,13 +53,13 @@ internal static class LinearCandidates
             // Nearer to the feature than the view's own edge, where there is a hollow.
             double top = Math.Max(frame.ReachP, frame.ReachQ);
             double bottom = Math.Min(frame.ReachP, frame.ReachQ);
-            for (int step = 0; step < 3; step++)
+            for (int step = context.Circle is not null ? -1 : 0; step < 3; step++)
             {
-                double away = style.FirstTier + (step * style.TierSpacing);
+                double away = step < 0 ? WithinCircle * style.FirstTier : style.FirstTier + (step * style.TierSpacing);
                 if (dimension.Sides.HasFlag(left) && top + away < high - 1)
-                    frame.AddTextPlaces(top + away, 9 + (step * 3.0));
+                    Add(top + away, 9 + (Math.Abs(step) * 3.0));
                 if (dimension.Sides.HasFlag(right) && bottom - away > low + 1)
-                    frame.AddTextPlaces(bottom - away, 9 + (step * 3.0));
+                    Add(bottom - away, 9 + (Math.Abs(step) * 3.0));
             }
         }
 
@@ -67,6 +73,15 @@ internal static class LinearCandidates
         }
 
         return new LinearPlaces(frame);
+
+        void Add(double level, double cost) => frame.AddTextPlaces(level, cost + (square && context.Circle is { } circle && IsAt(circle, level, u) ? AtCircle : 0));
+    }
+
+    /// <summary>Within a sixth of its radius inside the circle, or 2 mm outside it.</summary>
+    private static bool IsAt(ArcEdge circle, double level, Vector2D u)
+    {
+        double beyond = Math.Abs(level - u.Left.Dot(circle.Centre - Point2D.Origin)) - circle.Radius;
+        return beyond > -circle.Radius / 6 && beyond < 2;
     }
 
     /// <summary>From where the tiers of a slanting dimension are counted: its points, or the part between them where that reaches farther. Else its line would lie on a tongue that grows toward its foot.</summary>

@@ -16,8 +16,8 @@ public sealed record PlacingContext(string View, Transform2D ToBlock, Box2D Boun
     /// <summary>Of the view itself.</summary>
     internal IReadOnlyList<Stroke> Strokes { get; init; } = [];
 
-    /// <summary>The view is a detail in a thin circle, on which no dimension line should lie.</summary>
-    internal bool IsCircled { get; init; }
+    /// <summary>Of a detail the thin circle round it, on which no dimension line should lie.</summary>
+    internal ArcEdge? Circle { get; init; }
 
     /// <summary>Reading direction for lettering along a line: from the bottom or from the right of the sheet.</summary>
     public static double ReadingAngle(double direction)
@@ -44,7 +44,7 @@ public sealed record PlacingContext(string View, Transform2D ToBlock, Box2D Boun
         double least = double.PositiveInfinity, most = double.NegativeInfinity;
         foreach (Stroke stroke in Strokes)
         {
-            if (stroke.Kind != StrokeKind.Feature && !IsCircled)
+            if (stroke.Kind != StrokeKind.Feature && Circle is null)
                 continue;
             double a = along.Dot(stroke.A - Point2D.Origin), b = along.Dot(stroke.B - Point2D.Origin);
             if (Math.Max(a, b) <= from || Math.Min(a, b) >= to)

@@ -26,6 +26,7 @@ internal static class RadialCandidates
             {
                 Point2D tip = arc.PointAt(place);
                 Vector2D outward = (tip - arc.Centre).Unit();
+                double seen = blemish + PlacingCosts.AtArcEnd(Math.Min(place, 1 - place) * arc.Length, context.Style.ArrowLength);
                 Add(outward, dimension.MaterialAtCentre == false, 0, false);
                 Add(-outward, dimension.MaterialAtCentre == true, 0.2, inHollow);
                 order += 0.1;
@@ -34,7 +35,7 @@ internal static class RadialCandidates
                 {
                     if (throughPart && dimension.OnlyFromOutside)
                         return;
-                    leaders.Add(tip, direction, order + (throughPart ? PlacingCosts.ThroughPart : besides), blemish + (throughPart ? PlacingCosts.SeenThroughPart : 0), hollow);
+                    leaders.Add(tip, direction, order + (throughPart ? PlacingCosts.ThroughPart : besides), seen + (throughPart ? PlacingCosts.SeenThroughPart : 0), hollow);
                     centres.Add(arc.Centre);
                 }
             }

@@ -48,7 +48,25 @@ internal static class PairBlemish
 
         if (Underlines(strokes, b.Texts) || Underlines(b.Strokes, texts))
             cost += PlacingCosts.Underlined;
+        if (IsAt(strokes, b.Strokes, b.Texts) || IsAt(b.Strokes, strokes, texts))
+            cost += PlacingCosts.LetterAtLine;
         return cost + (Through(heads, b.Strokes, IsLeader(strokes)) + Through(b.Heads, strokes, IsLeader(b.Strokes)) + Lines(strokes, b));
+    }
+
+    /// <summary>A letter that stands by itself so near to the end of another's line that this seems to point at it.</summary>
+    private static bool IsAt(ReadOnlySpan<Stroke> lines, ReadOnlySpan<Stroke> its, ReadOnlySpan<OrientedBox> letter)
+    {
+        const double Near = 1.2;
+        if (letter.Length != 1 || !its.IsEmpty)
+            return false;
+        OrientedBox round = letter[0].Inflated(Near);
+        foreach (ref readonly Stroke line in lines)
+        {
+            if (round.Meets(line.A, line.B))
+                return true;
+        }
+
+        return false;
     }
 
     /// <summary>Its arrowhead points at the part itself: a dimension's stands on extension lines anyway.</summary>

@@ -39,6 +39,9 @@ internal static class PlacingCosts
     /// <summary>A leader or dimension line that goes through another's arrowhead, where the view settles.</summary>
     public const double ThroughHead = 36;
 
+    /// <summary>A view's or detail's letter close to another's line, where the view settles.</summary>
+    public const double LetterAtLine = 14;
+
     /// <summary>An extension line through a leader's arrowhead, where the view settles.</summary>
     public const double HeadOnExtension = 16;
 
@@ -80,6 +83,10 @@ internal static class PlacingCosts
 
     /// <summary>A leader to an arc that is shorter on paper than two arrowheads, where the view settles: it might mean its neighbour.</summary>
     public static double OnShortArc(double length, double arrow) => 6 * Math.Max(0, 1 - (length / (2 * arrow)));
+
+    /// <summary>A leader nearer to an arc's end than half an arrowhead's length, where the view settles: it might mean the line that begins there.</summary>
+    /// <param name="length">Along the arc, from the leader's tip to the nearer end.</param>
+    public static double AtArcEnd(double length, double arrow) => 12 * Math.Max(0, 1 - (2 * length / arrow));
 
     /// <summary>Two dimension lines or leaders along each other.</summary>
     public const double AlongOther = 80;

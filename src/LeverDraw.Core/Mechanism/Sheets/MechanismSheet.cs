@@ -73,7 +73,7 @@ public static class MechanismSheet
     {
         ImmutableArray<string> typical = text.Column([.. shares.Select(s => s.Typical)], 4), least = text.Column([.. shares.Select(s => s.Worst.Min)], 4), most = text.Column([.. shares.Select(s => s.Worst.Max)], 4);
         return new SheetTable(
-            "GAPS AND WHAT THEY COST",
+            "GAPS AND WHAT THEY COST, " + text.Units.Words(),
             [new(""), new("GAP"), new("TYPICAL", 1), new("LEAST", 1), new("MOST", 1), new("TURNS", 1), new("SHARE", 1), new("0.1 mm MORE\nCOSTS", 1)],
             [.. shares.Select((s, i) => ImmutableArray.Create(Letter(s.Gap), s.Gap.Words().ToUpperInvariant(), typical[i], least[i], most[i], Words.Turns(s.Turns), Words.Percent(s.Share), Words.Turns(s.PerTenth)))]);
     }
@@ -87,7 +87,7 @@ public static class MechanismSheet
         notes.Add($"LOST TURNS OF THE NUT, SIZES AT THE MIDDLE OF THEIR LIMITS: {Words.Turns(now.Meant)}" + (now.Exact is null ? " BY THE FORMULA." : now.Differ ? $", SOLVED EXACTLY (BY THE FORMULA {Words.Turns(now.Formula)})." : "."));
         if (Linkage.Of(setup.AllNew) is { GoesTogether: true } fresh && Math.Abs(LostTurns.Of("", fresh).Meant - now.Meant) >= LostTurns.Apart)
             notes.Add($"WITH ALL PARTS NEW: {Words.Turns(LostTurns.Of("", fresh).Meant)}.");
-        notes.Add($"ONE TURN MOVES THE IRON {text.InSentence(Rounded(linkage.TravelPerTurn))} ALONG THE BED, {text.InSentence(Rounded(linkage.DepthPerTurn))} IN DEPTH. THREAD LEAD {text.InSentence(linkage.Lead)}, {(setup.Plane.Part.Nut.LeftHand ? "LEFT" : "RIGHT")} HAND.");
+        notes.Add($"ONE TURN MOVES THE IRON {text.InSentence(Rounded(linkage.TravelPerTurn))} ALONG THE BED, {text.InSentence(Rounded(linkage.DepthPerTurn))} IN DEPTH, BY THE LEVER'S TWO LENGTHS. THREAD LEAD {text.InSentence(linkage.Lead)}, {(setup.Plane.Part.Nut.LeftHand ? "LEFT" : "RIGHT")} HAND.");
         notes.Add("SEEN FROM THE USER'S RIGHT AT MID-TRAVEL, CUT IN THE MIDDLE, THE NUT CUT BESIDE THE STUD, NUT DRIVING THE IRON DOWN. "
             + (gaps.Times > 1 ? $"GAPS DRAWN UP TO {gaps.Times.ToString("0", CultureInfo.InvariantCulture)} TIMES TOO WIDE" : "GAPS DRAWN AT LEAST WIDE ENOUGH TO SEE") + ", IRONS AND NUT SHORTENED: DO NOT MEASURE THIS SHEET.");
         Length side = Rounded(SidePlay.Of(linkage));

@@ -69,7 +69,7 @@ public static class TravelSheet
         ImmutableArray<TravelPoint> points = TravelPoint.Over(linkage, BacklashQuestion.TravelPoints);
         ImmutableArray<string> nut = text.Column([.. points.Select(p => p.Nut)], 3, 2), per = text.Column([.. points.Select(p => p.PerTurn ?? Length.Zero)], 4), depth = text.Column([.. points.Select(p => p.DepthPerTurn ?? Length.Zero)], 4);
         return new SheetTable(
-            "OVER THE NUT'S TRAVEL",
+            "OVER THE NUT'S TRAVEL, " + text.Units.Words(),
             [new("NUT FROM\nMIDDLE", 1), new("LEVER\nTURNED", 1), new("TURNS\nLOST", 1), new("IRON IN\nONE TURN", 1), new("DEPTH IN\nONE TURN", 1)],
             [.. points.Select((p, i) => ImmutableArray.Create(
                 nut[i], p.Turn is { } turn ? (turn.Degrees + 0.0).ToString("0.0", CultureInfo.InvariantCulture) + "°" : "–",
@@ -79,7 +79,7 @@ public static class TravelSheet
     private static ImmutableArray<string> Notes(Linkage linkage, DimensionText text) =>
     [
         "DRAWN AT MID-TRAVEL AND AT BOTH ENDS. SOLVED EXACTLY FROM THE LEVER'S OWN OUTLINE, SIZES AT THE MIDDLE OF THEIR LIMITS; NUT DRIVING THE IRON DOWN.",
-        "NUT FROM MIDDLE: MINUS IS AWAY FROM THE TOE, WHICH SENDS THE IRON DOWN. TRAVEL " + text.InSentence(linkage.Assembly.Plane.Nut.Travel.Nominal) + " IN ALL.",
+        "NUT FROM MIDDLE: MINUS IS AWAY FROM THE TOE, WHICH SENDS THE IRON DOWN. LEVER TURNED: FROM ARMS SQUARE TO STUD. TRAVEL " + text.InSentence(linkage.Assembly.Plane.Nut.Travel.Nominal) + " IN ALL.",
         "GAPS DRAWN WIDE, IRONS AND NUT SHORTENED: DO NOT MEASURE THIS SHEET.",
         "SAFETY: THE IRON IS SHARP. TAKE IT OUT OF THE PLANE BEFORE YOU WORK ON LEVER, PIN OR NUT.",
     ];

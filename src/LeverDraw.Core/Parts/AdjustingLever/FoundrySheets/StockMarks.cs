@@ -23,8 +23,18 @@ internal static class StockMarks
         Point2D At(int side, double share) => (middle + (share * reach)) is var n ? new Point2D(side * section.HalfWidth(n, toward, boss), n) : default;
     }
 
-    public static IEnumerable<Annotation> OnPads(SideFeatures side, Length stock, DimensionText text) =>
-        Mark(CastingFields.PadAllowance.Name, stock, text, [.. new[] { side.CrownArcLeft, side.CrownArcRight }.SelectMany(a => new[] { a.PointAt(0.5), a.PointAt(0.7), a.PointAt(0.3), a.PointAt(0.85) })]);
+    /// <summary>From outside: a leader to the far face would lie across the pad.</summary>
+    public static IEnumerable<Annotation> OnPads(SideFeatures side, Length stock, DimensionText text)
+    {
+        (Point2D At, Vector2D Outward)[] places =
+        [
+            .. from arc in new[] { side.CrownArcLeft, side.CrownArcRight }
+               from share in (double[])[0.5, 0.7, 0.3, 0.85]
+               let at = arc.PointAt(share)
+               select (at, (at - arc.Centre).Unit()),
+        ];
+        return Mark(CastingFields.PadAllowance.Name, stock, text, [.. places.Select(p => p.At)], [.. places.Select(p => p.Outward)]);
+    }
 
     public static IEnumerable<Annotation> OnTongue(SideFeatures side, Length stock, DimensionText text)
     {
@@ -40,9 +50,9 @@ internal static class StockMarks
         return new LeaderNote("gate", 0, new Label(["GATE"]), [.. back.SelectMany(e => new[] { e.PointAt(0.5), e.PointAt(0.3), e.PointAt(0.7) }), .. onArm]);
     }
 
-    private static IEnumerable<Annotation> Mark(string name, Length stock, DimensionText text, ImmutableArray<Point2D> targets)
+    private static IEnumerable<Annotation> Mark(string name, Length stock, DimensionText text, ImmutableArray<Point2D> targets, ImmutableArray<Vector2D> outward = default)
     {
         if (stock > Length.Zero)
-            yield return new LeaderNote(name, stock.Millimetres, new Label([Letter + " " + text.Number(stock)]), targets);
+            yield return new LeaderNote(name, stock.Millimetres, new Label([Letter + " " + text.Number(stock)]), targets) { Outward = outward.IsDefault ? [] : outward };
     }
 }
