@@ -53,7 +53,7 @@ internal static class PairBlemish
         return cost + (Through(heads, b.Strokes, IsLeader(strokes)) + Through(b.Heads, strokes, IsLeader(b.Strokes)) + Lines(strokes, b));
     }
 
-    /// <summary>A letter that stands by itself so near to the end of another's line that this seems to point at it.</summary>
+    /// <summary>A letter or sign that stands by itself so near to the end of another's line that this seems to point at it.</summary>
     private static bool IsAt(ReadOnlySpan<Stroke> lines, ReadOnlySpan<Stroke> its, ReadOnlySpan<OrientedBox> letter)
     {
         const double Near = 1.2;

@@ -13,6 +13,8 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
     /// <summary>A drawn view settles: blemishes count.</summary>
     public bool Settles => settling;
 
+    private double Rows => settling ? PlacingCosts.SeenRows : 1;
+
     /// <summary>Whose size a number is counts while there is room for it: at a dearer price only once the view settles.</summary>
     private bool MindsRows => settling || Sprawl.PerMillimetre < Sprawl.Thrifty;
 
@@ -78,7 +80,7 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
         for (int i = 0; !span.IsNone && i < chosen.Length && cost < limit; i++)
         {
             if (i != self && chosen[i] is { } other)
-                cost += Noted(i, RowBlemish.Between(span, other.Span));
+                cost += Noted(i, Rows * RowBlemish.Between(span, other.Span));
         }
 
         // Blemishes take longest to find: asked for last.
@@ -173,7 +175,7 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
     {
         ref double price = ref _pairs.Price(i, a, j, b);
         if (double.IsNaN(price))
-            price = PairCost.Between(a, b) + (MindsRows ? RowBlemish.Between(a.Span, b.Span) : 0) + (settling ? PairBlemish.Between(a, b) : 0);
+            price = PairCost.Between(a, b) + (MindsRows ? Rows * RowBlemish.Between(a.Span, b.Span) : 0) + (settling ? PairBlemish.Between(a, b) : 0);
         return price;
     }
 

@@ -72,6 +72,9 @@ internal static class PlacingCosts
     /// <summary>Lettering of two annotations that follows in one row, at its nearest, where the view settles: one reads on from the other.</summary>
     public const double ReadOn = 44;
 
+    /// <summary>How many times as much rows count where the view settles, beside all the blemishes that count only there.</summary>
+    public const double SeenRows = 1.6;
+
     /// <summary>A number beside its own extension lines and within another dimension's span, where rows are minded: it reads as that one's, and a wrong size scraps castings. Half of that where a leader says whose it is.</summary>
     public static double Claimed(bool onLeader) => onLeader ? 30 : 60;
 

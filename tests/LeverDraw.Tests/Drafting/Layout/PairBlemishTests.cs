@@ -72,7 +72,35 @@ public class PairBlemishTests
     [InlineData(StrokeKind.Leader, 0, 5.6, 12, 6.4, 0)]
     [InlineData(StrokeKind.DimensionLine, 0, 5.6, 12, 5.6, 0)]
     public void Between_LeadersShoulderAndLettering_CostsWhereItSeemsToBelongToIt(StrokeKind kind, double x, double y, double toX, double toY, double cost) =>
-        AssertBothWays(cost, Lettered(OrientedBox.FromCorner(Point2D.Origin, 12, 5, 0)), Lined(kind, x, y, toX, toY));
+        AssertBothWays(cost, OnShoulder(OrientedBox.FromCorner(Point2D.Origin, 12, 5, 0)), Lined(kind, x, y, toX, toY));
+
+    // A letter by itself from (0, 0) to (3, 5): within 1.2 of a line it seems to be meant by it.
+    [Theory]
+    [InlineData(StrokeKind.ExtensionLine, 4, 2, 9, 7, PlacingCosts.LetterAtLine)]
+    [InlineData(StrokeKind.DimensionLine, -1, -5, -1, 9, PlacingCosts.LetterAtLine)]
+    [InlineData(StrokeKind.ExtensionLine, 4.3, 2, 9, 7, 0)]
+    public void Between_LoneLetterAndALine_CostsWhereTheLineSeemsToPointAtIt(StrokeKind kind, double x, double y, double toX, double toY, double cost) =>
+        AssertBothWays(cost, Lettered(OrientedBox.FromCorner(Point2D.Origin, 3, 5, 0)), Lined(kind, x, y, toX, toY));
+
+    // The leader comes from (-20, 0) to its arrow's tip at the origin.
+    [Theory]
+    [InlineData(-1, -3, -1, 3, PlacingCosts.HeadOnExtension)]
+    [InlineData(-4, -3, -4, 3, 0)]
+    [InlineData(-10, 0.3, -10, 5, PlacingCosts.Grazes)]
+    [InlineData(-10, 0.9, -10, 5, 0)]
+    public void Between_LeaderAndAnExtensionLine_CostsWhereItGrazesOrStandsInTheArrowhead(double x, double y, double toX, double toY, double cost)
+    {
+        Candidate leader = new([], [new Stroke(new Point2D(-20, 0), Point2D.Origin, StrokeKind.Leader)], 0, () => new AnnotationInk([], null), Arrowhead.Back(Point2D.Origin, new Vector2D(1, 0), DraftingStyle.Small));
+        AssertBothWays(cost, leader, Lined(StrokeKind.ExtensionLine, x, y, toX, toY));
+    }
+
+    [Fact]
+    public void AtArcEnd_CostsNothingFromHalfAnArrowheadOn()
+    {
+        Assert.Equal(12, PlacingCosts.AtArcEnd(0, 2.5));
+        Assert.Equal(6, PlacingCosts.AtArcEnd(0.625, 2.5));
+        Assert.Equal(0, PlacingCosts.AtArcEnd(1.25, 2.5));
+    }
 
     private static void AssertBothWays(double cost, Candidate one, Candidate other)
     {
@@ -90,6 +118,9 @@ public class PairBlemishTests
         Assert.Equal(PairBlemish.Between(left, right), PairBlemish.Between(right, left), 1e-9);
         return PairBlemish.Between(left, right);
     }
+
+    /// <summary>On a shoulder of its own, here far away: no letter by itself.</summary>
+    private static Candidate OnShoulder(OrientedBox box) => new([box], [new Stroke(new Point2D(100, 100), new Point2D(110, 100), StrokeKind.Leader)], 0, () => new AnnotationInk([], null));
 
     private static Candidate Lettered(OrientedBox box) => new([box], [], 0, () => new AnnotationInk([], null));
 

@@ -37,6 +37,15 @@ public class ViewFieldProperties
                 Assert.Equal(crossings, cost, 9);
         }, iter: 1000);
 
+    // Section lines at 45 degrees: a leader across them is seen, one at 60 degrees, 15 to them, is lost.
+    [Fact]
+    public void SeenCostOf_LeaderAmongSectionLines_CostsOnlyNearTheirSlant()
+    {
+        ViewField field = new(Enumerable.Range(0, 5).Select(i => new Stroke(new Point2D(4 * i, 0), new Point2D((4 * i) + 10, 10), StrokeKind.Lining)));
+        Assert.Equal(0, field.SeenCostOf([new Stroke(new Point2D(0, 8), new Point2D(20, 2), StrokeKind.Leader)]));
+        Assert.True(field.SeenCostOf([new Stroke(new Point2D(6, 0), new Point2D(16, 17.3), StrokeKind.Leader)]) > 0);
+    }
+
     [Fact]
     public void CostOf_EmptyView_IsNothing() =>
         Assert.Equal(0, new ViewField([]).CostOf(new Candidate([new OrientedBox(Point2D.Origin, 5, 5, 0)], [], 0, null!)));

@@ -51,7 +51,7 @@ public static class PatternSheet
             PatternNotes.Of(state, parting, views.Draft, text, small ? ColourLegend.InWords(profile.Values) : null, master),
             FoundryTitle.Of(state, profile, document, suffix, PatternNotes.TitleTolerance(text), options.Units))
         {
-            Tables = [SizesTable.ForPattern(rows, PatternDraft.Of(pattern, parting), !state.Plan.Rapping.IsNone, text), .. small ? [] : new[] { ColourLegend.Of(profile.Values) }],
+            Tables = [SizesTable.ForPattern(SizesTable.Measurable(rows, pattern.Shape), PatternDraft.Of(pattern, parting), !state.Plan.Rapping.IsNone, text), .. small ? [] : new[] { ColourLegend.Of(profile.Values) }],
             NotedSizes = LeverNotes.Sizes(views.Shape),
             EnlargesDetailsFirst = true,
             Blocks = small ? [] : Rule(pattern.Rates),

@@ -60,6 +60,11 @@ internal static class SizesTable
         return size.Kind == FoundrySizeKind.Inside ? -both : both;
     }
 
+    /// <summary>The sizes as they can be measured: of a round head its diameter, clear of the fillets, and no height, since its lower half goes on into the fork.</summary>
+    public static ImmutableArray<StateSizes> Measurable(ImmutableArray<StateSizes> rows, Lever lever) => lever.Forms.Head != LeverFields.Round
+        ? rows
+        : [.. from row in rows where row.Size.Field != LeverFields.HeadHeight select row.Size.Field == LeverFields.HeadDepth ? row with { Size = row.Size with { Name = "head ⌀" } } : row];
+
     private static ImmutableArray<ImmutableArray<string>> Rows(ImmutableArray<StateSizes> rows, params ImmutableArray<string>[] columns) =>
         [.. rows.Select((r, i) => (ImmutableArray<string>)[Name(r.Size), .. columns.Select(c => c[i])])];
 
