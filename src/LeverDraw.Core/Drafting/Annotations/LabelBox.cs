@@ -94,6 +94,9 @@ public sealed class LabelBox
             yield return new PlotStroke(role, new LineEdge(corners[i], corners[(i + 1) % 4]), owner, view);
     }
 
+    /// <summary>From the corner to the top of the brackets.</summary>
+    internal double Top => Height + (_widths.Length == 0 ? 0 : BracketsStandOut * _height);
+
     /// <summary>The room the lettering and frames take, with the clearance all round; brackets, which stand out above and below the capitals, are inside.</summary>
     public OrientedBox Box(Point2D corner, double angle, double clearance) => Box(corner, angle, Vector2D.FromAngle(angle), clearance);
 
@@ -110,9 +113,8 @@ public sealed class LabelBox
 
     private OrientedBox Box(Point2D corner, double angle, Vector2D u, double clearance)
     {
-        double above = _widths.Length == 0 ? 0 : BracketsStandOut * _height;
         double below = UnderLines > 0 ? 0 : BracketsStandOut * _height;
-        return OrientedBox.FromCorner(corner - (u.Left * below), Width, Height + above + below, angle, u, clearance);
+        return OrientedBox.FromCorner(corner - (u.Left * below), Width, Top + below, angle, u, clearance);
     }
 
     /// <summary>A line without the sign that stands before its box.</summary>

@@ -76,7 +76,7 @@ internal sealed class LeaderList
         double slope = Math.Abs(direction.Y);
         double awkward = slope < 0.259 || slope > 0.966 ? PlacingCosts.AwkwardLeader : 0;
         bool toRight = direction.X >= 0;
-        bool mayFold = Math.Abs(direction.X) <= 0.5;
+        bool mayFold = Math.Abs(direction.X) <= (inHollow ? 0.55 : 0.5);
         short ray = (short)Rays.Count;
         Rays.Add((tip, direction));
         _blemishes.Add(blemish);

@@ -37,9 +37,11 @@ internal readonly struct LeaderShape
         double way = toRight ? 1 : -1;
         if (label.IsOneLine)
         {
-            // One line stands on the shoulder.
-            _end = _elbow + new Vector2D(way * (label.Width + 1.5), 0);
-            _corner = new Point2D(toRight ? _elbow.X + 1 : _end.X + 0.5, _elbow.Y + style.TextGap);
+            // One line stands on the shoulder; where a leader comes down to it from above the lettering, as far from the elbow as keeps the two apart.
+            bool fromAbove = toRight == direction.X < 0 && direction.Y < 0;
+            double apart = fromAbove ? style.Clearance + (Math.Abs(direction.X / direction.Y) * (style.TextGap + label.Top + style.Clearance)) + 0.1 : 1;
+            _end = _elbow + new Vector2D(way * (label.Width + apart + 0.5), 0);
+            _corner = new Point2D(toRight ? _elbow.X + apart : _end.X + 0.5, _elbow.Y + style.TextGap);
             _drop = style.TextGap;
         }
         else
