@@ -82,7 +82,7 @@ internal static class RadialCandidates
             {
                 Vector2D outward = Vector2D.FromAngle((Math.PI / 4) + (i * Math.PI / 12));
                 Point2D middle = centre + (outward * ((detail.Radius * context.Scale) + (letter.Height * 0.8) + 1 + (ring * 3)));
-                all.Add(new Candidate([letter.Box(middle)], [], (i * 0.05) + (ring * 4), () => new AnnotationInk([letter.Ink(middle, context.View)], null)));
+                all.Add(new Candidate([letter.Box(middle)], [], (i * 0.05) + (ring * 8), () => new AnnotationInk([letter.Ink(middle, context.View)], null)));
             }
         }
 

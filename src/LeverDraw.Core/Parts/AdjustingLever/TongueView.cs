@@ -5,13 +5,16 @@ using LeverDraw.Parts.Outlines;
 
 namespace LeverDraw.Parts.AdjustingLever;
 
-/// <summary>The tongue square to its mid-line: its true width and length. A partial view, open where the tongue leaves the head's fillet.</summary>
+/// <summary>The tongue square to its mid-line: its true width. A partial view, open above the shoulders, which are wider and would be seen from there.</summary>
 internal static class TongueView
 {
+    /// <summary>Of the tongue that is shown however high the shoulders stand, millimetres.</summary>
+    private const double Least = 0.5;
+
     public static ViewGeometry Of(Lever lever)
     {
         SideFeatures side = lever.Side;
-        double half = lever.Fork.TongueSide.Start.X, foot = Along(side, side.FlankUpper.End), tip = Along(side, side.NoseTip);
+        double half = lever.Fork.TongueSide.Start.X, tip = Along(side, side.NoseTip), foot = Math.Min(tip - Least, Foot(lever));
         return new ViewGeometry
         {
             Edges =
@@ -22,6 +25,16 @@ internal static class TongueView
                 new(LineRole.Centre, new LineEdge(new(0, foot), new(0, tip))),
             ],
         };
+    }
+
+    /// <summary>Where the first of the shoulders or of the head's fillets is seen beside the tongue.</summary>
+    private static double Foot(Lever lever)
+    {
+        SideFeatures side = lever.Side;
+        double foot = Math.Max(Along(side, side.FlankUpper.End), Along(side, side.HeadFilletFlankLower.End)), level = lever.Fork.TongueSide.Box.MinY;
+        foreach (Interval chord in ContourChords.HorizontalAt(lever.SideProfile, level))
+            foot = Math.Max(foot, Math.Max(Along(side, new Point2D(chord.From, level)), Along(side, new Point2D(chord.To, level))));
+        return foot;
     }
 
     private static double Along(SideFeatures side, Point2D p) => (p - Point2D.Origin).Dot(side.Tongue.Along);
