@@ -17,6 +17,7 @@ public class LeverPartTests
         { "head.height", "fork.web", "cuts into the round head" },
         { "arms.length", "pads.length", "together they need" },
         { "arms.sagitta", "arms.length", "sixth" },
+        { "blends.head_fillet", "arms.thickness", "cannot be measured" },
         { "pads.thickness", "arms.thickness", "thicker than the arms" },
         { "pads.crown_radius", "pads.length", "cannot span" },
         { "blends.fillet", "pads.length", "whole upper half" },
@@ -151,6 +152,8 @@ public class LeverPartTests
         "tolerance on the bosses' height" => DemoLevers.Rare().With(BossHeight, 0.5, 0.1),
         "tolerance on the sagitta" => DemoLevers.Rare().With(ArmSagitta, 0.9, 0.1),
         "sixth" => DemoLevers.Rare().With(ArmLength, 14).With(ArmSagitta, 2.5),
+        // One head fillet below the head, 4.5 + 13.5, lies below the pads' top, 21 − 6.5 / 2.
+        "cannot be measured" => DemoLevers.Early().With(ArmForm, Tapered).With(HeadFillet, 13.5),
         "thicker than the arms" => DemoLevers.Early().With(PadThickness, 4.5),
         "cannot span" => DemoLevers.Early().With(CrownRadius, 3),
         "whole upper half" => DemoLevers.Early().With(Fillet, 3.3),

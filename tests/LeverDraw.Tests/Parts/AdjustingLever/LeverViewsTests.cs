@@ -123,5 +123,7 @@ public class LeverViewsTests
         Assert.Equal(6.4, box.Width, 0.001);
         // 11.3 + 2.05·cos 8°.
         Assert.Equal(13.330049, box.MaxY, 0.001);
+        // The front flank, 2.05 + (11.3 − s)·tan 8° from the mid-line, is 5.8 above the pivot, where the foot fillet begins, at s·cos 40° − t·sin 40° = 5.8: s = 9.503.
+        Assert.Equal(9.503, box.MinY, 0.001);
     }
 }
