@@ -23,7 +23,7 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     private const double FramesMargin = 2.4;
 
     /// <summary>From a line to frames beyond what stands next to it, such as an arm beside the fork's gap, millimetres.</summary>
-    private const double FarFrames = 14;
+    private const double FarFrames = 12;
 
     private readonly LabelBox label = context.Labels.OnLine(dimension.Label, context.Style);
     private readonly FrameStack? _stack = dimension.Label.Frames.IsEmpty ? null : new(dimension.Label.Frames, dimension.Label.Datum, context.Style);

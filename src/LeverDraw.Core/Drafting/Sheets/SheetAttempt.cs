@@ -70,6 +70,9 @@ internal sealed class SheetAttempt
         DrawingScale[][] wanted = Wanted();
         foreach (SheetThrift thrift in SheetThrift.Levels)
         {
+            // A scale larger than one that shows small parts well is not worth the least room round the views, where details are larger anyway.
+            if (thrift.Main > Sprawl.Thrifty && _scale.Factor > SheetComposer.GoodScale && _options.Scale is null && _content.Others.Any(v => v.IsDetail))
+                return null;
             if (!_prospect.CouldHold(plain, thrift, _letterings[^1]) || !wanted.Reverse().Any(others => _prospect.CouldHold(others, thrift, _letterings[^1], SheetProspect.Wary)))
                 continue;
             PaperBlock[] main = Main(thrift);

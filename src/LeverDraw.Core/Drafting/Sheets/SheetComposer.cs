@@ -18,7 +18,7 @@ public static class SheetComposer
     private const double SmallestAutomatic = 0.5;
 
     /// <summary>Twice full size shows these parts well.</summary>
-    private const double GoodScale = 2;
+    internal const double GoodScale = 2;
 
     /// <summary>Sheets of more than this area, square millimetres, take the large lettering: A3 and tabloid, not A4 and letter.</summary>
     internal const double LargeSheet = 70_000;
