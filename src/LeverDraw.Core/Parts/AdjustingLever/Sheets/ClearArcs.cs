@@ -23,5 +23,17 @@ internal static class ClearArcs
         return [.. arcs.OrderByDescending(a => Math.Round(a.Length, 6))];
     }
 
+    /// <summary>An arc without what lies near a level at which a straight edge is seen to end on it: an arrow there could mean that corner. The longer piece; the whole arc where that edge leaves next to nothing (without it the leader would cross the part to another).</summary>
+    public static ArcEdge Off(double level, ArcEdge arc)
+    {
+        const double Near = 0.8, Least = 0.2;
+        const int Steps = 32;
+        int[] near = [.. Enumerable.Range(0, Steps + 1).Where(i => Math.Abs(arc.PointAt((double)i / Steps).Y - level) < Near)];
+        if (near.Length == 0)
+            return arc;
+        double before = (near[0] - 1.0) / Steps, after = 1 - ((near[^1] + 1.0) / Steps);
+        return Math.Max(before, after) < Least ? arc : before >= after ? arc.Trimmed(0, before) : arc.Trimmed(1 - after, 1);
+    }
+
     private static double Share(ArcEdge arc) => Math.Min(MostOfArc, FromEnd / arc.Length);
 }

@@ -40,8 +40,11 @@ internal static class LeverSideAnnotations
         }
 
         SizeValue fillet = lever.Sizes[LeverFields.HeadFillet];
-        yield return new RadiusDimension(LeverFields.HeadFillet.Name, fillet.Millimetres, text.Size(fillet, "4× R"), ClearArcs.Of(side.HeadFilletArmRight, side.HeadFilletFlankLower, side.HeadFilletArmLeft, side.HeadFilletFlankUpper)) { MaterialAtCentre = false };
+        yield return new RadiusDimension(LeverFields.HeadFillet.Name, fillet.Millimetres, text.Size(fillet, "4× R"), ClearArcs.Of(side.HeadFilletArmRight, OffShoulder(lever, side.HeadFilletFlankLower), side.HeadFilletArmLeft, OffShoulder(lever, side.HeadFilletFlankUpper))) { MaterialAtCentre = false };
     }
+
+    /// <summary>The shoulders beside the tongue show as a level line across it.</summary>
+    private static ArcEdge OffShoulder(Lever lever, ArcEdge fillet) => lever.Fork.HeadTop is { } top ? ClearArcs.Off(top.Start.Y, fillet) : fillet;
 
     private static IEnumerable<Annotation> Tongue(Lever lever, DimensionText text)
     {
