@@ -77,6 +77,7 @@ public static class SheetComposer
         DraftingStyle[] usual = large ? [DraftingStyle.Large, DraftingStyle.Small] : [DraftingStyle.Small];
         DraftingStyle[] rest = large || room.HasLarger ? [] : [DraftingStyle.Tiny];
         SheetEase[][] allEases = room.HasLarger ? [[SheetEase.Full]] : [[SheetEase.Full, SheetEase.SmallNotes], [SheetEase.SmallSections, SheetEase.PlainDetails]];
+        // The second range is the first again in smaller lettering, for the larger scale alone.
         (double Least, double Below, bool ForScaleAlone)[] ranges = options.Scale is not null
             ? [(0, double.PositiveInfinity, false)]
             : room.HasLarger
