@@ -56,14 +56,10 @@ internal sealed class RoomMaking(PlaceWeigher weigher, PlaceSet[] sets, Candidat
     {
         if (!double.IsNaN(_alone[self]))
             return _alone[self];
-        PlaceSet places = sets[self];
         Array.Clear(chosen);
-        places.ForgetOthers();
-        double least = double.PositiveInfinity;
-        for (int rank = 0; rank < places.Count && places.CostAt(rank) < least; rank++)
-            least = Math.Min(least, weigher.Weigh(places, rank, self, least));
+        _alone[self] = weigher.Cheapest(sets[self], self, null, double.PositiveInfinity).Cost;
         _before.CopyTo(chosen, 0);
-        return _alone[self] = least;
+        return _alone[self];
     }
 
     /// <summary>The cheapest place of each group if there were no other annotations; the cheapest groups only.</summary>

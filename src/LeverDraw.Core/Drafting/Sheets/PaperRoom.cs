@@ -11,6 +11,9 @@ internal sealed class PaperRoom
     /// <summary>Widths to which notes are wrapped, in heights of their lettering: from a narrow column to one long line each.</summary>
     private static readonly double[] NoteWidths = [30, 38, 48, 60, 72, 90, 110];
 
+    /// <summary>Areas from which a sheet is large, square millimetres.</summary>
+    private const double LargeSheet = 70_000, VeryLargeSheet = 200_000;
+
     private readonly BlockStore _store;
     private readonly Dictionary<double, (double Width, double Height)[]> _notesSizes = [];
     private readonly List<((double Width, double Height)[] Blocks, double Lettering)> _refused = [];
@@ -29,6 +32,12 @@ internal sealed class PaperRoom
     }
 
     public SheetFormat Sheet { get; }
+
+    /// <summary>It takes the large lettering: A3 and tabloid, not A4 and letter.</summary>
+    public bool IsLarge => Area > LargeSheet;
+
+    /// <summary>It may take lettering one size larger still: A2, not A3 and tabloid.</summary>
+    public bool IsVeryLarge => Area > VeryLargeSheet;
 
     /// <summary>A larger paper may be taken instead: nothing need be squeezed onto this one.</summary>
     public bool HasLarger { get; }
@@ -79,6 +88,8 @@ internal sealed class PaperRoom
         _plans.Insert(0, found);
         return true;
     }
+
+    private double Area => Sheet.Width.Millimetres * Sheet.Height.Millimetres;
 
     private static bool IsNowhereSmaller((double Width, double Height)[] blocks, (double Width, double Height)[] than)
     {

@@ -107,7 +107,7 @@ internal sealed class SheetAttempt
     }
 
     /// <summary>Whether this scale is tried with smaller lettering too.</summary>
-    private bool SmallerStyleIsTried => _style == DraftingStyle.Large || (_style == DraftingStyle.Small && _room.Sheet.Width.Millimetres * _room.Sheet.Height.Millimetres <= SheetComposer.LargeSheet);
+    private bool SmallerStyleIsTried => _style == DraftingStyle.Large || (_style == DraftingStyle.Small && !_room.IsLarge);
 
     private bool IsPossible(out string? reason)
     {

@@ -20,12 +20,6 @@ public static class SheetComposer
     /// <summary>Twice full size shows these parts well.</summary>
     internal const double GoodScale = 2;
 
-    /// <summary>Sheets of more than this area, square millimetres, take the large lettering: A3 and tabloid, not A4 and letter.</summary>
-    internal const double LargeSheet = 70_000;
-
-    /// <summary>Sheets of more than this area, square millimetres, may take lettering one size larger still: A2, not A3 and tabloid.</summary>
-    private const double VeryLargeSheet = 200_000;
-
     /// <summary>A sheet whose blocks take less of the field looks empty.</summary>
     private const double Empty = 0.3;
 
@@ -50,7 +44,7 @@ public static class SheetComposer
                 var attempt = new SheetAttempt(content, options, room, scale, style, ease, store);
                 if (attempt.Run(out string? reason) is { } plot)
                 {
-                    if (attempt.Fill < Empty && IsVeryLarge(sheet))
+                    if (attempt.Fill < Empty && room.IsVeryLarge)
                         return Checked<PlotSheet>.Good(new SheetAttempt(content, options, room, scale, DraftingStyle.Huge, ease, store).Run(out _) ?? plot);
                     if (attempt.Ink <= SheetAttempt.Crowded)
                         return Done(plot, content, options, sheet, scale);
@@ -73,7 +67,7 @@ public static class SheetComposer
     /// <summary>The easiest to read first: details enlarged and notes of a good height at the largest scale that allows both, with the sheet's own lettering or the next smaller; on small sheets the smallest lettering before small sections and plain details, and at full size, where the usual one crowds a part no larger than it is, first of all; these only before a scale that no longer shows small parts well. A scale above one that does is not worth smaller lettering as long as that one holds all, and where a larger paper may be taken, that comes before anything less easy to read.</summary>
     private static IEnumerable<(DrawingScale Scale, DraftingStyle Style, SheetEase Ease)> Tries(PaperRoom room, SheetOptions options)
     {
-        bool large = Area(room.Sheet) > LargeSheet;
+        bool large = room.IsLarge;
         DraftingStyle[] usual = large ? [DraftingStyle.Large, DraftingStyle.Small] : [DraftingStyle.Small];
         DraftingStyle[] rest = large || room.HasLarger ? [] : [DraftingStyle.Tiny];
         SheetEase[][] allEases = room.HasLarger ? [[SheetEase.Full]] : [[SheetEase.Full, SheetEase.SmallNotes], [SheetEase.SmallSections, SheetEase.PlainDetails]];
@@ -96,10 +90,6 @@ public static class SheetComposer
     /// <summary>A reduced scale that nobody asked for is said: these parts are small.</summary>
     private static Checked<PlotSheet> Done(PlotSheet plot, SheetContent content, SheetOptions options, SheetFormat sheet, DrawingScale scale) =>
         Checked<PlotSheet>.Good(plot, scale.Factor < 1 && options.Scale is null ? [DiagnosticCatalogue.DrawnReduced.At(null, null, content.Kind, sheet.Name, scale.Text)] : []);
-
-    private static bool IsVeryLarge(SheetFormat sheet) => Area(sheet) > VeryLargeSheet;
-
-    private static double Area(SheetFormat sheet) => sheet.Width.Millimetres * sheet.Height.Millimetres;
 
     private static Diagnostic Fault(SheetContent content, string paper, DrawingScale? scale, List<string> reasons)
     {

@@ -26,12 +26,12 @@ internal static class StockMarks
     /// <summary>From outside: a leader to the far face would lie across the pad.</summary>
     public static IEnumerable<Annotation> OnPads(SideFeatures side, Length stock, DimensionText text)
     {
-        (Point2D At, Vector2D Outward)[] places =
+        SurfacePoint[] places =
         [
             .. from arc in new[] { side.CrownArcLeft, side.CrownArcRight }
                from share in (double[])[0.5, 0.7, 0.3, 0.85]
                let at = arc.PointAt(share)
-               select (at, (at - arc.Centre).Unit()),
+               select new SurfacePoint(at, (at - arc.Centre).Unit()),
         ];
         return Mark(CastingFields.PadAllowance.Name, stock, text, [.. places.Select(p => p.At)], [.. places.Select(p => p.Outward)]);
     }

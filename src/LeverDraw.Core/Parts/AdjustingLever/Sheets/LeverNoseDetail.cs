@@ -61,7 +61,7 @@ internal static class LeverNoseDetail
             Vector2D back = (side.NoseCentre - Point2D.Origin).Unit() * (thickness.Millimetres / 2);
             Vector2D across = (side.NoseLower - side.NoseUpper).Unit() * (neck.Millimetres / 2);
             Point2D middle = side.NoseCentre - back;
-            yield return new LinearDimension(LeverFields.NeckThickness.Name, neck.Millimetres, text.Size(neck), middle - across, middle + across, across.Angle) { Better = beyondTip == DimensionSides.Left ? DimensionSides.Right : DimensionSides.Left };
+            yield return new LinearDimension(LeverFields.NeckThickness.Name, neck.Millimetres, text.Size(neck), middle - across, middle + across, across.Angle) { Better = DimensionSides.Both & ~beyondTip };
             yield return new LinearDimension("tongue.neck_station", back.Length, text.Reference(Length.FromMillimetres(back.Length)), middle - across, side.NoseCentre - across, back.Angle);
         }
 
