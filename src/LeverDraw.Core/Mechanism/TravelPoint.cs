@@ -16,16 +16,22 @@ public sealed record TravelPoint(Length Nut, Angle? Turn, double? IdleTurns, Len
     public static ImmutableArray<TravelPoint> Over(Linkage linkage, int points)
     {
         ArgumentNullException.ThrowIfNull(linkage);
-        double travel = linkage.Assembly.Plane.Nut.Travel.Millimetres, sine = Math.Sin(linkage.Assembly.Plane.BedAngle.Radians);
-        return [.. Enumerable.Range(0, points).Select(i => At((travel * i / (points - 1)) - (travel / 2)))];
+        double travel = linkage.Assembly.Plane.Nut.Travel.Millimetres;
+        return [.. Enumerable.Range(0, points).Select(i => At(linkage, (travel * i / (points - 1)) - (travel / 2)))];
+    }
 
-        TravelPoint At(double nut)
-        {
-            double? idle = linkage.Solver.IdleAt(linkage.NutMiddle + nut);
-            if (linkage.Solver.WithNutAt(linkage.NutMiddle + nut, Drive.Advance) is not { } state)
-                return new TravelPoint(Length.FromMillimetres(nut), null, null, null, null);
-            Length perTurn = linkage.Lead * state.Ratio;
-            return new TravelPoint(Length.FromMillimetres(nut), Angle.FromRadians(state.Pose.Turn), idle / linkage.Lead.Millimetres, perTurn, perTurn * sine);
-        }
+    public static TravelPoint AtMiddle(Linkage linkage)
+    {
+        ArgumentNullException.ThrowIfNull(linkage);
+        return At(linkage, 0);
+    }
+
+    private static TravelPoint At(Linkage linkage, double nut)
+    {
+        double? idle = linkage.Solver.IdleAt(linkage.NutMiddle + nut);
+        if (linkage.Solver.WithNutAt(linkage.NutMiddle + nut, Drive.Advance) is not { } state)
+            return new TravelPoint(Length.FromMillimetres(nut), null, null, null, null);
+        Length perTurn = linkage.Lead * state.Ratio;
+        return new TravelPoint(Length.FromMillimetres(nut), Angle.FromRadians(state.Pose.Turn), idle / linkage.Lead.Millimetres, perTurn, perTurn * Math.Sin(linkage.Assembly.Plane.BedAngle.Radians));
     }
 }

@@ -70,7 +70,7 @@ internal static class PairBlemish
     }
 
     /// <summary>Its arrowhead points at the part itself: a dimension's stands on extension lines anyway.</summary>
-    private static bool IsLeader(ReadOnlySpan<Stroke> lines) => !lines.IsEmpty && lines[0].Kind == StrokeKind.Leader;
+    public static bool IsLeader(ReadOnlySpan<Stroke> lines) => !lines.IsEmpty && lines[0].Kind == StrokeKind.Leader;
 
     /// <summary>A leader's shoulder close over or under another's lettering, a sign or a frame, and along half of it: it seems to belong to it.</summary>
     private static bool Underlines(ReadOnlySpan<Stroke> lines, ReadOnlySpan<OrientedBox> texts)
@@ -104,7 +104,10 @@ internal static class PairBlemish
             foreach (ref readonly Stroke line in lines)
             {
                 bool extension = ofLeader && line.Kind == StrokeKind.ExtensionLine;
-                if (!(extension || line.Kind is StrokeKind.Leader or StrokeKind.DimensionLine) || !axis.IsNear(line, half) || Distance(back, front, line.A, line.B) >= half)
+                if (!(extension || line.Kind is StrokeKind.Leader or StrokeKind.DimensionLine))
+                    continue;
+                bool through = axis.IsNear(line, half) && Distance(back, front, line.A, line.B) < half;
+                if (!through && !(extension && line.DistanceTo(Arrowhead.Tip(head)) < PlacingCosts.TipClear))
                     continue;
                 cost += extension ? PlacingCosts.HeadOnExtension : PlacingCosts.ThroughHead;
                 break;

@@ -42,8 +42,21 @@ internal static class PlacingCosts
     /// <summary>A view's or detail's letter close to another's line, where the view settles.</summary>
     public const double LetterAtLine = 14;
 
-    /// <summary>An extension line through a leader's arrowhead, where the view settles.</summary>
+    /// <summary>An extension line through a leader's arrowhead or beginning at its tip, where the view settles.</summary>
     public const double HeadOnExtension = 16;
+
+    /// <summary>A leader whose tip lies where another line of the view begins or passes, where the view settles: it might mean that one. Half of it at a centre line.</summary>
+    /// <param name="distance">From the tip to that line, millimetres.</param>
+    public static double TipAtLine(double distance, StrokeKind line) => (line == StrokeKind.Feature ? 16 : 8) * Math.Max(0, 1 - (distance / TipClear));
+
+    /// <summary>So far from a leader's tip nothing else may begin or pass, millimetres.</summary>
+    public const double TipClear = 1.4;
+
+    /// <summary>A leader that crosses an outline where it ends, besides, where the view settles: it seems to point at the corner.</summary>
+    public const double ThroughCorner = 14;
+
+    /// <summary>Nearer than this to an outline's end, millimetres.</summary>
+    public const double Corner = 1.2;
 
     /// <summary>A leader or its shoulder that only just touches another's dimension line, where the view settles.</summary>
     public const double Touches = 24;
@@ -120,6 +133,12 @@ internal static class PlacingCosts
         double sine = Math.Abs((leader.B - leader.A).Unit().Cross((lining.B - lining.A).Unit()));
         return sine < Steep ? 6 : 0;
     }
+
+    /// <summary>A leader that goes along section lining, within <see cref="AlongLiningSine"/> of its slant, where the view settles: however few lines it crosses, it is lost among them.</summary>
+    public const double AlongLining = 45;
+
+    /// <summary>Sine of 12 degrees.</summary>
+    public const double AlongLiningSine = 0.208;
 
     public static double CrossingOther(StrokeKind a, StrokeKind b) => (a, b) switch
     {

@@ -72,9 +72,14 @@ public readonly struct Stroke
     /// <summary>True when the two lie at nearly the same slant (within 5 degrees) beside each other, nearer than <paramref name="distance"/>, over more than a millimetre: the eye takes one for the other.</summary>
     public bool LiesBeside(in Stroke other, double distance)
     {
-        const double Slant = 0.0872, Least = 1;
-        if (Math.Abs((_ux * other._uy) - (_uy * other._ux)) > Slant)
-            return false;
+        const double Slant = 0.0872;
+        return SineTo(other) <= Slant && RunsBeside(other, distance);
+    }
+
+    /// <summary>True when, at whatever slant, the two lie beside each other over more than a millimetre, on average nearer than <paramref name="distance"/>.</summary>
+    public bool RunsBeside(in Stroke other, double distance)
+    {
+        const double Least = 1;
         double s = (_ux * (other.A.X - A.X)) + (_uy * (other.A.Y - A.Y));
         double t = (_ux * (other.B.X - A.X)) + (_uy * (other.B.Y - A.Y));
         double from = Math.Max(0, Math.Min(s, t)), to = Math.Min(_length, Math.Max(s, t));
@@ -83,6 +88,25 @@ public readonly struct Stroke
         double share = (((from + to) / 2) - s) / (t - s);
         return Math.Abs(Side(other.A) + ((Side(other.B) - Side(other.A)) * share)) < distance;
     }
+
+    /// <summary>From a point to the nearest of this stroke.</summary>
+    public double DistanceTo(Point2D p)
+    {
+        double along = Math.Clamp((_ux * (p.X - A.X)) + (_uy * (p.Y - A.Y)), 0, _length);
+        return p.DistanceTo(new Point2D(A.X + (_ux * along), A.Y + (_uy * along)));
+    }
+
+    /// <summary>Sine of the angle between the two lines, 0 to 1.</summary>
+    public double SineTo(in Stroke other) => Math.Abs((_ux * other._uy) - (_uy * other._ux));
+
+    /// <summary>Where the two lines cross: its distance from the nearer end of this one. Not for parallels.</summary>
+    public double FromEnd(in Stroke other)
+    {
+        double from = other.Side(A), to = other.Side(B), at = _length * from / (from - to);
+        return Math.Min(at, _length - at);
+    }
+
+    public double Length => _length;
 
     /// <summary>Distance to the left of the stroke's line.</summary>
     private double Side(Point2D p) => (_ux * (p.Y - A.Y)) - (_uy * (p.X - A.X));

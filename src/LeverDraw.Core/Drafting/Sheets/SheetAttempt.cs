@@ -11,8 +11,11 @@ namespace LeverDraw.Drafting.Sheets;
 /// <summary>One try at a sheet: a paper size, a main scale, a style. Details take the largest enlargement for which all is held.</summary>
 internal sealed class SheetAttempt
 {
-    /// <summary>A sheet whose ink takes three quarters of the field looks crowded; the next try may do better. A little less, since squares are coarse.</summary>
-    public const double Crowded = 0.744;
+    /// <summary>A sheet whose ink takes three quarters of the field looks crowded; the next try may do better. A last bit less, since the bar is measured by the same squares.</summary>
+    private const double Crowded = 0.7499;
+
+    /// <summary>The same where details must be larger than the views and are: for that the foundry's small sheets may be a little fuller.</summary>
+    private const double CrowdedWithDetails = 0.79;
 
     /// <summary>More than views that are not enlarged save of the field (seen: 0.045).</summary>
     private const double SavedByDetails = 0.06;
@@ -60,6 +63,11 @@ internal sealed class SheetAttempt
 
     /// <summary>Of a finished sheet: the share of the usable field that its ink takes, or the larger <see cref="Fill"/> where that shows it calm already.</summary>
     public double Ink { get; private set; }
+
+    /// <summary>Whether a finished sheet has room to spare; the next try may have more.</summary>
+    public bool IsCalm => Ink <= Fullest;
+
+    private double Fullest => _content.EnlargesDetailsFirst && _ease != SheetEase.PlainDetails ? CrowdedWithDetails : Crowded;
 
     /// <summary>The finished sheet, or null with the reason when it does not go on this paper at this scale.</summary>
     public PlotSheet? Run(out string? reason)
@@ -150,10 +158,10 @@ internal sealed class SheetAttempt
         {
             if (WithScales(main, others, thrift, ref reason) is not { } plot)
                 continue;
-            double ink = Fill < Crowded ? Fill : InkShare.Of(plot.Items, _field, _room.Title);
+            double ink = Fill < Fullest ? Fill : InkShare.Of(plot.Items, _field, _room.Title);
             if (ink < least)
                 (calmest, least) = (plot, ink);
-            if (ink <= Crowded || ink > Crowded + SavedByDetails)
+            if (ink <= Fullest || ink > Fullest + SavedByDetails)
                 break;
         }
 
@@ -161,19 +169,19 @@ internal sealed class SheetAttempt
         return calmest;
     }
 
-    private PlotSheet? WithScales(PaperBlock[] main, DrawingScale[] others, SheetThrift thrift, ref string? reason)
+    private PlotSheet? WithScales(PaperBlock[] main, DrawingScale[] scales, SheetThrift thrift, ref string? reason)
     {
-        if (!_prospect.CouldHold(others, thrift, _letterings[^1]))
+        if (!_prospect.CouldHold(scales, thrift, _letterings[^1]))
             return null;
-        var details = new PaperBlock[others.Length];
+        var details = new PaperBlock[scales.Length];
         for (int i = 0; i < details.Length; i++)
         {
             if (i % 2 == 0)
-                _store.Ahead(Enumerable.Range(i, Math.Min(2, details.Length - i)).Select(k => (_content.Others[k], others[k].Factor, thrift.Details)), _style);
-            bool isNew = !_store.IsPlaced(_content.Others[i], others[i].Factor, _style, thrift.Details);
-            details[i] = Captioned(_content.Others[i], others[i], thrift.Details);
+                _store.Ahead(Enumerable.Range(i, Math.Min(2, details.Length - i)).Select(k => (_content.Others[k], scales[k].Factor, thrift.Details)), _style);
+            bool isNew = !_store.IsPlaced(_content.Others[i], scales[i].Factor, _style, thrift.Details);
+            details[i] = Captioned(_content.Others[i], scales[i], thrift.Details);
             // One that turns out larger than it looked may settle it: then the others need not be placed.
-            if (isNew && i + 1 < details.Length && !_prospect.CouldHold(others, thrift, _letterings[^1], SheetProspect.Wary))
+            if (isNew && i + 1 < details.Length && !_prospect.CouldHold(scales, thrift, _letterings[^1], SheetProspect.Wary))
                 return null;
         }
 
@@ -183,14 +191,23 @@ internal sealed class SheetAttempt
         {
             PaperBlock[] tables = [.. _content.Tables.Select((_, i) => _store.Table(i, lettering)), .. _content.Blocks];
             PaperBlock[] notes = [.. _room.Notes(lettering)];
-            if (SheetArrangement.Best(_field, _room.Title, main, [.. details, .. tables], notes) is not { } placed)
+            PaperBlock[] others = [.. details, .. tables];
+            if (SheetArrangement.Best(_field, _room.Title, main, others, notes) is not { } placed)
                 continue;
-            Fill = placed.Sum(p => Cell.AreaWithGap(p.Block.Bounds.Width, p.Block.Bounds.Height)) / ((_field.Width * _field.Height) - (_room.Title.Width * _room.Title.Height));
+            // Where the most even division leaves the sheet crowded, the notes take the form of the least area that goes in.
+            if (FillOf(placed) > Crowded)
+                placed = notes.OrderBy(n => Area(n)).Select(n => SheetArrangement.Best(_field, _room.Title, main, others, [n])).First(p => p is not null)!;
+            Fill = FillOf(placed);
             return new SheetAssembly(_content, _options, _room.Sheet, _scale, _style).Of(placed, _room.Title);
         }
 
         return null;
     }
+
+    private double FillOf(List<PlacedBlock> placed) =>
+        placed.Sum(p => Area(p.Block)) / ((_field.Width * _field.Height) - (_room.Title.Width * _room.Title.Height));
+
+    private static double Area(PaperBlock block) => Cell.AreaWithGap(block.Bounds.Width, block.Bounds.Height);
 
     private static bool IsUnclear(PaperBlock[] views, ref string? reason)
     {

@@ -46,7 +46,7 @@ public static class SheetComposer
                 {
                     if (attempt.Fill < Empty && room.IsVeryLarge)
                         return Checked<PlotSheet>.Good(new SheetAttempt(content, options, room, scale, DraftingStyle.Huge, ease, store).Run(out _) ?? plot);
-                    if (attempt.Ink <= SheetAttempt.Crowded)
+                    if (attempt.IsCalm)
                         return Done(plot, content, options, sheet, scale);
                     if (attempt.Ink < least)
                         (crowded, least) = (Done(plot, content, options, sheet, scale), attempt.Ink);

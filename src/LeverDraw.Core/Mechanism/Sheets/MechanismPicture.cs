@@ -59,12 +59,20 @@ internal sealed class MechanismPicture
     };
 
     /// <summary>Places that the parts' names may point to.</summary>
-    public ImmutableArray<(string Name, Point2D At)> Names =>
-    [
-        ("IRON", AtBed(TongueFront.Reach + Iron - 3, (_linkage.Assembly.Plane.PivotDepth.Millimetres + _frame.IronTop) / 2)),
-        ("CAP IRON", AtBed(-TongueBack.Reach - _gaps.Slot - Iron + 3, (_frame.IronTop + _frame.SlotTop) / 2)),
-        ("NUT", new Point2D(BackFlange - Flange - (Knob / 2), -_frame.StudDistance - (KnobHalf * 0.6))),
-    ];
+    public ImmutableArray<(string Name, ImmutableArray<Point2D> Places)> Names
+    {
+        get
+        {
+            double iron = (_linkage.Assembly.Plane.PivotDepth.Millimetres + _frame.IronTop) / 2, cap = (_frame.IronTop + _frame.SlotTop) / 2;
+            double front = TongueFront.Reach + Iron - 3, back = -TongueBack.Reach - _gaps.Slot - Iron + 3, knob = BackFlange - Flange - (Knob / 2), up = KnobHalf * 0.6;
+            return
+            [
+                ("IRON", [AtBed(front, iron), AtBed(back, iron)]),
+                ("CAP IRON", [AtBed(back, cap), AtBed(front, cap)]),
+                ("NUT", [new Point2D(knob, -_frame.StudDistance - up), new Point2D(knob, -_frame.StudDistance + up)]),
+            ];
+        }
+    }
 
     /// <summary>Centre of the pin: the hole's far side is pressed on it.</summary>
     public Point2D PinCentre => Point2D.Origin - (Net * (-_gaps.Pivot / 2));
@@ -112,8 +120,9 @@ internal sealed class MechanismPicture
         // Cut across, so lined, unlike a pin cut along.
         _hatching.Add(new HatchedRegion([Contour.Circle(PinCentre, pin)]) { Angle = 3 * Math.PI / 4, Spacing = 0.6 });
         double cross = lever.Sizes[LeverFields.HeadDepth].Millimetres / 2;
-        _edges.Add(new(LineRole.Centre, new LineEdge(PinCentre - new Vector2D(cross, 0), PinCentre + new Vector2D(cross, 0))));
-        _edges.Add(new(LineRole.Centre, new LineEdge(PinCentre - new Vector2D(0, cross), PinCentre + new Vector2D(0, cross))));
+        // The lever's axis, from which its lengths are measured; the pin stands aside of it by half the gap.
+        _edges.Add(new(LineRole.Centre, new LineEdge(new(-cross, 0), new(cross, 0))));
+        _edges.Add(new(LineRole.Centre, new LineEdge(new(0, -cross), new(0, cross))));
     }
 
     private void Irons()

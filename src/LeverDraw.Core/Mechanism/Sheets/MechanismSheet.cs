@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using LeverDraw.Drafting.Annotations;
 using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Drafting.Plotting;
@@ -34,7 +33,7 @@ public static class MechanismSheet
             Orientation = picture.Orientation,
             Annotations = [.. shares.Select(s => GapNote(picture, s, text)), .. Sizes(linkage, picture, text), .. Names(picture)],
         };
-        return new SheetContent(Kind, PartState.Assembly, main, [], [], [ShareBar.Of(shares)], Notes(setup, gaps, text), Title(profile, "ADJUSTING MECHANISM", "ASSEMBLY, LOST MOTION", options.Units))
+        return new SheetContent(Kind, PartState.Assembly, main, [], [], [ShareBar.Of(shares)], MechanismNotes.Of(setup, gaps, text), Title(profile, "ADJUSTING MECHANISM", "ASSEMBLY, LOST MOTION", options.Units))
         {
             Tables = [Table(shares, text)],
         };
@@ -54,11 +53,16 @@ public static class MechanismSheet
             units.Words(), "1 of 1", false);
     }
 
-    private static LeaderNote GapNote(MechanismPicture picture, GapShare share, DimensionText text) =>
-        new("gap." + Letter(share.Gap), share.Typical.Millimetres, Label.Of(Letter(share.Gap) + " " + share.Gap.Words().ToUpperInvariant(), text.Fine(share.Typical) + ": " + Words.Percent(share.Share)), picture.PlacesIn(share.Gap));
+    private static LeaderNote GapNote(MechanismPicture picture, GapShare share, DimensionText text)
+    {
+        ImmutableArray<Point2D> places = picture.PlacesIn(share.Gap);
+        var note = new LeaderNote("gap." + Letter(share.Gap), share.Typical.Millimetres, Label.Of(Letter(share.Gap) + " " + share.Gap.Words().ToUpperInvariant(), text.Fine(share.Typical) + ": " + Words.Percent(share.Share)), places);
+        // The thread from the stud's open end: through the nut the leader would be lost in its lining.
+        return share.Gap == Gap.Thread ? note with { Outward = [.. places.Select(_ => new Vector2D(-1, 0))] } : note;
+    }
 
     internal static IEnumerable<Annotation> Names(MechanismPicture picture) =>
-        picture.Names.Select(n => new LeaderNote("part." + n.Name.ToLowerInvariant().Replace(' ', '_'), 0, Label.Of(n.Name), [n.At]) { OnFace = true });
+        picture.Names.Select(n => new LeaderNote("part." + n.Name.ToLowerInvariant().Replace(' ', '_'), 0, Label.Of(n.Name), n.Places) { OnFace = true });
 
     private static IEnumerable<Annotation> Sizes(Linkage linkage, MechanismPicture picture, DimensionText text)
     {
@@ -77,26 +81,4 @@ public static class MechanismSheet
             [new(""), new("GAP"), new("TYPICAL", 1), new("LEAST", 1), new("MOST", 1), new("TURNS", 1), new("SHARE", 1), new("0.1 mm MORE\nCOSTS", 1)],
             [.. shares.Select((s, i) => ImmutableArray.Create(Letter(s.Gap), s.Gap.Words().ToUpperInvariant(), typical[i], least[i], most[i], Words.Turns(s.Turns), Words.Percent(s.Share), Words.Turns(s.PerTenth)))]);
     }
-
-    private static ImmutableArray<string> Notes(Setup setup, DrawnGaps gaps, DimensionText text)
-    {
-        Linkage linkage = setup.Linkage;
-        LostTurns now = LostTurns.Of("", linkage);
-        var notes = ImmutableArray.CreateBuilder<string>();
-        notes.Add($"{setup.Lever.Name}; {setup.Pin.Name}; {setup.Plane.Name}.".ToUpperInvariant());
-        notes.Add($"LOST TURNS OF THE NUT, SIZES AT THE MIDDLE OF THEIR LIMITS: {Words.Turns(now.Meant)}" + (now.Exact is null ? " BY THE FORMULA." : now.Differ ? $", SOLVED EXACTLY (BY THE FORMULA {Words.Turns(now.Formula)})." : "."));
-        if (Linkage.Of(setup.AllNew) is { GoesTogether: true } fresh && Math.Abs(LostTurns.Of("", fresh).Meant - now.Meant) >= LostTurns.Apart)
-            notes.Add($"WITH ALL PARTS NEW: {Words.Turns(LostTurns.Of("", fresh).Meant)}.");
-        notes.Add($"ONE TURN MOVES THE IRON {text.InSentence(Rounded(linkage.TravelPerTurn))} ALONG THE BED, {text.InSentence(Rounded(linkage.DepthPerTurn))} IN DEPTH, BY THE LEVER'S TWO LENGTHS. THREAD LEAD {text.InSentence(linkage.Lead)}, {(setup.Plane.Part.Nut.LeftHand ? "LEFT" : "RIGHT")} HAND.");
-        notes.Add("SEEN FROM THE USER'S RIGHT AT MID-TRAVEL, CUT IN THE MIDDLE, THE NUT CUT BESIDE THE STUD, NUT DRIVING THE IRON DOWN. "
-            + (gaps.Times > 1 ? $"GAPS DRAWN UP TO {gaps.Times.ToString("0", CultureInfo.InvariantCulture)} TIMES TOO WIDE" : "GAPS DRAWN AT LEAST WIDE ENOUGH TO SEE") + ", IRONS AND NUT SHORTENED: DO NOT MEASURE THIS SHEET.");
-        Length side = Rounded(SidePlay.Of(linkage));
-        notes.Add($"SIDE PLAY: THE FORK'S TIPS SWING {text.InSentence(side)} ACROSS.");
-        if (linkage.Bearing.IsThin)
-            notes.Add($"ONLY {text.InSentence(Rounded(linkage.Bearing.Land))} OF THE TONGUE'S FULL THICKNESS BEAR: TOO LITTLE.");
-        notes.Add("SAFETY: PINS SIT IN BRITTLE IRON. SUPPORT THE LUG, WEAR EYE PROTECTION, DRILL RATHER THAN HAMMER. FOLLOW LOCAL RULES.");
-        return notes.ToImmutable();
-    }
-
-    private static Length Rounded(Length length) => Length.FromMillimetres(Math.Round(length.Millimetres, 3));
 }

@@ -10,7 +10,7 @@ namespace LeverDraw.Mechanism.Sheets;
 internal static class ShareBar
 {
     /// <summary>Of the bar as drawn, mm of the view.</summary>
-    private const double Length = 36, Height = 4;
+    private const double Length = 32, Height = 4;
 
     public static ViewSource Of(ImmutableArray<GapShare> shares)
     {
@@ -28,8 +28,9 @@ internal static class ShareBar
             edges.AddRange(box.Select(e => new ViewEdge(LineRole.Edge, e)));
             if (i % 2 == 1)
                 hatching.Add(new HatchedRegion([Contour.Of(box)]) { Angle = i == 1 ? Math.PI / 4 : 3 * Math.PI / 4 });
-            Point2D middle = new(at + (width / 2), Height);
-            labels.Add(new LeaderNote("share." + MechanismSheet.Letter(shares[i].Gap), shares[i].Share, Label.Of(MechanismSheet.Letter(shares[i].Gap) + " " + Words.Percent(shares[i].Share)), [middle, new(middle.X, 0)]));
+            // Above and below in turn: neighbours' labels need more room than a narrow share has.
+            Point2D middle = new(at + (width / 2), i % 2 == 0 ? Height : 0);
+            labels.Add(new LeaderNote("share." + MechanismSheet.Letter(shares[i].Gap), shares[i].Share, Label.Of(MechanismSheet.Letter(shares[i].Gap) + " " + Words.Percent(shares[i].Share)), [middle]));
             at += width;
         }
 

@@ -38,7 +38,7 @@ public static class CastingSheet
         {
             NotedSizes = LeverNotes.Sizes(views.Shape),
             EnlargesDetailsFirst = true,
-            Tables = [SizesTable.ForCasting(SizesTable.Measurable(rows, casting.Shape), text)],
+            Tables = [SizesTable.ForCasting(SizesTable.Measurable(rows, casting.Shape), text) with { IsClose = small }],
         };
     }
 }

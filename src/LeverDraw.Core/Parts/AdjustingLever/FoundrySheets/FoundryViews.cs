@@ -58,7 +58,7 @@ internal sealed class FoundryViews
             LeverNoseDetail.Mark(_shape), LeverPadDetail.Mark(_shape),
             .. SideFaces(), .. HoleToCome(), .. _joint.ThroughSideView(_shape),
         ];
-        return View("side", null, seen, [.. LeverSideAnnotations.Of(_shape, _text, levelNoted: false).Where(a => _tongueView || a is not ViewArrow), .. _joint.InSideView(_shape), StockMarks.Gate(_shape.Side)], extra);
+        return View("side", null, seen, [.. LeverSideAnnotations.Of(_shape, _text, levelNoted: false).Where(a => _tongueView || a is not ViewArrow), .. _joint.InSideView(_shape), StockMarks.Gate(_shape)], extra);
     }
 
     public ImmutableArray<ViewSource> Others()
@@ -66,7 +66,7 @@ internal sealed class FoundryViews
         ImmutableArray<ViewSource> details =
         [
             Section(),
-            Detail(LeverNoseDetail.Of(_shape, _text), _shape.Side.NoseCentre, LeverNoseDetail.CircleRadius(_shape), StockMarks.OnTongue(_shape.Side, _state.Plan.Stock.Tongue, _text)),
+            Detail(LeverNoseDetail.Of(_shape, _text), _shape.Side.NoseCentre, LeverNoseDetail.CircleRadius(_shape), StockMarks.OnTongue(_shape, _state.Plan.Stock.Tongue, _text)),
             Detail(LeverPadDetail.Of(_shape, _text), _shape.Side.PadCentre, LeverPadDetail.CircleRadius(_shape), StockMarks.OnPads(_shape.Side, _state.Plan.Stock.Pads, _text)),
         ];
         return _tongueView ? details.Add(LeverTongueView.Of(_shape, _text)) : details;

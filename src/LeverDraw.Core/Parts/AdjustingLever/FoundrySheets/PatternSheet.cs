@@ -41,6 +41,7 @@ public static class PatternSheet
         ImmutableArray<StateSizes> rows = CleanUp.Table(pattern);
         // Small paper has no room for a legend and a rule of their own: words, and the rule's own sheet.
         bool small = SmallPaper.IsSmall(options);
+        ColourLegend legend = ColourLegend.Of(state.Plan, parting, profile.Values);
         return new SheetContent(
             kind,
             PartState.Pattern,
@@ -48,10 +49,10 @@ public static class PatternSheet
             [views.Side()],
             [],
             views.Others(),
-            PatternNotes.Of(state, parting, views.Draft, text, small ? ColourLegend.InWords(profile.Values) : null, master),
+            PatternNotes.Of(state, parting, views.Draft, text, small ? legend.InWords : null, master),
             FoundryTitle.Of(state, profile, document, suffix, PatternNotes.TitleTolerance(text), options.Units))
         {
-            Tables = [SizesTable.ForPattern(SizesTable.Measurable(rows, pattern.Shape), PatternDraft.Of(pattern, parting), !state.Plan.Rapping.IsNone, text), .. small ? [] : new[] { ColourLegend.Of(profile.Values) }],
+            Tables = [SizesTable.ForPattern(SizesTable.Measurable(rows, pattern.Shape), PatternDraft.Of(pattern, parting), !state.Plan.Rapping.IsNone, text) with { IsClose = small }, .. small ? [] : new[] { legend.InTable }],
             NotedSizes = LeverNotes.Sizes(views.Shape),
             EnlargesDetailsFirst = true,
             Blocks = small ? [] : Rule(pattern.Rates),

@@ -8,7 +8,7 @@ internal static class SmallPaper
     /// <summary>Between A4 and A3, square millimetres.</summary>
     private const double Between = 90_000;
 
-    /// <summary>Room for neither legend, rule, the tongue's own view nor a tolerance beside each size: those stand in the table.</summary>
+    /// <summary>Room for neither legend, rule, the tongue's own view nor a tolerance beside each size: those stand in the table, which is set close.</summary>
     public static bool IsSmall(SheetOptions options) => options.Paper is { } paper && paper.Width.Millimetres * paper.Height.Millimetres < Between;
 
     /// <summary>Sizes in both units on small paper: those that follow from others stand nowhere.</summary>

@@ -12,6 +12,9 @@ internal static class StockMarks
 {
     public const string Letter = "M";
 
+    /// <summary>A gate keeps that far from a raised mark, or its stub takes letters along, millimetres.</summary>
+    private const double FromMark = 2;
+
     public static IEnumerable<Annotation> OnHead(HeadSection section, Length stock, DimensionText text)
     {
         double middle = (section.Depth.From + section.Depth.To) / 2, reach = section.Depth.To - section.Depth.From;
@@ -36,17 +39,22 @@ internal static class StockMarks
         return Mark(CastingFields.PadAllowance.Name, stock, text, [.. places.Select(p => p.At)], [.. places.Select(p => p.Outward)]);
     }
 
-    public static IEnumerable<Annotation> OnTongue(SideFeatures side, Length stock, DimensionText text)
+    /// <summary>On a bulb's round alone: its neck is left as cast.</summary>
+    public static IEnumerable<Annotation> OnTongue(Lever shape, Length stock, DimensionText text)
     {
-        Edge[] faces = [.. new[] { side.Find("nose"), side.Find("nose-end"), side.Find("flank-upper"), side.Find("nose-corner-lower") }.OfType<Edge>()];
+        SideFeatures side = shape.Side;
+        string[] names = shape.Forms.Tongue == LeverFields.Bulb ? ["nose"] : ["nose", "nose-end", "flank-upper", "nose-corner-lower"];
+        Edge[] faces = [.. names.Select(side.Find).OfType<Edge>()];
         return Mark(CastingFields.TongueAllowance.Name, stock, text, [.. faces.SelectMany(f => new[] { f.PointAt(0.35), f.PointAt(0.65) })]);
     }
 
-    /// <summary>The head's back: the thickest metal, at the joint, away from every machined face.</summary>
-    public static Annotation Gate(SideFeatures side)
+    /// <summary>The head's back: the thickest metal, at the joint, away from every machined face; else the arm's, clear of a raised mark.</summary>
+    public static Annotation Gate(Lever shape)
     {
+        SideFeatures side = shape.Side;
+        Interval? mark = MarkProud.OnArmBetween(shape);
         Edge[] back = [.. side.Edges.Where(e => e.Name.StartsWith("head-left", StringComparison.Ordinal)).Select(e => e.Edge)];
-        IEnumerable<Point2D> onArm = [side.ArmFaceLeft.PointAt(0.3), side.ArmFaceLeft.PointAt(0.5)];
+        IEnumerable<Point2D> onArm = new[] { 0.3, 0.5, 0.15 }.Select(side.ArmFaceLeft.PointAt).Where(p => mark is not { } m || p.Y > m.To + FromMark || p.Y < m.From - FromMark);
         return new LeaderNote("gate", 0, new Label(["GATE"]), [.. back.SelectMany(e => new[] { e.PointAt(0.5), e.PointAt(0.3), e.PointAt(0.7) }), .. onArm]);
     }
 

@@ -1,0 +1,67 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using LeverDraw.Drafting.Dimensions;
+using LeverDraw.Mechanism.Setups;
+using LeverDraw.Units;
+
+namespace LeverDraw.Mechanism.Sheets;
+
+/// <summary>The notes of the mechanism's sheet, for whoever repairs the plane.</summary>
+internal static class MechanismNotes
+{
+    /// <summary>Heights that differ by less come out alike in what is worked out from them, millimetres.</summary>
+    private const double SameHeight = 0.02;
+
+    public static ImmutableArray<string> Of(Setup setup, DrawnGaps gaps, DimensionText text)
+    {
+        Linkage linkage = setup.Linkage;
+        var notes = ImmutableArray.CreateBuilder<string>();
+        notes.Add($"{setup.Lever.Name}; {setup.Pin.Name}; {setup.Plane.Name}: ".ToUpperInvariant() + Irons(setup, text) + ".");
+        notes.Add(Lost(linkage));
+        notes.AddRange(WhenNew(setup, text));
+        notes.Add(OneTurn(linkage, text) + $" THREAD LEAD {text.InSentence(linkage.Lead)}, {(setup.Plane.Part.Nut.LeftHand ? "LEFT" : "RIGHT")} HAND.");
+        notes.Add("SEEN FROM THE USER'S RIGHT AT MID-TRAVEL, CUT IN THE MIDDLE, THE NUT CUT BESIDE THE STUD, NUT DRIVING THE IRON DOWN. "
+            + (gaps.Times > 1 ? $"GAPS DRAWN UP TO {gaps.Times.ToString("0", CultureInfo.InvariantCulture)} TIMES TOO WIDE" : "GAPS DRAWN AT LEAST WIDE ENOUGH TO SEE") + ", IRONS AND NUT SHORTENED: DO NOT MEASURE THIS SHEET.");
+        notes.Add($"SIDE PLAY: THE FORK'S TIPS SWING {text.InSentence(Rounded(SidePlay.Of(linkage)))} ACROSS.");
+        if (linkage.Bearing.IsThin)
+            notes.Add($"ONLY {text.InSentence(Rounded(linkage.Bearing.Land))} OF THE TONGUE'S FULL THICKNESS BEAR: TOO LITTLE.");
+        notes.Add("SAFETY: PINS SIT IN BRITTLE IRON. SUPPORT THE LUG, WEAR EYE PROTECTION, DRILL RATHER THAN HAMMER. FOLLOW LOCAL RULES.");
+        return notes.ToImmutable();
+    }
+
+    private static string Irons(Setup setup, DimensionText text)
+    {
+        Length iron = IronOf(setup.Found), usual = IronOf(setup.AllNew);
+        return $"IRON {text.InSentence(iron)} THICK" + (iron == usual ? "" : $" (A NEW ONE {text.InSentence(usual)})") + $", CAP IRON {text.InSentence(setup.Found.Plane.CapIron.Thickness.Nominal)}";
+    }
+
+    private static Length IronOf(Assembly assembly) => assembly.Plane.Iron.Thickness.Nominal;
+
+    private static string Lost(Linkage linkage)
+    {
+        LostTurns now = LostTurns.Of("", linkage);
+        return $"LOST TURNS OF THE NUT, SIZES AT THE MIDDLE OF THEIR LIMITS: {Words.Turns(now.Meant)}" + (now.Exact is null ? " BY THE FORMULA." : now.Differ ? $", SOLVED EXACTLY (BY THE FORMULA {Words.Turns(now.Formula)})." : ".");
+    }
+
+    /// <summary>What new parts would save; an iron of another thickness saves turns without anything being worn.</summary>
+    private static IEnumerable<string> WhenNew(Setup setup, DimensionText text)
+    {
+        double now = LostTurns.Of("", setup.Linkage).Meant;
+        if (Linkage.Of(setup.AllNew) is not { GoesTogether: true } fresh || Math.Abs(LostTurns.Of("", fresh).Meant - now) < LostTurns.Apart)
+            yield break;
+        Length usual = IronOf(setup.AllNew);
+        yield return "WITH ALL PARTS NEW" + (IronOf(setup.Found) == usual ? "" : $", THE IRON {text.InSentence(usual)} THICK") + $": {Words.Turns(LostTurns.Of("", fresh).Meant)}.";
+    }
+
+    /// <summary>As the travel's sheet has it at mid-travel, and how it follows from the lengths on this one.</summary>
+    private static string OneTurn(Linkage linkage, DimensionText text)
+    {
+        Length formula = linkage.TravelPerTurn, exact = TravelPoint.AtMiddle(linkage).PerTurn ?? formula, depth = exact * (linkage.DepthPerTurn / formula);
+        bool slants = Math.Abs((linkage.IronArm - linkage.Bearing.Height).Millimetres) > SameHeight;
+        return $"ONE TURN AT MID-TRAVEL MOVES THE IRON {text.InSentence(Rounded(exact))} ALONG THE BED, {text.InSentence(Rounded(depth))} IN DEPTH, SOLVED EXACTLY; "
+            + $"BY LENGTHS LEAD × {text.Number(Rounded(linkage.IronArm))} / {text.Number(Rounded(linkage.NutArm))} = {text.Number(Rounded(formula))}"
+            + (slants ? ", WHERE SLANTING FLANKS ACT." : ".");
+    }
+
+    private static Length Rounded(Length length) => Length.FromMillimetres(Math.Round(length.Millimetres, 3));
+}
