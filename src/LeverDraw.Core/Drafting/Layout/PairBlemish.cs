@@ -56,7 +56,7 @@ internal static class PairBlemish
     /// <summary>A letter or sign that stands by itself so near to the end of another's line that this seems to point at it.</summary>
     private static bool IsAt(ReadOnlySpan<Stroke> lines, ReadOnlySpan<Stroke> its, ReadOnlySpan<OrientedBox> letter)
     {
-        const double Near = 1.2;
+        const double Near = 2;
         if (letter.Length != 1 || !its.IsEmpty)
             return false;
         OrientedBox round = letter[0].Inflated(Near);
@@ -107,9 +107,10 @@ internal static class PairBlemish
                 if (!(extension || line.Kind is StrokeKind.Leader or StrokeKind.DimensionLine))
                     continue;
                 bool through = axis.IsNear(line, half) && Distance(back, front, line.A, line.B) < half;
-                if (!through && !(extension && line.DistanceTo(Arrowhead.Tip(head)) < PlacingCosts.TipClear))
+                double atTip = extension ? PlacingCosts.TipAtLine(line.DistanceTo(Arrowhead.Tip(head)), StrokeKind.Feature) : 0;
+                if (!through && atTip == 0)
                     continue;
-                cost += extension ? PlacingCosts.HeadOnExtension : PlacingCosts.ThroughHead;
+                cost += atTip + (!through ? 0 : extension ? PlacingCosts.HeadOnExtension : PlacingCosts.ThroughHead);
                 break;
             }
         }
@@ -117,11 +118,11 @@ internal static class PairBlemish
         return cost;
     }
 
-    /// <summary>Leaders that cross a dimension line, only just touch it, or whose shoulder carries it on; dimension lines in one line with an extension line: each once.</summary>
+    /// <summary>Leaders that cross a dimension line, only just touch it, or whose shoulder carries it on; dimension lines and cutting planes' ends in one line with an extension line: each once.</summary>
     private static double Lines(ReadOnlySpan<Stroke> strokes, Candidate b)
     {
         const double InOneLine = 0.4;
-        bool touches = false, grazes = false, goesOn = false, crosses = false, carriesOn = false;
+        bool touches = false, grazes = false, onMark = false, goesOn = false, crosses = false, carriesOn = false;
         foreach (ref readonly Stroke s in strokes)
         {
             if (!s.Bounds.Inflated(CarriesOn).Overlaps(b.Bounds))
@@ -138,6 +139,9 @@ internal static class PairBlemish
                     case (StrokeKind.ExtensionLine, StrokeKind.DimensionLine):
                         goesOn |= t.RunsAlong(s, InOneLine);
                         break;
+                    case (StrokeKind.Mark, StrokeKind.ExtensionLine) or (StrokeKind.ExtensionLine, StrokeKind.Mark):
+                        onMark |= s.RunsAlong(t, InOneLine);
+                        break;
                     case (StrokeKind.Leader, StrokeKind.ExtensionLine) or (StrokeKind.ExtensionLine, StrokeKind.Leader):
                         grazes |= !s.Crosses(t) && Distance(s.A, s.B, t.A, t.B) < PlacingCosts.Touching;
                         break;
@@ -152,7 +156,7 @@ internal static class PairBlemish
             }
         }
 
-        return (touches ? PlacingCosts.Touches : grazes ? PlacingCosts.Grazes : 0) + (goesOn ? PlacingCosts.OnExtension : 0) + (crosses ? PlacingCosts.SeenAcross : 0) + (carriesOn ? PlacingCosts.CarriedOn : 0);
+        return (touches ? PlacingCosts.Touches : grazes ? PlacingCosts.Grazes : 0) + (goesOn ? PlacingCosts.OnExtension : 0) + (crosses ? PlacingCosts.SeenAcross : 0) + (carriesOn ? PlacingCosts.CarriedOn : 0) + (onMark ? PlacingCosts.MarkOnExtension : 0);
     }
 
     /// <summary>Two lines in one line, end near end.</summary>

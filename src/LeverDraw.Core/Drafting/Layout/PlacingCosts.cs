@@ -42,12 +42,12 @@ internal static class PlacingCosts
     /// <summary>A view's or detail's letter close to another's line, where the view settles.</summary>
     public const double LetterAtLine = 14;
 
-    /// <summary>An extension line through a leader's arrowhead or beginning at its tip, where the view settles.</summary>
+    /// <summary>An extension line through a leader's arrowhead, where the view settles.</summary>
     public const double HeadOnExtension = 16;
 
-    /// <summary>A leader whose tip lies where another line of the view begins or passes, where the view settles: it might mean that one. Half of it at a centre line.</summary>
+    /// <summary>A leader whose tip lies where another line of the view begins or passes, where the view settles: it might mean that one. A third of it at a centre line.</summary>
     /// <param name="distance">From the tip to that line, millimetres.</param>
-    public static double TipAtLine(double distance, StrokeKind line) => (line == StrokeKind.Feature ? 16 : 8) * Math.Max(0, 1 - (distance / TipClear));
+    public static double TipAtLine(double distance, StrokeKind line) => (line == StrokeKind.Feature ? 24 : 8) * Math.Max(0, 1 - (distance / TipClear));
 
     /// <summary>So far from a leader's tip nothing else may begin or pass, millimetres.</summary>
     public const double TipClear = 1.4;
@@ -79,6 +79,9 @@ internal static class PlacingCosts
     /// <summary>A dimension line in one line with another's extension line, where the view settles: one reads as more of the other.</summary>
     public const double OnExtension = 36;
 
+    /// <summary>A cutting plane's end on another's extension line, where the view settles: the thick stroke looks like a part of it.</summary>
+    public const double MarkOnExtension = 40;
+
     /// <summary>Nearer than this, in lengths of an arrowhead, two arrowheads read as one.</summary>
     public const double HeadsApart = 0.4;
 
@@ -86,7 +89,7 @@ internal static class PlacingCosts
     public const double ReadOn = 44;
 
     /// <summary>How many times as much rows count where the view settles, beside all the blemishes that count only there.</summary>
-    public const double SeenRows = 1.6;
+    public const double SeenRows = 1.8;
 
     /// <summary>A number beside its own extension lines and within another dimension's span, where rows are minded: it reads as that one's, and a wrong size scraps castings. Half of that where a leader says whose it is.</summary>
     public static double Claimed(bool onLeader) => onLeader ? 30 : 60;

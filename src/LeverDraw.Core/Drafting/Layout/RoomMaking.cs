@@ -3,17 +3,17 @@ namespace LeverDraw.Drafting.Layout;
 /// <summary>Puts one annotation where it would stand well if it were alone, takes out those in its way, and places these anew: taken when all together cost less. It gets out of corners that moving one at a time does not.</summary>
 internal sealed class RoomMaking(PlaceWeigher weigher, PlaceSet[] sets, Candidate?[] chosen)
 {
-    /// <summary>One that costs less than this stands well enough: a leader that crosses no outline.</summary>
-    public const double Bad = PlacingCosts.LeaderOverFeature;
+    /// <summary>One that costs less than this stands well enough while a view settles: it has at most one blemish.</summary>
+    public const double Bad = 18;
 
     /// <summary>What is mended even while it is not known whether the view is drawn: a leader across the whole part.</summary>
     public const double VeryBad = 3 * PlacingCosts.LeaderOverFeature;
 
-    /// <summary>What it must save to be worth moving others about.</summary>
-    private const double Worthwhile = PlacingCosts.LeaderOverFeature / 2;
+    /// <summary>What it must save to be worth moving others about; while a view settles less will do.</summary>
+    private const double Worthwhile = PlacingCosts.LeaderOverFeature / 2, WorthwhileSettling = 6;
 
-    /// <summary>Good places that are tried for one annotation, each of another group.</summary>
-    private const int PlacesTried = 16;
+    /// <summary>Good places that are tried for one annotation, each of another group; while a view settles, where more annotations are tried, fewer.</summary>
+    private const int PlacesTried = 16, PlacesTriedSettling = 6;
 
     /// <summary>More than rounding can make of a sum of prices.</summary>
     private const double Hair = 1e-9;
@@ -27,7 +27,7 @@ internal sealed class RoomMaking(PlaceWeigher weigher, PlaceSet[] sets, Candidat
     public bool Try(int sufferer)
     {
         chosen.CopyTo(_before, 0);
-        double limit = Total() - Worthwhile;
+        double limit = Total() - (weigher.Settles ? WorthwhileSettling : Worthwhile);
         double others = 0;
         for (int i = 0; i < sets.Length; i++)
             others += i == sufferer ? 0 : Alone(i);
@@ -69,10 +69,11 @@ internal sealed class RoomMaking(PlaceWeigher weigher, PlaceSet[] sets, Candidat
         PlaceSet places = sets[self];
         Array.Clear(chosen);
         places.ForgetOthers();
-        var best = new List<(double Cost, int Group, Candidate Place)>(PlacesTried + 1);
+        int most = weigher.Settles ? PlacesTriedSettling : PlacesTried;
+        var best = new List<(double Cost, int Group, Candidate Place)>(most + 1);
         for (int rank = 0; rank < places.Count; rank++)
         {
-            double limit = best.Count < PlacesTried ? Math.Min(PlacingCosts.Broken, hopeless) : best[^1].Cost;
+            double limit = best.Count < most ? Math.Min(PlacingCosts.Broken, hopeless) : best[^1].Cost;
             if (places.CostAt(rank) >= limit)
                 break;
             int group = places.GroupAt(rank);
@@ -82,8 +83,8 @@ internal sealed class RoomMaking(PlaceWeigher weigher, PlaceSet[] sets, Candidat
             best.RemoveAll(b => group >= 0 && b.Group == group);
             int at = best.FindIndex(b => b.Cost > cost);
             best.Insert(at < 0 ? best.Count : at, (cost, group, places.Keep(rank, weigher.Shape)));
-            if (best.Count > PlacesTried)
-                best.RemoveAt(PlacesTried);
+            if (best.Count > most)
+                best.RemoveAt(most);
         }
 
         _before.CopyTo(chosen, 0);

@@ -11,8 +11,8 @@ namespace LeverDraw.Drafting.Sheets;
 /// <summary>One try at a sheet: a paper size, a main scale, a style. Details take the largest enlargement for which all is held.</summary>
 internal sealed class SheetAttempt
 {
-    /// <summary>A sheet whose ink takes three quarters of the field looks crowded; the next try may do better. A last bit less, since the bar is measured by the same squares.</summary>
-    private const double Crowded = 0.7499;
+    /// <summary>A sheet whose ink takes three quarters of the field looks crowded; the next try may do better. A little less, since squares are coarse.</summary>
+    private const double Crowded = 0.745;
 
     /// <summary>The same where details must be larger than the views and are: for that the foundry's small sheets may be a little fuller.</summary>
     private const double CrowdedWithDetails = 0.79;

@@ -10,8 +10,8 @@ namespace LeverDraw.Drafting.TitleBlocks;
 /// <summary>Frame, centring marks and reference grid of a sheet.</summary>
 public static class SheetFrame
 {
-    /// <summary>A centring mark ends this far before a block that stands in its way.</summary>
-    private const double MarkClear = 1;
+    /// <summary>A centring mark ends this far before a block that stands in its way, or it would read as a line of it.</summary>
+    private const double MarkClear = 2.5;
 
     /// <summary>The drawing field inside the frame.</summary>
     public static Box2D Field(SheetFormat sheet) => new(
@@ -28,17 +28,28 @@ public static class SheetFrame
         items.AddRange(Rectangle(field, LineRole.Frame));
         double strip = Math.Min(SheetLayout.GridStrip.Millimetres, Math.Min(sheet.Borders.Right.Millimetres, sheet.Borders.Bottom.Millimetres) - 1);
         var middle = new Point2D(sheet.Width.Millimetres / 2, sheet.Height.Millimetres / 2);
-        items.Add(Mark(new Point2D(field.MinX, middle.Y), new Vector2D(1, 0), strip, occupied));
-        items.Add(Mark(new Point2D(field.MaxX, middle.Y), new Vector2D(-1, 0), strip, occupied));
-        items.Add(Mark(new Point2D(middle.X, field.MaxY), new Vector2D(0, -1), strip, occupied));
-        items.Add(Mark(new Point2D(middle.X, field.MinY), new Vector2D(0, 1), strip, occupied));
+        items.AddRange(Marks(field, middle, strip, occupied));
         if (sheet.FieldsAlongWidth > 0)
             items.AddRange(Grid(sheet, field, middle, strip));
         return items.ToImmutable();
     }
 
-    /// <summary>From the outer edge of the strip over the frame and into the drawing space, as far as nothing stands there.</summary>
-    private static PlotStroke Mark(Point2D onFrame, Vector2D inwards, double strip, ReadOnlySpan<Box2D> occupied)
+    /// <summary>The four centring marks, from the outer edge of the strip over the frame and into the drawing space: alike, as far as nothing stands before any of them; where the title block stands at the frame itself, to the frame.</summary>
+    private static ImmutableArray<PlotItem> Marks(Box2D field, Point2D middle, double strip, ReadOnlySpan<Box2D> occupied)
+    {
+        (Point2D OnFrame, Vector2D Inwards)[] all =
+        [
+            (new(field.MinX, middle.Y), new(1, 0)), (new(field.MaxX, middle.Y), new(-1, 0)),
+            (new(middle.X, field.MaxY), new(0, -1)), (new(middle.X, field.MinY), new(0, 1)),
+        ];
+        double[] free = new double[all.Length];
+        for (int i = 0; i < all.Length; i++)
+            free[i] = Free(all[i].OnFrame, all[i].Inwards, occupied);
+        double alike = free.Where(f => f > 0).DefaultIfEmpty().Min();
+        return [.. all.Select((m, i) => new PlotStroke(LineRole.Frame, new LineEdge(m.OnFrame - (m.Inwards * strip), m.OnFrame + (m.Inwards * (free[i] > 0 ? alike : 0)))))];
+    }
+
+    private static double Free(Point2D onFrame, Vector2D inwards, ReadOnlySpan<Box2D> occupied)
     {
         double inside = SheetLayout.CentringMarkPastFrame.Millimetres;
         foreach (Box2D block in occupied)
@@ -48,7 +59,7 @@ public static class SheetFrame
                 inside = Math.Max(0, Math.Min(inside, Nearest(near, onFrame, inwards)));
         }
 
-        return new PlotStroke(LineRole.Frame, new LineEdge(onFrame - (inwards * strip), onFrame + (inwards * inside)));
+        return inside;
     }
 
     private static double Nearest(Box2D box, Point2D from, Vector2D inwards) =>

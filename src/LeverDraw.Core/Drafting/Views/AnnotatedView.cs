@@ -74,7 +74,7 @@ internal sealed class AnnotatedView
         foreach (Candidate candidate in chosen)
         {
             AnnotationInk drawn = candidate.Ink();
-            items.AddRange(drawn.Items);
+            items.AddRange(ExtensionBreaks.Broken(drawn, candidate, chosen));
             if (drawn.Meaning is { } meaning)
                 dimensions.Add(meaning);
             dimensions.AddRange(drawn.Members);

@@ -43,15 +43,17 @@ public class SheetFrameTests
     }
 
     [Fact]
-    public void Draw_BlockBeforeACentringMark_MarkEndsOneMillimetreShort()
+    public void Draw_BlockBeforeACentringMark_AllMarksEndShortAlike()
     {
         Box2D field = SheetFrame.Field(IsoSheets.A3);
         var block = new Box2D(field.MinX + 6, 100, field.MinX + 60, 200);
         var below = new Box2D(150, field.MinY, field.MaxX, field.MinY + 40);
         LineEdge[] marks = [.. SheetFrame.Draw(IsoSheets.A3, block, below).OfType<PlotStroke>().Where(s => s.Role == LineRole.Frame).Select(s => (LineEdge)s.Edge).Where(l => l.Length < 100)];
-        Assert.Equal(field.MinX + 5, marks.Single(m => m.From.X < field.MinX).To.X, 9);
+        // 2.5 before the block that is 6 inside the frame; the one at the frame itself leaves its mark no room, the other two are as long as the first.
+        Assert.Equal(field.MinX + 3.5, marks.Single(m => m.From.X < field.MinX).To.X, 9);
         Assert.Equal(field.MinY, marks.Single(m => m.From.Y < field.MinY).To.Y, 9);
-        Assert.Equal(field.MaxX - 10, marks.Single(m => m.From.X > field.MaxX).To.X, 9);
+        Assert.Equal(field.MaxX - 3.5, marks.Single(m => m.From.X > field.MaxX).To.X, 9);
+        Assert.Equal(field.MaxY - 3.5, marks.Single(m => m.From.Y > field.MaxY).To.Y, 9);
     }
 
     // Reference 10b, from memory: letters 3.5 high.
