@@ -18,6 +18,9 @@ internal static class OverlayViews
     /// <summary>Distances below half of what is lettered are none.</summary>
     private const double LeastShown = 0.005;
 
+    /// <summary>Places nearer than this, millimetres, are one on the sheet.</summary>
+    private const double SamePlace = 0.1;
+
     public static ViewSource Fork(LeverComparison c, DimensionText text)
     {
         double up = Math.Max(c.A.Lever.Fork.TongueTop, c.B.Lever.Fork.TongueTop + c.Shift.Y), down = Math.Min(c.A.Lever.Fork.ArmEnd, c.B.Lever.Fork.ArmEnd + c.Shift.Y);
@@ -48,13 +51,15 @@ internal static class OverlayViews
     /// <param name="symmetric">About x = 0: every distance then stands on either side, and its leader may take the one with more room.</param>
     private static ViewSource View(string id, ViewOverlay seen, ImmutableArray<ViewEdge> centre, DimensionText text, bool symmetric)
     {
-        Deviation[] shown = [.. ((Deviation[])[seen.AFromB, seen.BFromA]).Where(d => d.Distance.Millimetres >= LeastShown)];
+        // Where the two are one distance measured from either end, it is said once.
+        Deviation[] both = IsTheSame(seen.AFromB, seen.BFromA) ? [seen.AFromB] : [seen.AFromB, seen.BFromA];
+        Deviation[] shown = [.. both.Where(d => d.Distance.Millimetres >= LeastShown)];
         return new ViewSource(id, null)
         {
             Loops = [.. Loops(seen.A, LineRole.OverlayA), .. Loops(seen.B, LineRole.OverlayB)],
             Hatching = [.. Hatched(seen.Areas.OnlyA, LineRole.OverlayA, Math.PI / 4), .. Hatched(seen.Areas.OnlyB, LineRole.OverlayB, 3 * Math.PI / 4)],
-            Edges = [.. centre, .. shown.SelectMany(d => Places(d, symmetric)).Select(p => new ViewEdge(LineRole.Dimension, new LineEdge(p.At, p.Nearest)))],
-            Annotations = [.. shown.Select(d => Note(id, d, d == seen.AFromB ? "A" : "B", [.. Places(d, symmetric).Select(p => p.At)], text))],
+            Edges = centre,
+            Annotations = [.. shown.Select(d => Note(id, d, d == seen.AFromB ? "A" : "B", [.. Places(d, symmetric)], text))],
         };
     }
 
@@ -64,6 +69,9 @@ internal static class OverlayViews
     private static IEnumerable<HatchedRegion> Hatched(OverlayRegion region, LineRole role, double angle) =>
         region.Pieces.Where(p => p.MeanWidth >= LeastHatched).Select(p => new HatchedRegion(p.Loops) { Role = role, Angle = angle });
 
+    private static bool IsTheSame(Deviation one, Deviation other) =>
+        one.Shown == other.Shown && one.At.DistanceTo(other.Nearest) < SamePlace && one.Nearest.DistanceTo(other.At) < SamePlace;
+
     private static IEnumerable<(Point2D At, Point2D Nearest)> Places(Deviation d, bool symmetric)
     {
         yield return (d.At, d.Nearest);
@@ -71,12 +79,13 @@ internal static class OverlayViews
             yield return (new(-d.At.X, d.At.Y), new(-d.Nearest.X, d.Nearest.Y));
     }
 
-    private static LeaderNote Note(string view, Deviation deviation, string letter, ImmutableArray<Point2D> places, DimensionText text)
-    {
-        return new LeaderNote(
+    private static LeaderNote Note(string view, Deviation deviation, string letter, ImmutableArray<(Point2D At, Point2D Nearest)> places, DimensionText text) =>
+        new(
             view + ".distance." + letter,
             deviation.Distance.Millimetres,
             Label.Of(text.Number(deviation.Shown), letter + (deviation.Outside ? " OUTSIDE" : " INSIDE")),
-            places);
-    }
+            [.. places.Select(p => p.At)])
+        {
+            Lines = [.. places.Select(p => new LineEdge(p.At, p.Nearest))],
+        };
 }

@@ -27,6 +27,9 @@ public sealed record LinearDimension(string Name, double Value, Label Label, Poi
     /// <summary>Of its sides the one on which it reads better: the other is dearer.</summary>
     public DimensionSides Better { get; init; } = DimensionSides.Both;
 
+    /// <summary>It stands outside the view, not in a hollow of it: there it would seem to measure what it crosses.</summary>
+    public bool OnlyOutside { get; init; }
+
     /// <summary>Set when the measured faces run on square to the direction: the dimension may then stand on the feature itself, moved by an amount in this range (millimetres, along the left of the direction).</summary>
     public (double From, double To)? Slide { get; init; }
 
@@ -93,6 +96,9 @@ public sealed record LeaderNote(string Name, double Value, Label Label, Immutabl
 {
     /// <summary>For each target the way off its line, length one, near which a leader had better come; none when all ways are alike.</summary>
     public ImmutableArray<Vector2D> Outward { get; init; } = [];
+
+    /// <summary>For each target a line that is drawn with the leader to it, such as the distance it speaks of; none when there is no such line.</summary>
+    public ImmutableArray<LineEdge> Lines { get; init; } = [];
 
     /// <summary>The leader ends in a dot inside a face, not in an arrow on an edge.</summary>
     public bool OnFace { get; init; }

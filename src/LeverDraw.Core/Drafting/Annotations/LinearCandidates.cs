@@ -48,7 +48,7 @@ internal static class LinearCandidates
                 Add(low - away, (tier * 3.0) + Worse(right));
         }
 
-        if (square && dimension.Slide is null)
+        if (square && dimension.Slide is null && !dimension.OnlyOutside)
         {
             // Nearer to the feature than the view's own edge, where there is a hollow.
             double top = Math.Max(frame.ReachP, frame.ReachQ);

@@ -19,7 +19,7 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     /// <summary>From this extra on the number is at the end of the bent dimension line, below on a leader from its middle: four directions, each shorter and longer.</summary>
     private const int BentPlaces = 8;
 
-    /// <summary>By which frames under a number are shorter than the span, millimetres.</summary>
+    /// <summary>By which frames under a number, and a number that stands comfortably, are shorter than the span, millimetres.</summary>
     private const double FramesMargin = 2.4;
 
     /// <summary>From a line to frames beyond what stands next to it, such as an arm beside the fork's gap, millimetres.</summary>
@@ -171,9 +171,14 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
         Places.Add(cost, new LinearPlace(textAt, LastLine, (short)at));
     }
 
-    /// <summary>What a place costs besides, once the view is drawn and settles: a number with frames that goes out although there is room between its extension lines.</summary>
-    public double BlemishOf(LinearPlace place) =>
-        _stack is not null && place.TextAt is var at && (at < From || at > To) && label.Width + FramesMargin < Span ? 16 : 0;
+    /// <summary>What a place costs besides, once the view is drawn and settles: a number with frames that goes out although there is room between its extension lines, and one that fills the room between them.</summary>
+    public double BlemishOf(LinearPlace place)
+    {
+        if (double.IsNaN(place.TextAt))
+            return 0;
+        bool outside = place.TextAt < From || place.TextAt > To;
+        return _stack is not null && outside && label.Width + FramesMargin < Span ? 16 : !outside && label.Width + FramesMargin > Span ? 6 : 0;
+    }
 
     /// <summary>Frames under a number in the middle or far out from it would be taken for their little width on narrow paper, and whole sheets planned round them: there they wait until the view is drawn.</summary>
     public bool WaitsOnNarrowPaper(LinearPlace place) =>

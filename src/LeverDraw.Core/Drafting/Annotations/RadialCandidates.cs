@@ -11,6 +11,9 @@ internal static class RadialCandidates
 {
     private static readonly double[] PlacesOnArc = [0.5, 0.35, 0.65, 0.2, 0.8, 0.08, 0.92, 0.14, 0.86, 0.27, 0.73];
 
+    /// <summary>Slants that a note's leader may have, the diagonals first.</summary>
+    private static ReadOnlySpan<double> LeaderDegrees => [45, 135, 225, 315, 60, 120, 240, 300, 30, 150, 210, 330];
+
     public static PlaceSet For(RadiusDimension dimension, string id, PlacingContext context)
     {
         LabelBox label = context.Labels.Stacked(dimension.Label, context.Style);
@@ -97,16 +100,20 @@ internal static class RadialCandidates
         {
             Point2D tip = context.ToBlock.Apply(note.Targets[i]);
             Vector2D? outward = note.Outward.IsEmpty ? null : Vector2D.FromAngle(context.ToBlock.ApplyToDirection(note.Outward[i].Angle));
-            foreach (double degrees in (ReadOnlySpan<double>)[45, 135, 225, 315, 60, 120, 240, 300, 30, 150, 210, 330])
+            foreach (double degrees in LeaderDegrees)
             {
                 Vector2D direction = Vector2D.FromAngle(degrees * Math.PI / 180);
-                leaders.Add(tip, direction, order + (outward is { } off ? PlacingCosts.LeaderAskew * (1 - off.Dot(direction)) : 0));
+                double askew = outward is { } off ? 1 - off.Dot(direction) : 0;
+                leaders.Add(tip, direction, order + (PlacingCosts.LeaderAskew * askew), askew > 1 ? PlacingCosts.SeenThroughPart : 0);
                 order += 0.02;
             }
         }
 
         return new LeaderPlaces(leaders, context.Labels.Plain(note.Label, context.Style), context.Style, (leader, ray) => new AnnotationInk(
-            leader.Ink(id, context.View, note.OnFace),
+            [
+                .. note.Lines.IsEmpty ? [] : new[] { new PlotStroke(LineRole.Dimension, note.Lines[ray / LeaderDegrees.Length].Transformed(context.ToBlock), null, context.View) },
+                .. leader.Ink(id, context.View, note.OnFace),
+            ],
             new PlotDimension(id, note.Name, PlotDimensionKind.Note, context.View, [leaders.Rays[ray].Tip], 0, note.Value, note.Label.ToString(), leader.TextMiddle, note.Label.Decimals)));
     }
 

@@ -31,7 +31,8 @@ internal static class SectionEndCandidates
                     Arrowhead.At(far, looking, style, null, context.View),
                     letter.Ink(middle, context.View),
                 ],
-                null)));
+                null),
+                Arrowhead.Back(far, looking, style)));
         }
 
         return new ReadyPlaces(all);

@@ -138,7 +138,8 @@ internal sealed class SheetAttempt
     private PaperBlock[] Main(SheetThrift thrift)
     {
         _store.Ahead(_projected.Select(v => (v, _scale.Factor, thrift.Main)), _style);
-        return [.. _projected.Select(v => Captioned(v, _scale, thrift.Main))];
+        double level = _projected.Where(v => v.Title is not null).Select(v => _store.View(v, _scale.Factor, _style, thrift.Main).Bounds.MaxY).DefaultIfEmpty(double.NegativeInfinity).Max();
+        return [.. _projected.Select(v => Captioned(v, _scale, thrift.Main, level))];
     }
 
     private static double WidthOf(PaperBlock[] row) => row.Sum(b => b.Bounds.Width) + ((row.Length + 1) * Cell.Gap);
@@ -217,11 +218,12 @@ internal sealed class SheetAttempt
         return unplaced.Length > 0;
     }
 
-    private PaperBlock Captioned(ViewSource view, DrawingScale own, double thrift)
+    /// <param name="level">Of the captions in a row, at the least.</param>
+    private PaperBlock Captioned(ViewSource view, DrawingScale own, double thrift, double level = double.NegativeInfinity)
     {
         ViewBlock block = _store.View(view, own.Factor, _style, thrift);
         if (view.Title is { } name)
-            block = block.Captioned(name, _style, own == _scale ? "" : "  (" + own.Text + ")");
+            block = block.Captioned(name, _style, own == _scale ? "" : "  (" + own.Text + ")", level);
         return PaperBlock.Of(block);
     }
 }

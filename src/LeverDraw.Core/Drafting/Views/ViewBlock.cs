@@ -23,14 +23,15 @@ public sealed record ViewBlock(ViewSource Source, double Scale, Box2D Bounds, Bo
 
     /// <summary>The same with a caption over the middle of the view.</summary>
     /// <param name="scale">The words after the name, and after the sign of a turned view: the view's own scale, or none.</param>
-    public ViewBlock Captioned(string name, DraftingStyle style, string scale = "")
+    /// <param name="level">The least height that the caption stands above, so that those of a row are level; the block's own top where none is given.</param>
+    public ViewBlock Captioned(string name, DraftingStyle style, string scale = "", double level = double.NegativeInfinity)
     {
         double height = style.CaptionLettering;
         var caption = new ViewCaption(name, Source.Turned, scale, height);
         double width = caption.Width;
-        var anchor = new Point2D(Core.Centre.X - (width / 2), Bounds.MaxY + (CaptionGap * height));
+        double under = Math.Max(Bounds.MaxY, level);
+        var anchor = new Point2D(Core.Centre.X - (width / 2), under + (CaptionGap * height));
         Func<Box2D, BlockInk> bare = DrawWithin;
-        double under = Bounds.MaxY;
         Box2D ink = new(anchor.X - 1, anchor.Y - 1, anchor.X + width + 1, anchor.Y + height + 1);
         return this with
         {

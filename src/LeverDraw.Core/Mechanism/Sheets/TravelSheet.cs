@@ -7,6 +7,7 @@ using LeverDraw.Drafting.TitleBlocks;
 using LeverDraw.Drafting.Views;
 using LeverDraw.Mechanism.Setups;
 using LeverDraw.Profiles;
+using LeverDraw.Standards;
 using LeverDraw.Units;
 
 namespace LeverDraw.Mechanism.Sheets;
@@ -28,7 +29,11 @@ public static class TravelSheet
         DrawnGaps gaps = DrawnGaps.Of(linkage.Typical);
         ViewSource middle = View("middle", "NUT AT MID-TRAVEL", linkage, default, gaps);
         middle = middle with { Annotations = [.. MechanismSheet.Names(new MechanismPicture(linkage, default, gaps))] };
-        return new SheetContent(Kind, PartState.Assembly, middle, [], [], [.. Ends(linkage, gaps, text)], Notes(linkage, text), Title(profile, options))
+        ViewSource[] down = [.. End(-1, linkage, gaps, text)], up = [.. End(1, linkage, gaps, text)];
+        // In one row, level with each other, the nut going from left to right: only the poses differ. Small paper has no room for three beside each other.
+        bool small = options.IsOnSmallPaper, thirdAngle = options.Projection == ProjectionMethod.ThirdAngle;
+        ImmutableArray<ViewSource> left = [.. thirdAngle ? down : up], right = [.. thirdAngle ? up : down];
+        return new SheetContent(Kind, PartState.Assembly, middle, small ? [] : right, small ? [] : left, small ? [.. down, .. up] : [], Notes(linkage, text), Title(profile, options))
         {
             Tables = [Table(linkage, text)],
         };
@@ -41,20 +46,19 @@ public static class TravelSheet
         return title with { DrawingNumber = title.DrawingNumber.Length > 0 ? title.DrawingNumber + "-V" : "" };
     }
 
-    private static IEnumerable<ViewSource> Ends(Linkage linkage, DrawnGaps gaps, DimensionText text)
+    /// <summary>The mechanism at one end of the nut's travel, or as near to it as lever, flange and slot stay together.</summary>
+    /// <param name="way">−1 away from the toe, 1 toward it.</param>
+    private static IEnumerable<ViewSource> End(int way, Linkage linkage, DrawnGaps gaps, DimensionText text)
     {
         double half = linkage.Assembly.Plane.Nut.Travel.Millimetres / 2;
-        foreach (int way in (int[])[-1, 1])
+        foreach (double share in Shares)
         {
-            foreach (double share in Shares)
-            {
-                double nut = way * half * share;
-                if (linkage.Solver.WithNutAt(linkage.NutMiddle + nut, Drive.Advance) is not { } state)
-                    continue;
-                string title = "NUT " + text.InSentence(Length.FromMillimetres(Math.Round(Math.Abs(nut), 2))) + (way < 0 ? " BACK, IRON DOWN" : " FORWARD, IRON UP");
-                yield return View(way < 0 ? "down" : "up", title, linkage, state.Pose, gaps);
-                break;
-            }
+            double nut = way * half * share;
+            if (linkage.Solver.WithNutAt(linkage.NutMiddle + nut, Drive.Advance) is not { } state)
+                continue;
+            string title = "NUT " + text.InSentence(Length.FromMillimetres(Math.Round(Math.Abs(nut), 2))) + (way < 0 ? " BACK, IRON DOWN" : " FORWARD, IRON UP");
+            yield return View(way < 0 ? "down" : "up", title, linkage, state.Pose, gaps);
+            yield break;
         }
     }
 

@@ -17,7 +17,7 @@ internal static class CommonNotes
     public static string Blends(Lever shape, DimensionText text)
     {
         Length fillet = shape.Sizes[LeverFields.Fillet].Nominal, round = shape.Sizes[LeverFields.EdgeRound].Nominal;
-        string inner = fillet > Length.Zero ? "FILLETS WITHOUT A SIZE R" + text.Number(fillet) : "INNER CORNERS WITHOUT A SIZE SHARP";
+        string inner = fillet > Length.Zero ? "FILLETS WITHOUT A SIZE R" + text.Number(fillet) + LeverNotes.BossRoots(shape) : "INNER CORNERS WITHOUT A SIZE SHARP";
         return inner + (round > Length.Zero ? ", ROUND OUTER CORNERS R" + text.Number(round) + ", SIZES TO SHARP CORNERS." : ", OUTER CORNERS SHARP.") + Shoulders(shape);
     }
 

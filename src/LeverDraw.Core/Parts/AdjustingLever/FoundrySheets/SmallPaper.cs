@@ -5,11 +5,8 @@ namespace LeverDraw.Parts.AdjustingLever.FoundrySheets;
 /// <summary>What small paper makes the foundry's sheets leave to tables, words and other sheets.</summary>
 internal static class SmallPaper
 {
-    /// <summary>Between A4 and A3, square millimetres.</summary>
-    private const double Between = 90_000;
-
     /// <summary>Room for neither legend, rule, the tongue's own view nor a tolerance beside each size: those stand in the table, which is set close.</summary>
-    public static bool IsSmall(SheetOptions options) => options.Paper is { } paper && paper.Width.Millimetres * paper.Height.Millimetres < Between;
+    public static bool IsSmall(SheetOptions options) => options.IsOnSmallPaper;
 
     /// <summary>Sizes in both units on small paper: those that follow from others stand nowhere.</summary>
     public static bool IsTight(SheetOptions options) => IsSmall(options) && options.Units is (ShownUnits.MillimetresAndInches or ShownUnits.InchesAndMillimetres);

@@ -66,7 +66,7 @@ internal static class LeverArmAnnotations
     {
         SideFeatures side = lever.Side;
         Length shift = Length.FromMillimetres(Math.Abs(side.PadCentre.X));
-        yield return new LinearDimension(PadShift, shift.Millimetres, text.Size(shift), Point2D.Origin, side.PadCentre, 0);
+        yield return new LinearDimension(PadShift, shift.Millimetres, text.Size(shift), Point2D.Origin, side.PadCentre, 0) { OnlyOutside = true };
         Label radius = text.Reference(Length.FromMillimetres(midline.Radius), "R");
         string[] words = noted ? ["MID-LINE"] : ["MID-LINE, CENTRE", "LEVEL WITH PAD TOP"];
         yield return new RadiusDimension("arms.midline_radius", midline.Radius, radius with { Lines = [.. radius.Stacked().Lines, .. words] }, [midline.Trimmed(0.55, 0.75)]);

@@ -54,11 +54,14 @@ internal static class LeverNotes
     /// <summary>What holds where a size states nothing of its own (common practice for small machined castings, no source).</summary>
     public static string GeneralTolerance => new GeneralTolerance(GeneralToleranceClass.Medium).Text + " ON MACHINED SURFACES";
 
+    /// <summary>Where other inner corners are rounded: a boss is drawn, cast and patterned without a fillet, which would be higher than it.</summary>
+    public static string BossRoots(Lever lever) => lever.Boss is null ? "" : ", BOSS ROOTS SHARP";
+
     private static IEnumerable<string> General(Lever lever, Profile profile, DimensionText text)
     {
         yield return "SIZES WHOLLY IN ROUND BRACKETS FOLLOW FROM OTHERS: UNCHECKED.";
         SizeValue fillet = lever.Sizes[LeverFields.Fillet], round = lever.Sizes[LeverFields.EdgeRound];
-        string blends = fillet.Millimetres > 0 ? "FILLETS WITHOUT A SIZE R" + text.Number(fillet.Nominal) : "INNER CORNERS WITHOUT A SIZE SHARP";
+        string blends = fillet.Millimetres > 0 ? "FILLETS WITHOUT A SIZE R" + text.Number(fillet.Nominal) + BossRoots(lever) : "INNER CORNERS WITHOUT A SIZE SHARP";
         blends += round.Millimetres > 0 ? ", ROUND OUTER CORNERS R" + text.Number(round.Nominal) + " IN FORK VIEW, SIZES TO SHARP CORNERS" : ", OUTER CORNERS SHARP";
         bool small = lever.Forms.PadEnds == LeverFields.Square && lever.Sizes[LeverFields.PadEndCorner].Millimetres is > 0 and < SmallestGeneralRadius;
         yield return blends + (small ? "; RADII BELOW " + text.Number(Length.FromMillimetres(SmallestGeneralRadius)) + ": " + text.PlusMinus(_smallRadius) + "." : ".");
