@@ -102,6 +102,16 @@ public sealed class LeverComparisonTests
     public void Sizes_OfTheEras_DifferAsTheTableSays(string a, string b, string field, double delta) =>
         Assert.Equal(delta, OverlayPairs.Compare(a, b).Sizes.Single(r => r.Name == field).Delta!.Value.Millimetres, 9);
 
+    /// <summary>Curved arms carry the rare lever's pads aside, by 1/8 in (its profile, invented, to three decimals of the sagitta); straight ones none: that decides whether one replaces the other.</summary>
+    [Fact]
+    public void Sizes_OfACurvedArm_TellHowFarThePadsStandAside()
+    {
+        ComparedRow row = OverlayPairs.Compare("middle", "rare").Sizes.Single(r => r.Name == "arms.pad_shift");
+        Assert.Equal(3.175, row.Delta!.Value.Millimetres, 5);
+        Assert.Equal(Matter.Fit, row.Matters);
+        Assert.DoesNotContain(OverlayPairs.Compare("middle", "late").Sizes, r => r.Name == "arms.pad_shift");
+    }
+
     [Fact]
     public void Sizes_EqualInBoth_AreNotListed()
     {

@@ -54,6 +54,18 @@ public sealed class OverlaySheetTests
         Assert.True(faults.Count == 0, string.Join("\n", faults));
     }
 
+    /// <summary>Middle and rare lie farthest apart in the fork view at one place, whichever is asked: it is said once, and its line drawn there alone.</summary>
+    [Fact]
+    public void Compose_OneDistanceSeenFromEither_IsSaidOnce()
+    {
+        PlotSheet sheet = DrawingRoad.Sheet(OverlaySheet.Of(OverlayPairs.Compare("middle", "rare", Alignment.Pivot)), SheetMaker.Options("A3")).Value!;
+        PlotDimension said = Assert.Single(sheet.Dimensions, d => d.Name.StartsWith("fork.distance", StringComparison.Ordinal));
+        LineEdge line = Assert.Single(sheet.Items.OfType<PlotStroke>().Where(s => s.View == "fork" && s.Owner is null && s.Role == LineRole.Dimension).Select(s => s.Edge).OfType<LineEdge>());
+        Assert.Equal(said.Value * sheet.Views.Single(v => v.Id == "fork").ToPaper.Scale, line.Length, 6);
+        Assert.Equal(0, line.From.DistanceTo(said.Points[0]), 6);
+        Assert.Equal(2, sheet.Dimensions.Count(d => d.Name.StartsWith("side.distance", StringComparison.Ordinal)));
+    }
+
     /// <summary>Outlines of any two sound levers; the tables are those of shipped profiles, as random levers have none.</summary>
     [Theory]
     [InlineData("A3", Alignment.Pivot)]

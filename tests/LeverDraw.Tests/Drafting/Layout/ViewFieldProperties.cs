@@ -1,4 +1,6 @@
 using CsCheck;
+using LeverDraw.Drafting;
+using LeverDraw.Drafting.Annotations;
 using LeverDraw.Drafting.Layout;
 using LeverDraw.Geometry;
 
@@ -43,7 +45,37 @@ public class ViewFieldProperties
     {
         ViewField field = new(Enumerable.Range(0, 5).Select(i => new Stroke(new Point2D(4 * i, 0), new Point2D((4 * i) + 10, 10), StrokeKind.Lining)));
         Assert.Equal(0, field.SeenCostOf([new Stroke(new Point2D(0, 8), new Point2D(20, 2), StrokeKind.Leader)]));
-        Assert.True(field.SeenCostOf([new Stroke(new Point2D(6, 0), new Point2D(16, 17.3), StrokeKind.Leader)]) > 0);
+        double askew = field.SeenCostOf([new Stroke(new Point2D(6, 0), new Point2D(16, 17.3), StrokeKind.Leader)]);
+        Assert.True(askew > 0 && askew < PlacingCosts.AlongLining);
+        // Along them, within 12 degrees: lost between two of them without crossing any.
+        Assert.Equal(PlacingCosts.AlongLining, field.SeenCostOf([new Stroke(new Point2D(2, 0), new Point2D(11, 9.5), StrokeKind.Leader)]));
+    }
+
+    // An outline from (0, 0) to (20, 0): crossed in its middle, and a millimetre from its end.
+    [Fact]
+    public void SeenCostOf_LeaderOverAnOutline_CostsMoreAtItsCorner()
+    {
+        ViewField field = new([new Stroke(new Point2D(0, 0), new Point2D(20, 0), StrokeKind.Feature)]);
+        Assert.Equal(PlacingCosts.SeenOverFeature, field.SeenCostOf([new Stroke(new Point2D(10, -5), new Point2D(12, 5), StrokeKind.Leader)]));
+        Assert.Equal(PlacingCosts.SeenOverFeature + PlacingCosts.ThroughCorner, field.SeenCostOf([new Stroke(new Point2D(18, -5), new Point2D(20, 5), StrokeKind.Leader)]));
+    }
+
+    // An arrow from below to (x, 0) on a level outline, on which an upright one ends at (10, 0) and a centre line crosses at (20, 0).
+    [Theory]
+    [InlineData(5, 0)]
+    [InlineData(10, 24)]
+    [InlineData(10.7, 12)]
+    [InlineData(11.4, 0)]
+    [InlineData(20, 8)]
+    public void TipCostOf_TipWhereAnotherLineBeginsOrPasses_CostsByItsDistance(double x, double cost)
+    {
+        ViewField field = new(
+        [
+            new Stroke(new Point2D(0, 0), new Point2D(30, 0), StrokeKind.Feature),
+            new Stroke(new Point2D(10, 0), new Point2D(10, 15), StrokeKind.Feature),
+            new Stroke(new Point2D(20, -10), new Point2D(20, 10), StrokeKind.Light),
+        ]);
+        Assert.Equal(cost, field.TipCostOf([Arrowhead.Back(new Point2D(x, 0), new Vector2D(0, 1), DraftingStyle.Small)]), 9);
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using LeverDraw.Diagnostics;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Drafting.Sheets;
+using LeverDraw.Drafting.TitleBlocks;
 using LeverDraw.Geometry;
 using LeverDraw.Mechanism;
 using LeverDraw.Mechanism.Fitting;
@@ -93,6 +94,43 @@ public sealed class MechanismSheetTests
         Assert.Equal(
             ["NUT 4 mm BACK, IRON DOWN", "NUT 4 mm FORWARD, IRON UP", "NUT AT MID-TRAVEL"],
             drawn.Items.OfType<PlotText>().Where(t => t.View is not null && t.Text.StartsWith("NUT ", StringComparison.Ordinal)).Select(t => t.Text).Order(StringComparer.Ordinal));
+    }
+
+    /// <summary>On large paper the poses stand level, from one end of the nut's travel to the other, whatever the projection.</summary>
+    [Theory]
+    [InlineData(ProjectionMethod.ThirdAngle)]
+    [InlineData(ProjectionMethod.FirstAngle)]
+    public void Travel_OnA3_HasItsPosesInOneRow(ProjectionMethod projection)
+    {
+        PlotSheet drawn = DrawingRoad.Sheet(Part("rare").Sheets.Single(s => s.Name == TravelSheet.Kind), SheetMaker.Options("A3", ShownUnits.Millimetres, projection)).Value!;
+        PlotText[] captions = [.. drawn.Items.OfType<PlotText>().Where(t => t.View is not null && t.Text.StartsWith("NUT ", StringComparison.Ordinal)).OrderBy(t => t.Anchor.X)];
+        Assert.Equal(["NUT 4 mm BACK, IRON DOWN", "NUT AT MID-TRAVEL", "NUT 4 mm FORWARD, IRON UP"], captions.Select(c => c.Text));
+        Assert.All(captions, c => Assert.Equal(captions[0].Anchor.Y, c.Anchor.Y, 9));
+        Assert.All(drawn.Views, v => Assert.Equal(drawn.Views[0].ToPaper.Translation.Y, v.ToPaper.Translation.Y, 9));
+    }
+
+    /// <summary>What one turn does at mid-travel is one number on both sheets, and the lengths named with it give the formula's.</summary>
+    [Theory]
+    [InlineData("early")]
+    [InlineData("rare")]
+    [InlineData("thick-iron")]
+    public void Mechanism_OneTurn_IsTheTravelsAtTheMiddle(string setup)
+    {
+        Linkage linkage = DiskProfiles.Setup(setup).Linkage;
+        string notes = string.Join(' ', Part(setup).Sheets[0].Content(new SheetOptions()).Value!.Notes);
+        TravelPoint middle = TravelPoint.Over(linkage, 3)[1];
+        string Number(double millimetres) => Math.Round(millimetres, 3).ToString("0.###", System.Globalization.CultureInfo.InvariantCulture);
+        Assert.Contains("MOVES THE IRON " + Number(middle.PerTurn!.Value.Millimetres) + " mm ALONG THE BED", notes, StringComparison.Ordinal);
+        Assert.Contains($"{Number(linkage.IronArm.Millimetres)} / {Number(linkage.NutArm.Millimetres)} = {Number(linkage.Lead.Millimetres * linkage.IronArm.Millimetres / linkage.NutArm.Millimetres)}", notes, StringComparison.Ordinal);
+    }
+
+    /// <summary>An iron 1 mm thicker than the plane's own costs turns, and nothing is worn: the sheet names it.</summary>
+    [Fact]
+    public void Mechanism_OfAThickIron_SaysWhatIsNewAboutNewParts()
+    {
+        string notes = string.Join(' ', Part("thick-iron").Sheets[0].Content(new SheetOptions()).Value!.Notes);
+        Assert.Contains("3.2 mm THICK (A NEW ONE 2.2 mm)", notes, StringComparison.Ordinal);
+        Assert.Contains("WITH ALL PARTS NEW, THE IRON 2.2 mm THICK: ", notes, StringComparison.Ordinal);
     }
 
     private static BuiltPart Part(string setup) => new DrawingRoad(new DiskProfiles(), ProfileKinds.All).Part("profiles/setups/" + setup + ".toml").Value!;

@@ -63,6 +63,20 @@ public class ShippedFoundrySheetsTests
         Assert.True(faults.Count == 0, string.Join("\n", faults));
     }
 
+    /// <summary>A detail no larger than in its view says nothing; on small paper the sheets may be a little fuller for it.</summary>
+    [Theory]
+    [InlineData("A4", ShownUnits.Millimetres)]
+    [InlineData("A4", ShownUnits.MillimetresAndInches)]
+    [InlineData("letter", ShownUnits.Inches)]
+    public void Compose_OnSmallPaper_HasDetailsLargerOrAtTwiceFullSize(string paper, ShownUnits units)
+    {
+        foreach (string name in ShippedProfiles.Names.SelectMany(n => new[] { "levers/" + n + ":casting", "levers/" + n + ":pattern" }))
+        {
+            PlotSheet sheet = SheetMaker.Draw(name, SheetMaker.Options(paper, units));
+            Assert.All(sheet.Views.Where(v => v.Id is "nose" or "pad"), v => Assert.True(v.ToPaper.Scale >= 2, name + " " + v.Id));
+        }
+    }
+
     [Fact]
     public void Master_OnA3_DrawsALegibleSheet()
     {

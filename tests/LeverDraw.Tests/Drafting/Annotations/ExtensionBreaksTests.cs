@@ -1,0 +1,80 @@
+using LeverDraw.Drafting;
+using LeverDraw.Drafting.Annotations;
+using LeverDraw.Drafting.Layout;
+using LeverDraw.Drafting.Plotting;
+using LeverDraw.Geometry;
+using LeverDraw.Tests.Support;
+
+namespace LeverDraw.Tests.Drafting.Annotations;
+
+/// <summary>Extension lines are open where another's arrowhead stands on them (common practice, no source).</summary>
+public class ExtensionBreaksTests
+{
+    private static readonly DraftingStyle Style = DraftingStyle.Small;
+
+    // An upright extension line from (0, 0) to (0, 20); an arrowhead of the small style is 2.5 long and a third as wide.
+    // It points right along y = 10 to its tip at x: with the tip 1 beyond the line, the line crosses it where it is a third of its width: 0.6 + 0.4 · (2.5 / 3) / 2 either way.
+    [Fact]
+    public void Broken_ArrowheadAcrossTheLine_LeavesItOpenRoundTheHead()
+    {
+        double half = 0.6 + (0.4 * Style.ArrowLength / 6);
+        LineEdge[] pieces = Pieces(Head(new Point2D(0.4 * Style.ArrowLength, 10), new Vector2D(1, 0)));
+        Assert.Equal(2, pieces.Length);
+        Assert.Equal((0, 10 - half), (pieces[0].From.Y, Math.Round(pieces[0].To.Y, 9)), new NearPair());
+        Assert.Equal((10 + half, 20), (Math.Round(pieces[1].From.Y, 9), pieces[1].To.Y), new NearPair());
+    }
+
+    // It points at the line itself, as a dimension's own does; it stands beside it; it lies along it.
+    [Theory]
+    [InlineData(0, 10, 1, 0)]
+    [InlineData(-0.5, 10, 1, 0)]
+    [InlineData(5, 10, 1, 0)]
+    [InlineData(0.2, 10, 0.1, 0.995)]
+    [InlineData(1, 24, 1, 0)]
+    public void Broken_ArrowheadNotAcrossTheLine_LeavesItWhole(double x, double y, double dx, double dy) =>
+        Assert.Equal(new LineEdge(new(0, 0), new(0, 20)), Assert.Single(Pieces(Head(new Point2D(x, y), new Vector2D(dx, dy).Unit()))));
+
+    [Fact]
+    public void Broken_ArrowheadNearTheEnd_LeavesNoStub()
+    {
+        LineEdge piece = Assert.Single(Pieces(Head(new Point2D(1, 19), new Vector2D(1, 0))));
+        Assert.Equal(0, piece.From.Y);
+        Assert.True(piece.To.Y < 19);
+    }
+
+    [Fact]
+    public void Broken_OtherLines_AreLeftAlone()
+    {
+        Candidate own = new([], [new Stroke(new(0, 0), new(0, 20), StrokeKind.DimensionLine)], 0, null!);
+        var ink = new AnnotationInk([new PlotStroke(LineRole.Dimension, new LineEdge(new(0, 0), new(0, 20)))], null);
+        Assert.Same(ink.Items[0], Assert.Single(ExtensionBreaks.Broken(ink, own, [own, Head(new Point2D(1, 10), new Vector2D(1, 0))])));
+    }
+
+    /// <summary>The upright through the pivot, from which the pads' shift is measured, goes through the arm's thickness on a curved arm.</summary>
+    [Fact]
+    public void Sheet_OfACurvedArm_HasItsUprightOpenAtTheArmsThickness()
+    {
+        PlotSheet sheet = SheetMaker.Draw("levers/rare", SheetMaker.Options("A3"));
+        PlotDimension shift = sheet.Dimensions.Single(d => d.Name == "arms.pad_shift"), arm = sheet.Dimensions.Single(d => d.Name == "arms.thickness");
+        double x = shift.Points.Max(p => p.X), y = arm.Points.Average(p => p.Y);
+        LineEdge[] upright = [.. sheet.Items.OfType<PlotStroke>().Where(s => s.Owner == shift.Id).Select(s => s.Edge).OfType<LineEdge>().Where(l => Math.Abs(l.From.X - x) < 1e-6 && Math.Abs(l.To.X - x) < 1e-6)];
+        Assert.True(upright.Length >= 2);
+        Assert.DoesNotContain(upright, l => l.Box.MinY < y && l.Box.MaxY > y);
+    }
+
+    private static Candidate Head(Point2D tip, Vector2D direction) => new([], [], 0, null!, Arrowhead.Back(tip, direction, Style));
+
+    private static LineEdge[] Pieces(Candidate other)
+    {
+        var line = new LineEdge(new(0, 0), new(0, 20));
+        Candidate own = new([], [new Stroke(line.From, line.To, StrokeKind.ExtensionLine)], 0, null!, Arrowhead.Back(new Point2D(0, 15), new Vector2D(1, 0), Style));
+        return [.. ExtensionBreaks.Broken(new AnnotationInk([new PlotStroke(LineRole.Dimension, line)], null), own, [own, other]).Cast<PlotStroke>().Select(s => (LineEdge)s.Edge)];
+    }
+
+    private sealed class NearPair : IEqualityComparer<(double, double)>
+    {
+        public bool Equals((double, double) a, (double, double) b) => Math.Abs(a.Item1 - b.Item1) < 1e-6 && Math.Abs(a.Item2 - b.Item2) < 1e-6;
+
+        public int GetHashCode((double, double) value) => 0;
+    }
+}
