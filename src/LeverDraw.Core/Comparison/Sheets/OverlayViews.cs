@@ -18,6 +18,9 @@ internal static class OverlayViews
     /// <summary>Distances below half of what is lettered are none.</summary>
     private const double LeastShown = 0.005;
 
+    /// <summary>Ends of two distances nearer than this, millimetres, are hard to tell apart.</summary>
+    private const double LeastApart = 0.5;
+
     /// <summary>Places nearer than this, millimetres, are one on the sheet.</summary>
     private const double SamePlace = 0.1;
 
@@ -59,7 +62,7 @@ internal static class OverlayViews
             Loops = [.. Loops(seen.A, LineRole.OverlayA), .. Loops(seen.B, LineRole.OverlayB)],
             Hatching = [.. Hatched(seen.Areas.OnlyA, LineRole.OverlayA, Math.PI / 4), .. Hatched(seen.Areas.OnlyB, LineRole.OverlayB, 3 * Math.PI / 4)],
             Edges = centre,
-            Annotations = [.. shown.Select(d => Note(id, d, d == seen.AFromB ? "A" : "B", [.. Places(d, symmetric)], text))],
+            Annotations = [.. shown.Select(d => Note(id, d, d == seen.AFromB ? "A" : "B", OwnPlaces(seen, d, symmetric), text))],
         };
     }
 
@@ -68,6 +71,16 @@ internal static class OverlayViews
 
     private static IEnumerable<HatchedRegion> Hatched(OverlayRegion region, LineRole role, double angle) =>
         region.Pieces.Where(p => p.MeanWidth >= LeastHatched).Select(p => new HatchedRegion(p.Loops) { Role = role, Angle = angle });
+
+    /// <summary>Lines that begin at one corner would be taken for each other: where there are two sides, each has its own.</summary>
+    private static ImmutableArray<(Point2D At, Point2D Nearest)> OwnPlaces(ViewOverlay seen, Deviation d, bool symmetric)
+    {
+        ImmutableArray<(Point2D At, Point2D Nearest)> all = [.. Places(d, symmetric)];
+        return all.Length < 2 || !Meet(seen) ? all : [d == seen.AFromB ? all[0] : all[1]];
+    }
+
+    private static bool Meet(ViewOverlay seen) =>
+        new[] { seen.AFromB.At, seen.AFromB.Nearest }.Any(p => p.DistanceTo(seen.BFromA.At) < LeastApart || p.DistanceTo(seen.BFromA.Nearest) < LeastApart);
 
     private static bool IsTheSame(Deviation one, Deviation other) =>
         one.Shown == other.Shown && one.At.DistanceTo(other.Nearest) < SamePlace && one.Nearest.DistanceTo(other.At) < SamePlace;

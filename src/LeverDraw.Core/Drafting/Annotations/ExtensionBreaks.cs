@@ -14,7 +14,7 @@ internal static class ExtensionBreaks
     private const double Shortest = 1.5;
 
     /// <summary>Of an arrowhead, from its tip: there it may touch the line, which is then what it points at.</summary>
-    private const double Point = 0.25;
+    private const double Point = 0.06;
 
     /// <summary>Sine between line and arrow below which a gap would be as long as the arrow: left whole.</summary>
     private const double Along = 0.4;

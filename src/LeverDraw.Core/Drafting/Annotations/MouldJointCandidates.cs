@@ -24,7 +24,9 @@ internal static class MouldJointCandidates
             (CentredWord Word, Point2D Middle)[] beside = [Beyond(joint.Ahead, ahead, toward), Beyond(joint.Behind, behind, -toward), Beyond(joint.Label.Lines[0], end, outward)];
             (CentredWord Word, Point2D Middle)[] words = [.. beside.Where(w => !w.Word.IsEmpty)];
             bool named = joint.Ahead.Length + joint.Behind.Length > 0;
-            Stroke[] strokes = named ? [new(start, end, StrokeKind.Mark), new(foot, ahead, StrokeKind.Mark), new(foot, behind, StrokeKind.Mark)] : [new(start, end, StrokeKind.Mark)];
+            // Nothing may part the chain line from its letters either.
+            Point2D reach = end + (outward * WordGap);
+            Stroke[] strokes = named ? [new(start, reach, StrokeKind.Mark), new(foot, ahead, StrokeKind.Mark), new(foot, behind, StrokeKind.Mark)] : [new(start, reach, StrokeKind.Mark)];
             Stroke[] heads = named ? [Arrowhead.Back(ahead, toward, style), Arrowhead.Back(behind, -toward, style)] : [];
             all.Add(new Candidate(
                 [.. words.Select(w => w.Word.Box(w.Middle))],

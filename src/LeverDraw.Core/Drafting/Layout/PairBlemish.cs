@@ -18,6 +18,9 @@ internal static class PairBlemish
     /// <summary>So much of an arrowhead, from its back, counts as gone through: at its tip it touches other lines.</summary>
     private const double Body = 0.7;
 
+    /// <summary>From an arrowhead's back, in its lengths, to where another's leader is clear of its tip.</summary>
+    private const double Beyond = 1.2;
+
     /// <summary>Nearer than this, end to end, a leader's shoulder and a dimension line in one line read as one, millimetres.</summary>
     private const double CarriesOn = 8;
 
@@ -106,7 +109,9 @@ internal static class PairBlemish
                 bool extension = ofLeader && line.Kind == StrokeKind.ExtensionLine;
                 if (!(extension || line.Kind is StrokeKind.Leader or StrokeKind.DimensionLine))
                     continue;
-                bool through = axis.IsNear(line, half) && Distance(back, front, line.A, line.B) < half;
+                // Another's leader keeps off the tip too: there it would seem to point at the same.
+                Point2D reach = line.Kind == StrokeKind.Leader ? back + (Arrowhead.Pointing(head) * Beyond) : front;
+                bool through = axis.IsNear(line, half + (reach - front).Length) && Distance(back, reach, line.A, line.B) < half;
                 double atTip = extension ? PlacingCosts.TipAtLine(line.DistanceTo(Arrowhead.Tip(head)), StrokeKind.Feature) : 0;
                 if (!through && atTip == 0)
                     continue;
@@ -142,8 +147,14 @@ internal static class PairBlemish
                     case (StrokeKind.Mark, StrokeKind.ExtensionLine) or (StrokeKind.ExtensionLine, StrokeKind.Mark):
                         onMark |= s.RunsAlong(t, InOneLine);
                         break;
-                    case (StrokeKind.Leader, StrokeKind.ExtensionLine) or (StrokeKind.ExtensionLine, StrokeKind.Leader):
-                        grazes |= !s.Crosses(t) && Distance(s.A, s.B, t.A, t.B) < PlacingCosts.Touching;
+                    case (StrokeKind.Leader, StrokeKind.ExtensionLine):
+                        grazes |= Grazes(s, t);
+                        break;
+                    case (StrokeKind.ExtensionLine, StrokeKind.Leader):
+                        grazes |= Grazes(t, s);
+                        break;
+                    case (StrokeKind.Leader, StrokeKind.Leader) or (StrokeKind.Leader, StrokeKind.Mark) or (StrokeKind.Mark, StrokeKind.Leader):
+                        touches |= !s.Crosses(t) && Distance(s.A, s.B, t.A, t.B) < PlacingCosts.Touching;
                         break;
                     case (StrokeKind.Leader, StrokeKind.DimensionLine) or (StrokeKind.DimensionLine, StrokeKind.Leader):
                         carriesOn |= Continues(s, t);
@@ -158,6 +169,10 @@ internal static class PairBlemish
 
         return (touches ? PlacingCosts.Touches : grazes ? PlacingCosts.Grazes : 0) + (goesOn ? PlacingCosts.OnExtension : 0) + (crosses ? PlacingCosts.SeenAcross : 0) + (carriesOn ? PlacingCosts.CarriedOn : 0) + (onMark ? PlacingCosts.MarkOnExtension : 0);
     }
+
+    /// <summary>A leader or its shoulder that touches an extension line, or crosses it where it bends or ends.</summary>
+    private static bool Grazes(in Stroke leader, in Stroke extension) =>
+        leader.Crosses(extension) ? leader.FromEnd(extension) < PlacingCosts.Touching : Distance(leader.A, leader.B, extension.A, extension.B) < PlacingCosts.Touching;
 
     /// <summary>Two lines in one line, end near end.</summary>
     private static bool Continues(in Stroke a, in Stroke b)

@@ -73,8 +73,8 @@ internal static class PlacingCosts
     /// <summary>A leader's shoulder close along another's lettering, sign or frame, where the view settles.</summary>
     public const double Underlined = 24;
 
-    /// <summary>Nearer than this a leader touches a dimension or extension line, millimetres: some two widths of the line.</summary>
-    public const double Touching = 0.6;
+    /// <summary>Nearer than this a leader touches another's line, millimetres: some three widths of the line.</summary>
+    public const double Touching = 0.9;
 
     /// <summary>A dimension line in one line with another's extension line, where the view settles: one reads as more of the other.</summary>
     public const double OnExtension = 36;

@@ -42,8 +42,9 @@ internal sealed class SheetAttempt
     private readonly double[] _letterings;
     private readonly SheetProspect _prospect;
 
-    public SheetAttempt(SheetContent content, SheetOptions options, PaperRoom room, DrawingScale scale, DraftingStyle style, SheetEase ease, BlockStore store)
+    public SheetAttempt(SheetContent content, SheetOptions options, PaperRoom room, SheetTry wanted, BlockStore store)
     {
+        (DrawingScale scale, DraftingStyle style, SheetEase ease) = wanted;
         (_content, _options, _room, _scale, _style, _ease, _store) = (content, options, room, scale, style, ease, store);
         _field = room.Field;
         _projected = options.Projection == ProjectionMethod.ThirdAngle
@@ -79,7 +80,7 @@ internal sealed class SheetAttempt
         foreach (SheetThrift thrift in SheetThrift.Levels)
         {
             // A scale larger than one that shows small parts well is not worth the least room round the views, where details are larger anyway.
-            if (thrift.Main > Sprawl.Thrifty && _scale.Factor > SheetComposer.GoodScale && _options.Scale is null && _content.Others.Any(v => v.IsDetail))
+            if (thrift.Main > Sprawl.Thrifty && _scale.Factor > SheetTries.GoodScale && _options.Scale is null && _content.Others.Any(v => v.IsDetail))
                 return null;
             if (!_prospect.CouldHold(plain, thrift, _letterings[^1]) || !wanted.Reverse().Any(others => _prospect.CouldHold(others, thrift, _letterings[^1], SheetProspect.Wary)))
                 continue;

@@ -14,12 +14,6 @@ public static class SheetComposer
 {
     private static readonly ImmutableArray<SheetFormat> AutomaticSheets = [IsoSheets.A4, IsoSheets.A3, IsoSheets.A2, IsoSheets.A1];
 
-    /// <summary>Below half size these small parts can no longer be read; a smaller scale has to be asked for.</summary>
-    private const double SmallestAutomatic = 0.5;
-
-    /// <summary>Twice full size shows these parts well.</summary>
-    internal const double GoodScale = 2;
-
     /// <summary>A sheet whose blocks take less of the field looks empty.</summary>
     private const double Empty = 0.3;
 
@@ -32,20 +26,21 @@ public static class SheetComposer
         double least = double.PositiveInfinity;
         PaperRoom[] rooms = [.. sheets.Select(sheet => new PaperRoom(sheet, content, store, hasLarger: sheet != sheets[^1]))];
         // From where the search is likely to end: what is known by then spares most of the smaller papers and larger scales.
-        _ = rooms.Any(room => Tries(room, options).Any(t => new SheetAttempt(content, options, room, t.Scale, t.Style, t.Ease, store).PlaceIfLikely()));
+        _ = rooms.Any(room => SheetTries.On(room, options).Any(t => new SheetAttempt(content, options, room, t, store).PlaceIfLikely()));
         foreach (PaperRoom room in rooms)
         {
             SheetFormat sheet = room.Sheet;
-            foreach ((DrawingScale scale, DraftingStyle style, SheetEase ease) in Tries(room, options))
+            foreach (SheetTry next in SheetTries.On(room, options))
             {
+                DrawingScale scale = next.Scale;
                 // Better crowded at full size than with room to spare below it.
                 if (crowded is not null && scale.Factor < 1)
                     return crowded;
-                var attempt = new SheetAttempt(content, options, room, scale, style, ease, store);
+                var attempt = new SheetAttempt(content, options, room, next, store);
                 if (attempt.Run(out string? reason) is { } plot)
                 {
                     if (attempt.Fill < Empty && room.IsVeryLarge)
-                        return Checked<PlotSheet>.Good(new SheetAttempt(content, options, room, scale, DraftingStyle.Huge, ease, store).Run(out _) ?? plot);
+                        return Checked<PlotSheet>.Good(new SheetAttempt(content, options, room, next with { Style = DraftingStyle.Huge }, store).Run(out _) ?? plot);
                     if (attempt.IsCalm)
                         return Done(plot, content, options, sheet, scale);
                     if (attempt.Ink < least)
@@ -64,29 +59,6 @@ public static class SheetComposer
         return Checked<PlotSheet>.Bad([Fault(content, paper, options.Scale, tried)]);
     }
 
-    /// <summary>The easiest to read first: details enlarged and notes of a good height at the largest scale that allows both, with the sheet's own lettering or the next smaller; on small sheets the smallest lettering before small sections and plain details, and at full size, where the usual one crowds a part no larger than it is, first of all; these only before a scale that no longer shows small parts well. A scale above one that does is not worth smaller lettering as long as that one holds all, and where a larger paper may be taken, that comes before anything less easy to read.</summary>
-    private static IEnumerable<(DrawingScale Scale, DraftingStyle Style, SheetEase Ease)> Tries(PaperRoom room, SheetOptions options)
-    {
-        bool large = room.IsLarge;
-        DraftingStyle[] usual = large ? [DraftingStyle.Large, DraftingStyle.Small] : [DraftingStyle.Small];
-        DraftingStyle[] rest = large || room.HasLarger ? [] : [DraftingStyle.Tiny];
-        SheetEase[][] allEases = room.HasLarger ? [[SheetEase.Full]] : [[SheetEase.Full, SheetEase.SmallNotes], [SheetEase.SmallSections, SheetEase.PlainDetails]];
-        // The second range is the first again in smaller lettering, for the larger scale alone.
-        (double Least, double Below, bool ForScaleAlone)[] ranges = options.Scale is not null
-            ? [(0, double.PositiveInfinity, false)]
-            : room.HasLarger
-                ? [(GoodScale, double.PositiveInfinity, false)]
-                : [(GoodScale, double.PositiveInfinity, false), (GoodScale, double.PositiveInfinity, true), (1, GoodScale, false), (SmallestAutomatic, 1, false)];
-        return from range in ranges
-               from eases in allEases
-               from styles in range.Below > GoodScale || large ? (DraftingStyle[][])[usual, rest] : [rest, usual]
-               from ease in eases
-               from scale in Scales(options).Where(s => s.Factor >= range.Least && s.Factor < range.Below)
-               from style in styles
-               where options.Scale is not null || (scale.Factor > GoodScale && style != usual[0]) == range.ForScaleAlone
-               select (scale, style, ease);
-    }
-
     /// <summary>A reduced scale that nobody asked for is said: these parts are small.</summary>
     private static Checked<PlotSheet> Done(PlotSheet plot, SheetContent content, SheetOptions options, SheetFormat sheet, DrawingScale scale) =>
         Checked<PlotSheet>.Good(plot, scale.Factor < 1 && options.Scale is null ? [DiagnosticCatalogue.DrawnReduced.At(null, null, content.Kind, sheet.Name, scale.Text)] : []);
@@ -96,7 +68,4 @@ public static class SheetComposer
         string why = reasons.Count > 0 ? string.Join("; ", reasons) : "the views and notes need more room";
         return DiagnosticCatalogue.SheetTooSmall.At(null, null, content.Kind, scale is { } s ? paper + " at " + s.Text : paper, why);
     }
-
-    private static IEnumerable<DrawingScale> Scales(SheetOptions options) =>
-        options.Scale is { } fixedScale ? [fixedScale] : DrawingScales.All;
 }

@@ -74,8 +74,8 @@ internal sealed class MechanismPicture
         }
     }
 
-    /// <summary>Centre of the pin: the hole's far side is pressed on it.</summary>
-    public Point2D PinCentre => Point2D.Origin - (Net * (-_gaps.Pivot / 2));
+    /// <summary>Centre of the pin: the lever has been pushed aside until the hole's wall behind it came to bear.</summary>
+    public Point2D PinCentre => Point2D.Origin - (Net * (_gaps.Pivot / 2));
 
     public Point2D AtBed(double along, double height) => Point2D.Origin + (_frame.Bed * along) + (_frame.Up * height);
 
@@ -83,14 +83,14 @@ internal sealed class MechanismPicture
     private Point2D InCrescent(double turn)
     {
         double wide = _gaps.Pivot / 2 * (1 + Math.Cos(turn));
-        return Point2D.Origin - (Vector2D.FromAngle(Net.Angle + turn) * (HoleRadius - (wide / 2)));
+        return Point2D.Origin + (Vector2D.FromAngle(Net.Angle + turn) * (HoleRadius - (wide / 2)));
     }
 
     private double HoleRadius => _linkage.Sizes.Hole.Mid.Millimetres / 2;
 
     private double BackFlange => -PadBack.Reach - _gaps.Groove;
 
-    /// <summary>The way the hole is pushed while the nut drives the iron down: against the pin's side away from it.</summary>
+    /// <summary>The way nut and iron push the lever while the nut drives the iron down.</summary>
     private Vector2D Net
     {
         get

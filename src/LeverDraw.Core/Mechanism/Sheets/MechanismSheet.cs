@@ -77,7 +77,7 @@ public static class MechanismSheet
     {
         ImmutableArray<string> typical = text.Column([.. shares.Select(s => s.Typical)], 4), least = text.Column([.. shares.Select(s => s.Worst.Min)], 4), most = text.Column([.. shares.Select(s => s.Worst.Max)], 4);
         return new SheetTable(
-            "GAPS AND WHAT THEY COST, " + text.Units.Words(),
+            "GAPS AND WHAT THEY COST, " + text.Units.Words() + ", ROUNDED",
             [new(""), new("GAP"), new("TYPICAL", 1), new("LEAST", 1), new("MOST", 1), new("TURNS", 1), new("SHARE", 1), new("0.1 mm MORE\nCOSTS", 1)],
             [.. shares.Select((s, i) => ImmutableArray.Create(Letter(s.Gap), s.Gap.Words().ToUpperInvariant(), typical[i], least[i], most[i], Words.Turns(s.Turns), Words.Percent(s.Share), Words.Turns(s.PerTenth)))]);
     }

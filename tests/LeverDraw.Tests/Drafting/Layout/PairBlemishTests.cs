@@ -86,8 +86,9 @@ public class PairBlemishTests
     // The leader comes from (-20, 0) to its arrow's tip at the origin.
     [Theory]
     [InlineData(-1.5, -3, -1.5, 3, PlacingCosts.HeadOnExtension)]
-    [InlineData(-0.7, -3, -0.7, 3, PlacingCosts.HeadOnExtension + 12)]
-    [InlineData(0.7, -3, 0.7, 3, 12)]
+    [InlineData(-0.7, -3, -0.7, 3, PlacingCosts.HeadOnExtension + 12 + PlacingCosts.Grazes)]
+    [InlineData(0.7, -3, 0.7, 3, 12 + PlacingCosts.Grazes)]
+    [InlineData(-19.5, -3, -19.5, 3, PlacingCosts.Grazes)]
     [InlineData(0, 0, 0, 9, 24 + PlacingCosts.Grazes)]
     [InlineData(1.5, -3, 1.5, 3, 0)]
     [InlineData(-4, -3, -4, 3, 0)]

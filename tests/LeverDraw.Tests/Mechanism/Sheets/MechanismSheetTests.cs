@@ -124,6 +124,23 @@ public sealed class MechanismSheetTests
         Assert.Contains($"{Number(linkage.IronArm.Millimetres)} / {Number(linkage.NutArm.Millimetres)} = {Number(linkage.Lead.Millimetres * linkage.IronArm.Millimetres / linkage.NutArm.Millimetres)}", notes, StringComparison.Ordinal);
     }
 
+    /// <summary>The lever is pushed aside until the hole's wall behind it bears on the pin: the pin stands where the solver has it, and the gap C opens on the other side.</summary>
+    [Theory]
+    [InlineData("late")]
+    [InlineData("rattling")]
+    [InlineData("rare")]
+    public void Picture_OfTheDrivenLever_HasThePinWhereItBears(string setup)
+    {
+        Linkage linkage = DiskProfiles.Setup(setup).Linkage;
+        var picture = new MechanismPicture(linkage, default, DrawnGaps.Of(linkage.Typical));
+        Vector2D pin = picture.PinCentre - Point2D.Origin, hole = linkage.Solver.WithNutAt(linkage.NutMiddle, Drive.Advance)!.Value.Pose.Offset;
+        // The pose says how far the hole's middle stands from the pin's.
+        Assert.True(pin.Unit().Dot(hole.Unit()) < -0.99, $"{pin} {hole}");
+        // Nut and iron push it back and up: the pin bears in front and below.
+        Assert.True(pin.X > 0 && pin.Y < 0);
+        Assert.True((picture.PlacesIn(Gap.Pivot)[0] - Point2D.Origin).Unit().Dot(pin.Unit()) < -0.99);
+    }
+
     /// <summary>An iron 1 mm thicker than the plane's own costs turns, and nothing is worn: the sheet names it.</summary>
     [Fact]
     public void Mechanism_OfAThickIron_SaysWhatIsNewAboutNewParts()

@@ -73,6 +73,8 @@ internal static class SectionFindings
         ThinSection[] all =
         [
             new("arms' thickness", LeverFields.ArmThickness, sizes[LeverFields.ArmThickness].Nominal),
+            // Tapered arms come down to the finished pads' thickness: the stock stands on the pads alone.
+            .. casting.Shape.Forms.Arms == LeverFields.Tapered ? [new("arms' thickness at the pads", LeverFields.ArmThickness, casting.Finished.Sizes[LeverFields.PadThickness].Nominal)] : Array.Empty<ThinSection>(),
             new("pads' thickness as cast", LeverFields.PadThickness, sizes[LeverFields.PadThickness].Nominal),
             new("tongue's thickness as cast", LeverFields.TongueThickness, sizes[LeverFields.TongueThickness].Nominal),
         ];

@@ -22,7 +22,7 @@ internal static class CastingNotes
             FoundrySheetWords.Contraction(plan.Rates, plan.Metal) + ".",
             "M: MACHINED, WITH STOCK PER FACE" + Stock(profile.Values, plan, text) + "; REST AS CAST.",
             CommonNotes.Blends(casting.Shape, text),
-            .. Tapered(casting),
+            .. CommonNotes.Tapered(casting.Shape, text),
             CommonNotes.Draft(casting, draft),
             .. plan.Process == MouldingProcess.Investment ? [] : new[] { CommonNotes.Joint(parting, casting) },
             CommonNotes.Gate(casting.Shape),
@@ -55,12 +55,6 @@ internal static class CastingNotes
         return StockPlan.GradeOf(values, plan.Metal, plan.Process) is { } grade
             ? " BY ISO 8062-3:2007 RMAG " + grade + ", AT LEAST " + text.Number(plan.Required) + " LEFT" + (plan.Process.Allowances(plan.Metal)?.Certainty == Certainty.Solid ? "" : " (ONE SOURCE)")
             : "";
-    }
-
-    private static IEnumerable<string> Tapered(CastingLever casting)
-    {
-        if (casting.Shape.Forms.Arms == LeverFields.Tapered)
-            yield return "ARMS TAPER STRAIGHT FROM THE LEVEL SHOWN TO THE THICKNESS SHOWN AT THE TOP OF THE PAD.";
     }
 
     private static string Tolerance(IFieldValues values, FoundryPlan plan, bool inTable)

@@ -28,6 +28,13 @@ internal static class CommonNotes
             : shape.Fork.ShoulderFillet is null ? "" : " SHOULDERS' LEVEL: WHERE FILLETS LEAVE HEAD.";
     }
 
+    /// <summary>Where a tapered arm's thickness holds: in the view its level would share a line with the thickness.</summary>
+    public static IEnumerable<string> Tapered(Lever shape, DimensionText text)
+    {
+        if (shape.Forms.Arms == LeverFields.Tapered)
+            yield return "ARMS TAPER STRAIGHT FROM THEIR THICKNESS, " + text.Number(LeverArmAnnotations.ThicknessLevel(shape)) + " BELOW AXIS, TO THE THICKNESS SHOWN AT PADS' TOP.";
+    }
+
     public static string Draft(FoundryState state, PatternDraft draft)
     {
         if (state.Plan.Process == MouldingProcess.Investment)

@@ -58,7 +58,7 @@ internal sealed class FoundryViews
             LeverNoseDetail.Mark(_shape), LeverPadDetail.Mark(_shape),
             .. SideFaces(), .. HoleToCome(), .. _joint.ThroughSideView(_shape),
         ];
-        return View("side", null, seen, [.. LeverSideAnnotations.Of(_shape, _text, levelNoted: false).Where(a => _tongueView || a is not ViewArrow), .. _joint.InSideView(_shape), StockMarks.Gate(_shape)], extra);
+        return View("side", null, seen, [.. LeverSideAnnotations.Of(_shape, _text, curveNoted: false).Where(a => _tongueView || a is not ViewArrow), .. _joint.InSideView(_shape), StockMarks.Gate(_shape)], extra);
     }
 
     public ImmutableArray<ViewSource> Others()

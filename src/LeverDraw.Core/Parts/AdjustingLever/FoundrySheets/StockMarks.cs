@@ -53,9 +53,13 @@ internal static class StockMarks
     {
         SideFeatures side = shape.Side;
         Interval? mark = MarkProud.OnArmBetween(shape);
-        Edge[] back = [.. side.Edges.Where(e => e.Name.StartsWith("head-left", StringComparison.Ordinal)).Select(e => e.Edge)];
-        IEnumerable<Point2D> onArm = new[] { 0.3, 0.5, 0.15 }.Select(side.ArmFaceLeft.PointAt).Where(p => mark is not { } m || p.Y > m.To + FromMark || p.Y < m.From - FromMark);
-        return new LeaderNote("gate", 0, new Label(["GATE"]), [.. back.SelectMany(e => new[] { e.PointAt(0.5), e.PointAt(0.3), e.PointAt(0.7) }), .. onArm]);
+        IEnumerable<SurfacePoint> onHead = side.Edges.Where(e => e.Name.StartsWith("head-left", StringComparison.Ordinal)).SelectMany(e => new[] { 0.5, 0.3, 0.7 }.Select(at => On(e.Edge, at)));
+        IEnumerable<SurfacePoint> onArm = new[] { 0.3, 0.5, 0.15 }.Select(at => On(side.ArmFaceLeft, at)).Where(p => mark is not { } m || p.At.Y > m.To + FromMark || p.At.Y < m.From - FromMark);
+        SurfacePoint[] places = [.. onHead, .. onArm];
+        return new LeaderNote("gate", 0, new Label(["GATE"]), [.. places.Select(p => p.At)]) { Outward = [.. places.Select(p => p.Outward)] };
+
+        // The outline has its metal on the left.
+        static SurfacePoint On(Edge edge, double at) => new(edge.PointAt(at), -edge.TangentAt(at).Unit().Left);
     }
 
     private static IEnumerable<Annotation> Mark(string name, Length stock, DimensionText text, ImmutableArray<Point2D> targets, ImmutableArray<Vector2D> outward = default)

@@ -50,7 +50,7 @@ public static class FinishedLeverSheet
         var text = new DimensionText(ShownUnits.Millimetres);
         IEnumerable<Annotation> said =
         [
-            .. LeverForkAnnotations.Of(lever, text), .. LeverSideAnnotations.Of(lever, text, levelNoted: true), .. LeverSection.Annotations(lever, text),
+            .. LeverForkAnnotations.Of(lever, text), .. LeverSideAnnotations.Of(lever, text, curveNoted: true), .. LeverSection.Annotations(lever, text),
             .. LeverNoseDetail.Of(lever, text).Annotations, .. LeverPadDetail.Of(lever, text).Annotations,
         ];
         if (LeverTongueView.IsNeeded(lever))
@@ -60,7 +60,7 @@ public static class FinishedLeverSheet
 
     private static ViewSource Side(Lever lever, DimensionText text)
     {
-        ViewSource side = Of("side", null, LeverViews.Side(lever), LeverSideAnnotations.Of(lever, text, levelNoted: true));
+        ViewSource side = Of("side", null, LeverViews.Side(lever), LeverSideAnnotations.Of(lever, text, curveNoted: true));
         return side with { Edges = [.. side.Edges, LeverNoseDetail.Mark(lever), LeverPadDetail.Mark(lever)] };
     }
 

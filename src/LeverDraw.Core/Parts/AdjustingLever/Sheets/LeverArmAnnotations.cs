@@ -27,8 +27,8 @@ internal static class LeverArmAnnotations
     public static Length ThicknessLevel(Lever lever) =>
         Length.FromMillimetres(-Station(lever, lever.Sizes[LeverFields.ArmThickness].Millimetres / 2).Left.Y);
 
-    /// <param name="levelNoted">The level of a tapered arm's thickness stands in the notes, since in the view it would share a line with the thickness; so does how a curved arm's mid-line lies.</param>
-    public static IEnumerable<Annotation> Of(Lever lever, DimensionText text, bool levelNoted)
+    /// <param name="curveNoted">How a curved arm's mid-line lies stands in the notes.</param>
+    public static IEnumerable<Annotation> Of(Lever lever, DimensionText text, bool curveNoted)
     {
         SideFeatures side = lever.Side;
         SizeValue length = lever.Sizes[LeverFields.ArmLength];
@@ -43,21 +43,15 @@ internal static class LeverArmAnnotations
             double free = Math.Max(0, side.ArmRight.Y - side.PadTop);
             yield return across with { Slide = BesideMark(lever, -free * 0.8, -free * 0.15) };
         }
-        else if (lever.Forms.Arms == LeverFields.Tapered)
-        {
-            yield return across with { Sides = default };
-            Length level = ThicknessLevel(lever);
-            if (!levelNoted)
-                yield return new LinearDimension("arms.thickness_level", level.Millimetres, text.Reference(level), Point2D.Origin, left, LinearDimension.Upright) { Sides = DimensionSides.Left };
-        }
         else
         {
-            yield return side.ArmMidline is ArcEdge ? across with { Sides = default } : across;
+            // A tapered arm's thickness holds at one level, which the notes say; a curved arm's across its own slant.
+            yield return lever.Forms.Arms == LeverFields.Tapered || side.ArmMidline is ArcEdge ? across with { Sides = default } : across;
         }
 
         if (side.ArmMidline is ArcEdge midline)
         {
-            foreach (Annotation annotation in Curve(lever, text, midline, levelNoted))
+            foreach (Annotation annotation in Curve(lever, text, midline, curveNoted))
                 yield return annotation;
         }
     }
@@ -66,7 +60,12 @@ internal static class LeverArmAnnotations
     {
         SideFeatures side = lever.Side;
         Length shift = Length.FromMillimetres(Math.Abs(side.PadCentre.X));
-        yield return new LinearDimension(PadShift, shift.Millimetres, text.Size(shift), Point2D.Origin, side.PadCentre, 0) { OnlyOutside = true };
+        yield return new LinearDimension(PadShift, shift.Millimetres, text.Size(shift), Point2D.Origin, side.PadCentre, 0)
+        {
+            OnlyOutside = true,
+            // Below the pads stands the mould's joint on the foundry's sheets.
+            Better = noted ? DimensionSides.Both : DimensionSides.Left,
+        };
         Label radius = text.Reference(Length.FromMillimetres(midline.Radius), "R");
         string[] words = noted ? ["MID-LINE"] : ["MID-LINE, CENTRE", "LEVEL WITH PAD TOP"];
         yield return new RadiusDimension("arms.midline_radius", midline.Radius, radius with { Lines = [.. radius.Stacked().Lines, .. words] }, [midline.Trimmed(0.55, 0.75)]);

@@ -10,11 +10,11 @@ namespace LeverDraw.Parts.AdjustingLever.Sheets;
 /// <summary>What the side view says: everything seen along the pin, but for nose and pads, which have details of their own.</summary>
 internal static class LeverSideAnnotations
 {
-    /// <param name="levelNoted">The level of a tapered arm's thickness, and how a curved arm's mid-line lies, stand in the notes.</param>
-    public static ImmutableArray<Annotation> Of(Lever lever, DimensionText text, bool levelNoted)
+    /// <param name="curveNoted">How a curved arm's mid-line lies stands in the notes.</param>
+    public static ImmutableArray<Annotation> Of(Lever lever, DimensionText text, bool curveNoted)
     {
         var all = ImmutableArray.CreateBuilder<Annotation>();
-        all.AddRange(LeverArmAnnotations.Of(lever, text, levelNoted));
+        all.AddRange(LeverArmAnnotations.Of(lever, text, curveNoted));
         all.AddRange(Head(lever, text));
         all.AddRange(Tongue(lever, text));
         return all.ToImmutable();

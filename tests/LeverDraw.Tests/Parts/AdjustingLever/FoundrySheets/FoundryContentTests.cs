@@ -217,7 +217,7 @@ public sealed partial class FoundryContentTests
     {
         Profile profile = ShippedFoundrySheetsTests.Chosen("smallest", "grey-iron", "green-sand");
         string note = Assert.Single(SheetMaker.Content(profile, new SheetOptions(), "casting").Notes, n => n.Contains("THINNER THAN", StringComparison.Ordinal));
-        Assert.Equal("THINNER THAN THE 4 mm THAT GREY IRON USUALLY FILLS BY HAND-MOULDED GREEN SAND (DESIGN GUIDELINES, WEAK): ARMS' THICKNESS 2.8, PADS' THICKNESS AS CAST 3.45. POUR HOT.", note);
+        Assert.Equal("THINNER THAN THE 4 mm THAT GREY IRON USUALLY FILLS BY HAND-MOULDED GREEN SAND (DESIGN GUIDELINES, WEAK): ARMS' THICKNESS 2.8, ARMS' THICKNESS AT THE PADS 2.45, PADS' THICKNESS AS CAST 3.45. POUR HOT.", note);
     }
 
     /// <summary>M stands where there is stock to take off: off the finished outline by its 0.5 mm, never on the neck of a bulb or another as-cast face.</summary>
