@@ -59,7 +59,7 @@ public sealed class Candidate
     internal double BlemishIn(ViewField field)
     {
         if (double.IsNaN(_seen))
-            _seen = Blemish + field.SeenCostOf(Strokes) + (PairBlemish.IsLeader(Strokes) ? field.TipCostOf(Heads) : 0);
+            _seen = Blemish + field.SeenCostOf(Strokes) + (HeadBlemish.IsLeader(Strokes) ? field.TipCostOf(Heads) : 0);
         return _seen;
     }
 }

@@ -97,7 +97,7 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
     private double Blemish(PlaceSet set, int rank, ref PlaceFindings found)
     {
         if (double.IsNaN(found.Blemish))
-            found.Blemish = set.BlemishAt(rank) + field.SeenCostOf(Shape.Strokes) + (PairBlemish.IsLeader(Shape.Strokes) ? field.TipCostOf(Shape.Heads) : 0);
+            found.Blemish = set.BlemishAt(rank) + field.SeenCostOf(Shape.Strokes) + (HeadBlemish.IsLeader(Shape.Strokes) ? field.TipCostOf(Shape.Heads) : 0);
         return found.Blemish;
     }
 

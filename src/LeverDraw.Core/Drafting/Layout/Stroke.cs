@@ -110,4 +110,26 @@ public readonly struct Stroke
 
     /// <summary>Distance to the left of the stroke's line.</summary>
     private double Side(Point2D p) => (_ux * (p.Y - A.Y)) - (_uy * (p.X - A.X));
+
+    /// <summary>Between the nearest points of two lines, each given by its ends.</summary>
+    public static double Distance(Point2D a, Point2D b, Point2D c, Point2D d)
+    {
+        Vector2D u = b - a, v = d - c;
+        double turn = u.Cross(v);
+        if (turn != 0)
+        {
+            double s = (c - a).Cross(v) / turn, t = (c - a).Cross(u) / turn;
+            if (s is >= 0 and <= 1 && t is >= 0 and <= 1)
+                return 0;
+        }
+
+        return Math.Min(Math.Min(FromPoint(a, c, d), FromPoint(b, c, d)), Math.Min(FromPoint(c, a, b), FromPoint(d, a, b)));
+    }
+
+    private static double FromPoint(Point2D p, Point2D a, Point2D b)
+    {
+        Vector2D along = b - a;
+        double share = Math.Clamp((p - a).Dot(along) / along.Dot(along), 0, 1);
+        return p.DistanceTo(a + (along * share));
+    }
 }

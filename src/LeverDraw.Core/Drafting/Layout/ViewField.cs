@@ -1,10 +1,9 @@
-using LeverDraw.Drafting.Annotations;
 using LeverDraw.Geometry;
 
 namespace LeverDraw.Drafting.Layout;
 
 /// <summary>The view's own ink, for collision tests, in the block's paper millimetres. A plain grid keeps the tests short. Holds no state of a question: any number of threads may ask.</summary>
-public sealed class ViewField
+public sealed partial class ViewField
 {
     private const double CellSize = 6;
 
@@ -97,96 +96,6 @@ public sealed class ViewField
         {
             // One that runs along a line is asked for nothing else; a longer one might first be found to do that.
             cost += Math.Min(CostOf(stroke, crossingsOnly: true), PlacingCosts.AlongFeature);
-        }
-
-        return cost;
-    }
-
-    /// <summary>What leaders cost besides among the view's own ink, where the view settles: outlines crossed, and section lines at a slant that hides the leader among them.</summary>
-    internal double SeenCostOf(ReadOnlySpan<Stroke> strokes)
-    {
-        double cost = 0;
-        foreach (ref readonly Stroke stroke in strokes)
-        {
-            if (stroke.Kind == StrokeKind.Leader && stroke.Bounds.Inflated(1e-6).Overlaps(_reach))
-                cost += SeenCostOf(stroke);
-        }
-
-        return cost;
-    }
-
-    private double SeenCostOf(in Stroke leader)
-    {
-        const double Between = 3;
-        double cost = 0;
-        bool along = false;
-        (int c0, int r0, int c1, int r1) = CellsOf(leader.Bounds);
-        for (int r = r0; r <= r1; r++)
-        {
-            for (int c = c0; c <= c1; c++)
-            {
-                foreach (int i in Cell(c, r))
-                {
-                    ref readonly Stroke other = ref _strokes[i];
-                    // One that stands in several of the cells counts in the first of them.
-                    if (c != Math.Max(c0, _firstCells[i].Column) || r != Math.Max(r0, _firstCells[i].Row))
-                        continue;
-                    if (other.Kind == StrokeKind.Feature && leader.Crosses(other))
-                        cost += PlacingCosts.SeenOverFeature + (other.Length > PlacingCosts.Corner && other.FromEnd(leader) < PlacingCosts.Corner ? PlacingCosts.ThroughCorner : 0);
-                    else if (other.Kind == StrokeKind.Lining)
-                    {
-                        along |= leader.SineTo(other) < PlacingCosts.AlongLiningSine && leader.RunsBeside(other, Between);
-                        if (leader.Crosses(other))
-                            cost += PlacingCosts.SeenAmongLining(leader, other);
-                    }
-                }
-            }
-        }
-
-        return cost + (along ? PlacingCosts.AlongLining : 0);
-    }
-
-    /// <summary>What leaders' tips cost that lie where another line of the view begins or passes, where the view settles.</summary>
-    /// <param name="heads">The backs of their arrowheads.</param>
-    internal double TipCostOf(ReadOnlySpan<Stroke> heads)
-    {
-        double cost = 0;
-        foreach (ref readonly Stroke head in heads)
-            cost += TipCostOf(Arrowhead.Tip(head));
-        return cost;
-    }
-
-    private double TipCostOf(Point2D tip)
-    {
-        const double Across = 0.5;
-        var round = new Box2D(tip.X, tip.Y, tip.X, tip.Y).Inflated(PlacingCosts.TipClear);
-        if (!round.Overlaps(_reach))
-            return 0;
-        (int c0, int r0, int c1, int r1) = CellsOf(round);
-        int own = -1;
-        double nearest = double.PositiveInfinity, cost = 0;
-        for (int r = r0; r <= r1; r++)
-        {
-            for (int c = c0; c <= c1; c++)
-            {
-                foreach (int i in Cell(c, r))
-                {
-                    if (_strokes[i].Kind == StrokeKind.Feature && _strokes[i].DistanceTo(tip) is var distance && distance < nearest)
-                        (own, nearest) = (i, distance);
-                }
-            }
-        }
-
-        for (int r = r0; r <= r1 && own >= 0; r++)
-        {
-            for (int c = c0; c <= c1; c++)
-            {
-                foreach (int i in Cell(c, r))
-                {
-                    if (_strokes[i].Kind != StrokeKind.Lining && _strokes[i].SineTo(_strokes[own]) > Across)
-                        cost = Math.Max(cost, PlacingCosts.TipAtLine(_strokes[i].DistanceTo(tip), _strokes[i].Kind));
-                }
-            }
         }
 
         return cost;

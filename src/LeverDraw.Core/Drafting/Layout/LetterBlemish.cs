@@ -1,0 +1,62 @@
+using LeverDraw.Geometry;
+
+namespace LeverDraw.Drafting.Layout;
+
+/// <summary>Lettering that reads as another's: in a row with it, over its leader's shoulder, at the end of its line.</summary>
+internal static class LetterBlemish
+{
+    /// <summary>Between boxes of lettering, in heights of the lower of the two: with the clearance inside the boxes some two heights of the letters.</summary>
+    private const double RowGap = 0.75;
+
+    /// <summary>Share of the lower box's height over which the two stand side by side, from which they are in one row.</summary>
+    private const double OneRow = 0.4;
+
+    /// <summary>How nearly one piece of lettering reads on into another: 0 where they are not in one row or far enough apart, 1 where they touch.</summary>
+    public static double Nearness(in OrientedBox a, in OrientedBox b)
+    {
+        double low = 2 * Math.Min(a.HalfHeight, b.HalfHeight), gap = RowGap * low;
+        Vector2D between = b.Centre - a.Centre, along = a.Along;
+        double reach = a.HalfLength + b.HalfLength + gap;
+        if (Math.Abs(between.X) > reach + low || Math.Abs(between.Y) > reach + low || Math.Abs(along.Cross(b.Along)) > 0.02)
+            return 0;
+        double beside = a.HalfHeight + b.HalfHeight - Math.Abs(along.Cross(between));
+        double apart = Math.Abs(along.Dot(between)) - a.HalfLength - b.HalfLength;
+        return beside < OneRow * low || apart >= gap ? 0 : 1 - (Math.Max(0, apart) / gap);
+    }
+
+    /// <summary>A letter or sign that stands by itself so near to the end of another's line that this seems to point at it.</summary>
+    public static bool IsAt(ReadOnlySpan<Stroke> lines, ReadOnlySpan<Stroke> its, ReadOnlySpan<OrientedBox> letter)
+    {
+        const double Near = 2;
+        if (letter.Length != 1 || !its.IsEmpty)
+            return false;
+        OrientedBox round = letter[0].Inflated(Near);
+        foreach (ref readonly Stroke line in lines)
+        {
+            if (round.Meets(line.A, line.B))
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>A leader's shoulder close over or under another's lettering, a sign or a frame, and along half of it: it seems to belong to it.</summary>
+    public static bool Underlines(ReadOnlySpan<Stroke> lines, ReadOnlySpan<OrientedBox> texts)
+    {
+        const double Close = 1;
+        foreach (ref readonly Stroke line in lines)
+        {
+            if (line.Kind != StrokeKind.Leader || line.A.Y != line.B.Y)
+                continue;
+            foreach (ref readonly OrientedBox text in texts)
+            {
+                Box2D box = text.Bounds;
+                double shared = Math.Min(line.Bounds.MaxX, box.MaxX) - Math.Max(line.Bounds.MinX, box.MinX);
+                if (shared > Math.Min(box.Width, line.Bounds.Width) / 2 && line.A.Y > box.MinY - Close && line.A.Y < box.MaxY + Close)
+                    return true;
+            }
+        }
+
+        return false;
+    }
+}

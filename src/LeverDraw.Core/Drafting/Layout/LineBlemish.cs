@@ -1,0 +1,69 @@
+using LeverDraw.Geometry;
+
+namespace LeverDraw.Drafting.Layout;
+
+/// <summary>Lines that touch, carry on or cross each other so that one reads as part of the other.</summary>
+internal static class LineBlemish
+{
+    /// <summary>Nearer than this, end to end, a leader's shoulder and a dimension line in one line read as one, millimetres.</summary>
+    private const double CarriesOn = 8;
+
+    /// <summary>Leaders that cross a dimension line, only just touch it, or whose shoulder carries it on; dimension lines and cutting planes' ends in one line with an extension line: each once.</summary>
+    public static double Between(ReadOnlySpan<Stroke> strokes, Candidate b)
+    {
+        const double InOneLine = 0.4;
+        bool touches = false, grazes = false, onMark = false, goesOn = false, crosses = false, carriesOn = false;
+        foreach (ref readonly Stroke s in strokes)
+        {
+            if (!s.Bounds.Inflated(CarriesOn).Overlaps(b.Bounds))
+                continue;
+            foreach (ref readonly Stroke t in b.Strokes.AsSpan())
+            {
+                if (!s.IsNear(t, CarriesOn))
+                    continue;
+                switch (s.Kind, t.Kind)
+                {
+                    case (StrokeKind.DimensionLine, StrokeKind.ExtensionLine):
+                        goesOn |= s.RunsAlong(t, InOneLine);
+                        break;
+                    case (StrokeKind.ExtensionLine, StrokeKind.DimensionLine):
+                        goesOn |= t.RunsAlong(s, InOneLine);
+                        break;
+                    case (StrokeKind.Mark, StrokeKind.ExtensionLine) or (StrokeKind.ExtensionLine, StrokeKind.Mark):
+                        onMark |= s.RunsAlong(t, InOneLine);
+                        break;
+                    case (StrokeKind.Leader, StrokeKind.ExtensionLine):
+                        grazes |= Grazes(s, t);
+                        break;
+                    case (StrokeKind.ExtensionLine, StrokeKind.Leader):
+                        grazes |= Grazes(t, s);
+                        break;
+                    case (StrokeKind.Leader, StrokeKind.Leader) or (StrokeKind.Leader, StrokeKind.Mark) or (StrokeKind.Mark, StrokeKind.Leader):
+                        touches |= !s.Crosses(t) && Stroke.Distance(s.A, s.B, t.A, t.B) < PlacingCosts.Touching;
+                        break;
+                    case (StrokeKind.Leader, StrokeKind.DimensionLine) or (StrokeKind.DimensionLine, StrokeKind.Leader):
+                        carriesOn |= Continues(s, t);
+                        if (s.Crosses(t))
+                            crosses = true;
+                        else
+                            touches |= Stroke.Distance(s.A, s.B, t.A, t.B) < PlacingCosts.Touching;
+                        break;
+                }
+            }
+        }
+
+        return (touches ? PlacingCosts.Touches : grazes ? PlacingCosts.Grazes : 0) + (goesOn ? PlacingCosts.OnExtension : 0) + (crosses ? PlacingCosts.SeenAcross : 0) + (carriesOn ? PlacingCosts.CarriedOn : 0) + (onMark ? PlacingCosts.MarkOnExtension : 0);
+    }
+
+    /// <summary>A leader or its shoulder that touches an extension line, or crosses it where it bends or ends.</summary>
+    private static bool Grazes(in Stroke leader, in Stroke extension) =>
+        leader.Crosses(extension) ? leader.FromEnd(extension) < PlacingCosts.Touching : Stroke.Distance(leader.A, leader.B, extension.A, extension.B) < PlacingCosts.Touching;
+
+    /// <summary>Two lines in one line, end near end.</summary>
+    private static bool Continues(in Stroke a, in Stroke b)
+    {
+        Vector2D along = (a.B - a.A).Unit();
+        Vector2D from = b.A - a.A, to = b.B - a.A;
+        return Math.Abs(along.Cross(from)) < PlacingCosts.Touching && Math.Abs(along.Cross(to)) < PlacingCosts.Touching;
+    }
+}
