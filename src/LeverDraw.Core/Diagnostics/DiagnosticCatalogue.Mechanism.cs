@@ -30,6 +30,11 @@ public static partial class DiagnosticCatalogue
         "Parts that move in each other have some: measure both again, unworn against worn, and check which of them the setup names.",
         "a measured pin that is larger than its hole", ["The hole on pin", "-0.22 mm", "-0.14 mm"]);
 
+    public static DiagnosticKind PadsJam { get; } = new("LD445", Severity.Warning, "tilted pads fill the groove",
+        "Tilted, the pads fill the nut's groove when it stands {0} back or {1} forward of mid-travel, before its travel of {2} ends.",
+        "Crown the pads rounder (nearer half their thickness), or widen the groove: the nut binds there.",
+        "pads with wide crowns in a close groove", ["3.4 mm", "3.5 mm", "8 mm"]);
+
     private static ImmutableArray<DiagnosticKind> Mechanism() =>
-        [TongueNotReached, PadsNotReached, ThinLand, PinNotGiven, NoRoom];
+        [TongueNotReached, PadsNotReached, ThinLand, PinNotGiven, NoRoom, PadsJam];
 }

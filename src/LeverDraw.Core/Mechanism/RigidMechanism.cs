@@ -26,6 +26,10 @@ internal sealed class RigidMechanism(LeverContacts contacts, double groove, doub
 
     private const double Sharp = 1e-12;
 
+    /// <summary>What a pose leaves between the pads and the groove's faces, mm: tilted, pads of a wide crown grow wider. Below zero they jam. Null when no pad stands between the flanges.</summary>
+    public double? GrooveLeft(LeverPose pose) =>
+        contacts.PadFront(pose) is { } front && contacts.PadBack(pose) is { } back ? groove - front.Reach - back.Reach : null;
+
     /// <summary>The state in which the nut, driving so, stands at a place; null when the lever meets no flange or no slot there.</summary>
     public DrivenState? WithNutAt(double nut, Drive drive) => Find(drive, s => s.Nut - nut);
 

@@ -6,7 +6,7 @@ namespace LeverDraw.Mechanism;
 /// <summary>How the mechanism works at one place of the nut's travel, by the exact solution.</summary>
 /// <param name="Nut">From mid-travel, along the stud; positive toward the toe, which draws the iron back.</param>
 /// <param name="Turn">Of the lever from its arms standing square to the stud.</param>
-/// <param name="IdleTurns">Null when the lever loses flange or slot there; negative when it binds.</param>
+/// <param name="IdleTurns">Null when the lever loses flange or slot there; negative when it binds: tilted pads may fill the groove although other gaps are open.</param>
 /// <param name="PerTurn">Of the iron along the bed.</param>
 public sealed record TravelPoint(Length Nut, Angle? Turn, double? IdleTurns, Length? PerTurn, Length? DepthPerTurn)
 {
@@ -31,6 +31,9 @@ public sealed record TravelPoint(Length Nut, Angle? Turn, double? IdleTurns, Len
         double? idle = linkage.Solver.IdleAt(linkage.NutMiddle + nut);
         if (linkage.Solver.WithNutAt(linkage.NutMiddle + nut, Drive.Advance) is not { } state)
             return new TravelPoint(Length.FromMillimetres(nut), null, null, null, null);
+        // What other gaps are open does not help pads that no longer go into the groove.
+        if (linkage.Solver.GrooveLeft(state.Pose) is < 0 and var jam)
+            idle = Math.Min(idle ?? jam, jam);
         Length perTurn = linkage.Lead * state.Ratio;
         return new TravelPoint(Length.FromMillimetres(nut), Angle.FromRadians(state.Pose.Turn), idle / linkage.Lead.Millimetres, perTurn, perTurn * Math.Sin(linkage.Assembly.Plane.BedAngle.Radians));
     }

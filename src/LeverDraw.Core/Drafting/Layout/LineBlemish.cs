@@ -8,11 +8,13 @@ internal static class LineBlemish
     /// <summary>Nearer than this, end to end, a leader's shoulder and a dimension line in one line read as one, millimetres.</summary>
     private const double CarriesOn = 8;
 
-    /// <summary>Leaders that cross a dimension line, only just touch it, or whose shoulder carries it on; dimension lines and cutting planes' ends in one line with an extension line: each once.</summary>
+    /// <summary>Off each other by less, lines at one slant are in one line, millimetres.</summary>
+    private const double InOneLine = 0.4;
+
+    /// <summary>Leaders that cross a dimension line, only just touch it, or whose shoulder carries it on; dimension lines in one line with an extension line: each once.</summary>
     public static double Between(ReadOnlySpan<Stroke> strokes, Candidate b)
     {
-        const double InOneLine = 0.4;
-        bool touches = false, grazes = false, onMark = false, goesOn = false, crosses = false, carriesOn = false;
+        bool touches = false, grazes = false, goesOn = false, crosses = false, carriesOn = false;
         foreach (ref readonly Stroke s in strokes)
         {
             if (!s.Bounds.Inflated(CarriesOn).Overlaps(b.Bounds))
@@ -28,9 +30,6 @@ internal static class LineBlemish
                         break;
                     case (StrokeKind.ExtensionLine, StrokeKind.DimensionLine):
                         goesOn |= t.RunsAlong(s, InOneLine);
-                        break;
-                    case (StrokeKind.Mark, StrokeKind.ExtensionLine) or (StrokeKind.ExtensionLine, StrokeKind.Mark):
-                        onMark |= s.RunsAlong(t, InOneLine);
                         break;
                     case (StrokeKind.Leader, StrokeKind.ExtensionLine):
                         grazes |= Grazes(s, t);
@@ -52,8 +51,27 @@ internal static class LineBlemish
             }
         }
 
-        return (touches ? PlacingCosts.Touches : grazes ? PlacingCosts.Grazes : 0) + (goesOn ? PlacingCosts.OnExtension : 0) + (crosses ? PlacingCosts.SeenAcross : 0) + (carriesOn ? PlacingCosts.CarriedOn : 0) + (onMark ? PlacingCosts.MarkOnExtension : 0);
+        return (touches ? PlacingCosts.Touches : grazes ? PlacingCosts.Grazes : 0) + (goesOn ? PlacingCosts.OnExtension : 0) + (crosses ? PlacingCosts.SeenAcross : 0) + (carriesOn ? PlacingCosts.CarriedOn : 0);
     }
+
+    /// <summary>Cutting planes' ends, and other marks, on another's extension line.</summary>
+    public static double OfMarks(ReadOnlySpan<Stroke> strokes, Candidate b)
+    {
+        if (!IsMark(strokes) && !IsMark(b.Strokes))
+            return 0;
+        foreach (ref readonly Stroke s in strokes)
+        {
+            foreach (ref readonly Stroke t in b.Strokes.AsSpan())
+            {
+                if ((s.Kind, t.Kind) is (StrokeKind.Mark, StrokeKind.ExtensionLine) or (StrokeKind.ExtensionLine, StrokeKind.Mark) && s.RunsAlong(t, InOneLine))
+                    return PlacingCosts.MarkOnExtension;
+            }
+        }
+
+        return 0;
+    }
+
+    private static bool IsMark(ReadOnlySpan<Stroke> strokes) => !strokes.IsEmpty && strokes[0].Kind == StrokeKind.Mark;
 
     /// <summary>A leader or its shoulder that touches an extension line, or crosses it where it bends or ends.</summary>
     private static bool Grazes(in Stroke leader, in Stroke extension) =>

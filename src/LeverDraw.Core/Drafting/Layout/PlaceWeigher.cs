@@ -83,6 +83,12 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
                 cost += Noted(i, Rows * RowBlemish.Between(span, other.Span));
         }
 
+        for (int i = 0; MindsRows && i < chosen.Length && cost < limit; i++)
+        {
+            if (i != self && chosen[i] is { } other)
+                cost += Noted(i, LineBlemish.OfMarks(Shape.Strokes, other));
+        }
+
         // Blemishes take longest to find: asked for last.
         for (int i = 0; settling && i < chosen.Length && cost < limit; i++)
         {
@@ -175,7 +181,7 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
     {
         ref double price = ref _pairs.Price(i, a, j, b);
         if (double.IsNaN(price))
-            price = PairCost.Between(a, b) + (MindsRows ? Rows * RowBlemish.Between(a.Span, b.Span) : 0) + (settling ? PairBlemish.Between(a, b) : 0);
+            price = PairCost.Between(a, b) + (MindsRows ? (Rows * RowBlemish.Between(a.Span, b.Span)) + LineBlemish.OfMarks(a.Strokes, b) : 0) + (settling ? PairBlemish.Between(a, b) : 0);
         return price;
     }
 

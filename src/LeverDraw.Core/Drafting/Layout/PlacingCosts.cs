@@ -79,7 +79,7 @@ internal static class PlacingCosts
     /// <summary>A dimension line in one line with another's extension line, where the view settles: one reads as more of the other.</summary>
     public const double OnExtension = 36;
 
-    /// <summary>A cutting plane's end on another's extension line, where the view settles: the thick stroke looks like a part of it.</summary>
+    /// <summary>A cutting plane's end on another's extension line, where rows are minded: the thick stroke looks like a part of it.</summary>
     public const double MarkOnExtension = 40;
 
     /// <summary>Nearer than this, in lengths of an arrowhead, two arrowheads read as one.</summary>

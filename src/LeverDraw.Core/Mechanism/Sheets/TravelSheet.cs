@@ -12,12 +12,12 @@ using LeverDraw.Units;
 
 namespace LeverDraw.Mechanism.Sheets;
 
-/// <summary>The mechanism at both ends of the nut's travel and in the middle, and how it works all along.</summary>
+/// <summary>The mechanism toward both ends of the nut's travel and in the middle, and how it works all along.</summary>
 public static class TravelSheet
 {
     public const string Kind = "travel";
 
-    /// <summary>Of half the travel: where the lever has left flange or slot, the picture is taken further in.</summary>
+    /// <summary>Of half the travel: where the lever has left flange or slot or its pads jam, the picture is taken further in.</summary>
     private static readonly double[] Shares = [1, 0.9, 0.8, 0.7, 0.6, 0.5];
 
     public static SheetContent Content(Setup setup, Profile profile, SheetOptions options)
@@ -54,7 +54,7 @@ public static class TravelSheet
         foreach (double share in Shares)
         {
             double nut = way * half * share;
-            if (linkage.Solver.WithNutAt(linkage.NutMiddle + nut, Drive.Advance) is not { } state)
+            if (linkage.Solver.WithNutAt(linkage.NutMiddle + nut, Drive.Advance) is not { } state || linkage.Solver.GrooveLeft(state.Pose) is < 0)
                 continue;
             string title = "NUT " + text.InSentence(Length.FromMillimetres(Math.Round(Math.Abs(nut), 2))) + (way < 0 ? " BACK, IRON DOWN" : " FORWARD, IRON UP");
             yield return View(way < 0 ? "down" : "up", title, linkage, state.Pose, gaps);
@@ -82,9 +82,21 @@ public static class TravelSheet
 
     private static ImmutableArray<string> Notes(Linkage linkage, DimensionText text) =>
     [
-        "DRAWN AT MID-TRAVEL AND AT BOTH ENDS. SOLVED EXACTLY FROM THE LEVER'S OWN OUTLINE, SIZES AT THE MIDDLE OF THEIR LIMITS; NUT DRIVING THE IRON DOWN.",
+        .. Jam(linkage, text),
+        "DRAWN AT MID-TRAVEL AND TOWARD BOTH ENDS. SOLVED EXACTLY FROM THE LEVER'S OWN OUTLINE, SIZES AT THE MIDDLE OF THEIR LIMITS; NUT DRIVING THE IRON DOWN.",
         "NUT FROM MIDDLE: MINUS IS AWAY FROM THE TOE, WHICH SENDS THE IRON DOWN. LEVER TURNED: FROM ARMS SQUARE TO STUD. TRAVEL " + text.InSentence(linkage.Assembly.Plane.Nut.Travel.Nominal) + " IN ALL.",
         "GAPS DRAWN WIDE, IRONS AND NUT SHORTENED: DO NOT MEASURE THIS SHEET.",
         "SAFETY: THE IRON IS SHARP. TAKE IT OUT OF THE PLANE BEFORE YOU WORK ON LEVER, PIN OR NUT.",
     ];
+
+    /// <summary>Where the pads jam before the nut's travel ends: then the travel is not what the stud allows.</summary>
+    private static IEnumerable<string> Jam(Linkage linkage, DimensionText text)
+    {
+        (Length from, Length to) = FreeTravel.Of(linkage);
+        Length half = linkage.Assembly.Plane.Nut.Travel.Nominal / 2;
+        if (-from >= half && to >= half)
+            yield break;
+        Length Down(Length way) => Length.FromMillimetres(Math.Floor(way.Millimetres * 10) / 10);
+        yield return $"TILTED PADS FILL THE NUT'S GROOVE BEYOND {text.InSentence(Down(-from))} BACK AND {text.InSentence(Down(to))} FORWARD: IT BINDS THERE. ROUNDER CROWNS OR A WIDER GROOVE FREE IT.";
+    }
 }

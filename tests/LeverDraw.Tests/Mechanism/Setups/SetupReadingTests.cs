@@ -28,6 +28,7 @@ public sealed class SetupReadingTests
     [InlineData("lever = \"../levers/middle.toml\"", "lever = \"../levers/smallest.toml\"", "LD441")]
     [InlineData("[price]", "iron = 5.9\n[price]", "LD440")]
     [InlineData("[price]", "iron = 3.2\n[price]", "LD442")]
+    [InlineData("[price]", "groove = 3.06\n[price]", "LD445")]
     [InlineData("size = 2.937", "size = 3.3", "LD444")]
     [InlineData("size = 4.075", "size = 5", "LD444")]
     [InlineData("turns = 1", "turns = \"one\"", "LD207")]
@@ -58,7 +59,7 @@ public sealed class SetupReadingTests
     [InlineData("travel = 25", "nut.travel")]
     public void Check_FaultyPlane_NamesTheFieldsAtOdds(string line, string field)
     {
-        string text = RepositoryFile.Read("profiles/planes/early.toml").Replace("travel = 8", line, StringComparison.Ordinal);
+        string text = RepositoryFile.Read("profiles/planes/early.toml").Replace("travel = 6.5", line, StringComparison.Ordinal);
         CliRun run = CliRun.Of(Files().With("profiles/planes/bad.toml", text), "check", "profiles/planes/bad.toml");
         Assert.Equal(ExitCode.InputFaults, run.Exit);
         Assert.Contains("LD301", run.Out, StringComparison.Ordinal);

@@ -92,7 +92,7 @@ public sealed class MechanismSheetTests
     {
         PlotSheet drawn = DrawingRoad.Sheet(Part("middle").Sheets.Single(s => s.Name == TravelSheet.Kind), SheetMaker.Options(paper)).Value!;
         Assert.Equal(
-            ["NUT 4 mm BACK, IRON DOWN", "NUT 4 mm FORWARD, IRON UP", "NUT AT MID-TRAVEL"],
+            ["NUT 3.25 mm BACK, IRON DOWN", "NUT 3.25 mm FORWARD, IRON UP", "NUT AT MID-TRAVEL"],
             drawn.Items.OfType<PlotText>().Where(t => t.View is not null && t.Text.StartsWith("NUT ", StringComparison.Ordinal)).Select(t => t.Text).Order(StringComparer.Ordinal));
     }
 
@@ -104,7 +104,7 @@ public sealed class MechanismSheetTests
     {
         PlotSheet drawn = DrawingRoad.Sheet(Part("rare").Sheets.Single(s => s.Name == TravelSheet.Kind), SheetMaker.Options("A3", ShownUnits.Millimetres, projection)).Value!;
         PlotText[] captions = [.. drawn.Items.OfType<PlotText>().Where(t => t.View is not null && t.Text.StartsWith("NUT ", StringComparison.Ordinal)).OrderBy(t => t.Anchor.X)];
-        Assert.Equal(["NUT 4 mm BACK, IRON DOWN", "NUT AT MID-TRAVEL", "NUT 4 mm FORWARD, IRON UP"], captions.Select(c => c.Text));
+        Assert.Equal(["NUT 2.75 mm BACK, IRON DOWN", "NUT AT MID-TRAVEL", "NUT 2.75 mm FORWARD, IRON UP"], captions.Select(c => c.Text));
         Assert.All(captions, c => Assert.Equal(captions[0].Anchor.Y, c.Anchor.Y, 9));
         Assert.All(drawn.Views, v => Assert.Equal(drawn.Views[0].ToPaper.Translation.Y, v.ToPaper.Translation.Y, 9));
     }

@@ -54,7 +54,7 @@ internal static class StockMarks
         SideFeatures side = shape.Side;
         Interval? mark = MarkProud.OnArmBetween(shape);
         IEnumerable<SurfacePoint> onHead = side.Edges.Where(e => e.Name.StartsWith("head-left", StringComparison.Ordinal)).SelectMany(e => new[] { 0.5, 0.3, 0.7 }.Select(at => On(e.Edge, at)));
-        IEnumerable<SurfacePoint> onArm = new[] { 0.3, 0.5, 0.15 }.Select(at => On(side.ArmFaceLeft, at)).Where(p => mark is not { } m || p.At.Y > m.To + FromMark || p.At.Y < m.From - FromMark);
+        IEnumerable<SurfacePoint> onArm = new[] { 0.3, 0.5, 0.15, 0.65, 0.8, 0.9 }.Select(at => On(side.ArmFaceLeft, at)).Where(p => mark is not { } m || p.At.Y > m.To + FromMark || p.At.Y < m.From - FromMark);
         SurfacePoint[] places = [.. onHead, .. onArm];
         return new LeaderNote("gate", 0, new Label(["GATE"]), [.. places.Select(p => p.At)]) { Outward = [.. places.Select(p => p.Outward)] };
 
