@@ -76,11 +76,14 @@ internal static class OverlayViews
     private static ImmutableArray<(Point2D At, Point2D Nearest)> OwnPlaces(ViewOverlay seen, Deviation d, bool symmetric)
     {
         ImmutableArray<(Point2D At, Point2D Nearest)> all = [.. Places(d, symmetric)];
-        return all.Length < 2 || !Meet(seen) ? all : [d == seen.AFromB ? all[0] : all[1]];
+        return all.Length < 2 || !MeetOnOneSide(seen) ? all : [all.First(p => p.At.X > 0 == (d == seen.AFromB))];
     }
 
-    private static bool Meet(ViewOverlay seen) =>
-        new[] { seen.AFromB.At, seen.AFromB.Nearest }.Any(p => p.DistanceTo(seen.BFromA.At) < LeastApart || p.DistanceTo(seen.BFromA.Nearest) < LeastApart);
+    private static bool MeetOnOneSide(ViewOverlay seen)
+    {
+        Point2D[] a = [seen.AFromB.At, seen.AFromB.Nearest], b = [seen.BFromA.At, seen.BFromA.Nearest];
+        return a.Any(p => b.Any(q => new Point2D(Math.Abs(p.X), p.Y).DistanceTo(new Point2D(Math.Abs(q.X), q.Y)) < LeastApart));
+    }
 
     private static bool IsTheSame(Deviation one, Deviation other) =>
         one.Shown == other.Shown && one.At.DistanceTo(other.Nearest) < SamePlace && one.Nearest.DistanceTo(other.At) < SamePlace;

@@ -104,7 +104,9 @@ internal static class RadialCandidates
             {
                 Vector2D direction = Vector2D.FromAngle(degrees * Math.PI / 180);
                 double askew = outward is { } off ? 1 - off.Dot(direction) : 0;
-                leaders.Add(tip, direction, order + (PlacingCosts.LeaderAskew * askew), askew > 1 ? PlacingCosts.SeenThroughPart : 0);
+                // On its own line, that one would vanish under it.
+                double over = note.Lines.IsEmpty || direction.Dot(context.ToBlock.Apply(note.Lines[i].To - note.Lines[i].From).Unit()) < 0.9 ? 0 : PlacingCosts.BesideExtension;
+                leaders.Add(tip, direction, order + over + (PlacingCosts.LeaderAskew * askew), askew > 1 ? PlacingCosts.SeenThroughPart : 0);
                 order += 0.02;
             }
         }

@@ -80,7 +80,7 @@ internal static class PlacingCosts
     public const double OnExtension = 36;
 
     /// <summary>A cutting plane's end on another's extension line, where rows are minded: the thick stroke looks like a part of it.</summary>
-    public const double MarkOnExtension = 40;
+    public const double MarkOnExtension = 30;
 
     /// <summary>Nearer than this, in lengths of an arrowhead, two arrowheads read as one.</summary>
     public const double HeadsApart = 0.4;

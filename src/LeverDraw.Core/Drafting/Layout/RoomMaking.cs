@@ -15,6 +15,9 @@ internal sealed class RoomMaking(PlaceWeigher weigher, PlaceSet[] sets, Candidat
     /// <summary>Good places that are tried for one annotation, each of another group; while a view settles, where more annotations are tried, fewer.</summary>
     private const int PlacesTried = 16, PlacesTriedSettling = 6;
 
+    /// <summary>Of places that have no groups, such as a view's arrow, more: the best ones lie close together.</summary>
+    private const int UngroupedTried = 40;
+
     /// <summary>More than rounding can make of a sum of prices.</summary>
     private const double Hair = 1e-9;
 
@@ -69,7 +72,7 @@ internal sealed class RoomMaking(PlaceWeigher weigher, PlaceSet[] sets, Candidat
         PlaceSet places = sets[self];
         Array.Clear(chosen);
         places.ForgetOthers();
-        int most = weigher.Settles ? PlacesTriedSettling : PlacesTried;
+        int most = !weigher.Settles ? PlacesTried : places.GroupAt(0) < 0 ? UngroupedTried : PlacesTriedSettling;
         var best = new List<(double Cost, int Group, Candidate Place)>(most + 1);
         for (int rank = 0; rank < places.Count; rank++)
         {

@@ -6,7 +6,7 @@ namespace LeverDraw.Drafting.Layout;
 /// <content>What is asked only while a drawn view settles: whether a leader is seen, and seen to mean what it points at.</content>
 public sealed partial class ViewField
 {
-    /// <summary>What leaders cost besides among the view's own ink, where the view settles: outlines crossed, and section lines at a slant that hides the leader among them.</summary>
+    /// <summary>What leaders cost besides among the view's own ink, where the view settles: outlines crossed or touched by a shoulder's end, and section lines at a slant that hides the leader among them.</summary>
     internal double SeenCostOf(ReadOnlySpan<Stroke> strokes)
     {
         double cost = 0;
@@ -23,7 +23,7 @@ public sealed partial class ViewField
     {
         const double Between = 3;
         double cost = 0;
-        bool along = false;
+        bool along = false, ends = false, level = leader.A.Y == leader.B.Y;
         (int c0, int r0, int c1, int r1) = CellsOf(leader.Bounds);
         for (int r = r0; r <= r1; r++)
         {
@@ -37,6 +37,10 @@ public sealed partial class ViewField
                         continue;
                     if (other.Kind == StrokeKind.Feature && leader.Crosses(other))
                         cost += PlacingCosts.SeenOverFeature + (other.Length > PlacingCosts.Corner && other.FromEnd(leader) < PlacingCosts.Corner ? PlacingCosts.ThroughCorner : 0);
+                    else if (other.Kind == StrokeKind.Feature)
+                    {
+                        ends |= level && other.DistanceTo(leader.B) < PlacingCosts.Touching;
+                    }
                     else if (other.Kind == StrokeKind.Lining)
                     {
                         along |= leader.SineTo(other) < PlacingCosts.AlongLiningSine && leader.RunsBeside(other, Between);
@@ -47,7 +51,7 @@ public sealed partial class ViewField
             }
         }
 
-        return cost + (along ? PlacingCosts.AlongLining : 0);
+        return cost + (along ? PlacingCosts.AlongLining : 0) + (ends ? PlacingCosts.Touches : 0);
     }
 
     /// <summary>What leaders' tips cost that lie where another line of the view begins or passes, where the view settles.</summary>

@@ -57,8 +57,14 @@ public static class MechanismSheet
     {
         ImmutableArray<Point2D> places = picture.PlacesIn(share.Gap);
         var note = new LeaderNote("gap." + Letter(share.Gap), share.Typical.Millimetres, Label.Of(Letter(share.Gap) + " " + share.Gap.Words().ToUpperInvariant(), text.Fine(share.Typical) + ": " + Words.Percent(share.Share)), places);
-        // The thread from the stud's open end: through the nut the leader would be lost in its lining.
-        return share.Gap == Gap.Thread ? note with { Outward = [.. places.Select(_ => new Vector2D(-1, 0))] } : note;
+        // The thread from the stud's open end, the pads from the lever's side: through the nut a leader would be lost in its lining.
+        Vector2D? from = share.Gap switch
+        {
+            Gap.Thread => new Vector2D(-1, 0),
+            Gap.Groove => new Vector2D(0.6, 0.8),
+            _ => null,
+        };
+        return from is { } outward ? note with { Outward = [.. places.Select(_ => outward)] } : note;
     }
 
     internal static IEnumerable<Annotation> Names(MechanismPicture picture) =>
