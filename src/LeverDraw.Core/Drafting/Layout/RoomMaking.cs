@@ -13,10 +13,13 @@ internal sealed class RoomMaking(PlaceWeigher weigher, PlaceSet[] sets, Candidat
     private const double Worthwhile = PlacingCosts.LeaderOverFeature / 2, WorthwhileSettling = 6;
 
     /// <summary>Good places that are tried for one annotation, each of another group; while a view settles, where more annotations are tried, fewer.</summary>
-    private const int PlacesTried = 16, PlacesTriedSettling = 6;
+    private const int PlacesTried = 16, PlacesTriedSettling = 8;
 
-    /// <summary>Of places that have no groups, such as a view's arrow, more: the best ones lie close together.</summary>
-    private const int UngroupedTried = 40;
+    /// <summary>While a view settles, by how much a place may be dearer than the best one and still be tried.</summary>
+    private const double Good = 12;
+
+    /// <summary>While a view settles, places nearer to each other than this are not both tried, millimetres.</summary>
+    private const double Apart = 4;
 
     /// <summary>More than rounding can make of a sum of prices.</summary>
     private const double Hair = 1e-9;
@@ -72,18 +75,20 @@ internal sealed class RoomMaking(PlaceWeigher weigher, PlaceSet[] sets, Candidat
         PlaceSet places = sets[self];
         Array.Clear(chosen);
         places.ForgetOthers();
-        int most = !weigher.Settles ? PlacesTried : places.GroupAt(0) < 0 ? UngroupedTried : PlacesTriedSettling;
+        int most = weigher.Settles ? PlacesTriedSettling : PlacesTried;
         var best = new List<(double Cost, int Group, Candidate Place)>(most + 1);
         for (int rank = 0; rank < places.Count; rank++)
         {
             double limit = best.Count < most ? Math.Min(PlacingCosts.Broken, hopeless) : best[^1].Cost;
+            if (weigher.Settles && best.Count > 0)
+                limit = Math.Min(limit, best[0].Cost + Good);
             if (places.CostAt(rank) >= limit)
                 break;
             int group = places.GroupAt(rank);
             double cost = weigher.Weigh(places, rank, self, limit);
-            if (cost >= limit || (group >= 0 && best.Exists(b => b.Group == group && b.Cost <= cost)))
+            if (cost >= limit || best.Exists(b => b.Cost <= cost && IsAlike(b, group)))
                 continue;
-            best.RemoveAll(b => group >= 0 && b.Group == group);
+            best.RemoveAll(b => IsAlike(b, group));
             int at = best.FindIndex(b => b.Cost > cost);
             best.Insert(at < 0 ? best.Count : at, (cost, group, places.Keep(rank, weigher.Shape)));
             if (best.Count > most)
@@ -92,6 +97,10 @@ internal sealed class RoomMaking(PlaceWeigher weigher, PlaceSet[] sets, Candidat
 
         _before.CopyTo(chosen, 0);
         return [.. best.Select(b => b.Place)];
+
+        // Of those of one group, and while a view settles of those close together, which have the same in their way, one is enough.
+        bool IsAlike((double Cost, int Group, Candidate Place) b, int group) =>
+            (group >= 0 && b.Group == group) || (weigher.Settles && b.Place.Bounds.Centre.DistanceTo(weigher.Shape.Bounds.Centre) < Apart);
     }
 
     /// <summary>Places these one after the other, as long as all together may still cost less than a limit.</summary>

@@ -68,6 +68,9 @@ internal sealed class SheetAttempt
     /// <summary>Whether a finished sheet has room to spare; the next try may have more.</summary>
     public bool IsCalm => Ink <= Fullest;
 
+    /// <summary>By how much less ink this try has to take than another that is crowded too: details no larger than the views are not worth a hundredth.</summary>
+    public double Handicap => _content.EnlargesDetailsFirst && _ease == SheetEase.PlainDetails ? SavedByDetails : 0;
+
     private double Fullest => _content.EnlargesDetailsFirst && _ease != SheetEase.PlainDetails ? CrowdedWithDetails : Crowded;
 
     /// <summary>The finished sheet, or null with the reason when it does not go on this paper at this scale.</summary>

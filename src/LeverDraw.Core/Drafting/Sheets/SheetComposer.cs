@@ -43,7 +43,7 @@ public static class SheetComposer
                         return Checked<PlotSheet>.Good(new SheetAttempt(content, options, room, next with { Style = DraftingStyle.Huge }, store).Run(out _) ?? plot);
                     if (attempt.IsCalm)
                         return Done(plot, content, options, sheet, scale);
-                    if (attempt.Ink < least)
+                    if (attempt.Ink < least - attempt.Handicap)
                         (crowded, least) = (Done(plot, content, options, sheet, scale), attempt.Ink);
                 }
 
