@@ -45,6 +45,9 @@ public sealed class Candidate
     /// <summary>Nothing where this is no linear dimension.</summary>
     internal DimensionSpan Span { get; }
 
+    /// <summary>A cutting plane's end, a view's arrow, a mould's joint.</summary>
+    internal bool IsMark => Strokes is [{ Kind: StrokeKind.Mark }, ..];
+
     public Func<AnnotationInk> Ink { get; }
 
     /// <summary>What it costs among the view's own ink, worked out once.</summary>

@@ -54,11 +54,9 @@ internal static class LineBlemish
         return (touches ? PlacingCosts.Touches : grazes ? PlacingCosts.Grazes : 0) + (goesOn ? PlacingCosts.OnExtension : 0) + (crosses ? PlacingCosts.SeenAcross : 0) + (carriesOn ? PlacingCosts.CarriedOn : 0);
     }
 
-    /// <summary>Cutting planes' ends, and other marks, on another's extension line.</summary>
-    public static double OfMarks(ReadOnlySpan<Stroke> strokes, Candidate b)
+    /// <summary>Cutting planes' ends, and other marks, on another's extension line. One of the two is such a mark.</summary>
+    public static double OfMark(ReadOnlySpan<Stroke> strokes, Candidate b)
     {
-        if (!IsMark(strokes) && !IsMark(b.Strokes))
-            return 0;
         foreach (ref readonly Stroke s in strokes)
         {
             foreach (ref readonly Stroke t in b.Strokes.AsSpan())
@@ -70,8 +68,6 @@ internal static class LineBlemish
 
         return 0;
     }
-
-    private static bool IsMark(ReadOnlySpan<Stroke> strokes) => !strokes.IsEmpty && strokes[0].Kind == StrokeKind.Mark;
 
     /// <summary>A leader or its shoulder that touches an extension line, or crosses it where it bends or ends.</summary>
     private static bool Grazes(in Stroke leader, in Stroke extension) =>

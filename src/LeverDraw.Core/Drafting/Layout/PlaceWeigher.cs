@@ -83,10 +83,11 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
                 cost += Noted(i, Rows * RowBlemish.Between(span, other.Span));
         }
 
+        bool isMark = Shape.Strokes is [{ Kind: StrokeKind.Mark }, ..];
         for (int i = 0; MindsRows && i < chosen.Length && cost < limit; i++)
         {
-            if (i != self && chosen[i] is { } other)
-                cost += Noted(i, LineBlemish.OfMarks(Shape.Strokes, other));
+            if (i != self && chosen[i] is { } other && (isMark || other.IsMark))
+                cost += Noted(i, LineBlemish.OfMark(Shape.Strokes, other));
         }
 
         // Blemishes take longest to find: asked for last.
@@ -181,7 +182,7 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
     {
         ref double price = ref _pairs.Price(i, a, j, b);
         if (double.IsNaN(price))
-            price = PairCost.Between(a, b) + (MindsRows ? (Rows * RowBlemish.Between(a.Span, b.Span)) + LineBlemish.OfMarks(a.Strokes, b) : 0) + (settling ? PairBlemish.Between(a, b) : 0);
+            price = PairCost.Between(a, b) + (MindsRows ? (Rows * RowBlemish.Between(a.Span, b.Span)) + (a.IsMark || b.IsMark ? LineBlemish.OfMark(a.Strokes, b) : 0) : 0) + (settling ? PairBlemish.Between(a, b) : 0);
         return price;
     }
 

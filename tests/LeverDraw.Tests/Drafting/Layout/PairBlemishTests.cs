@@ -100,6 +100,27 @@ public class PairBlemishTests
         AssertBothWays(cost, leader, Lined(StrokeKind.ExtensionLine, x, y, toX, toY));
     }
 
+    // A cutting plane's end from (30, 0) to (34, 0), its arrow above it; extension lines of a dimension that hangs below: boxes that only touch.
+    [Theory]
+    [InlineData(10, 0, 40, 0, PlacingCosts.MarkOnExtension)]
+    [InlineData(10, 0, 29, 0, 0)]
+    [InlineData(10, -2, 40, -2, 0)]
+    [InlineData(32, -9, 32, -1, 0)]
+    public void OfMark_CuttingPlanesEndOnAnExtensionLine_Costs(double x, double y, double toX, double toY, double cost)
+    {
+        Candidate end = new([], [new Stroke(new Point2D(30, 0), new Point2D(34, 0), StrokeKind.Mark), new Stroke(new Point2D(34, 7), new Point2D(34, 0), StrokeKind.Mark)], 0, () => new AnnotationInk([], null));
+        Candidate dimension = Lined(StrokeKind.ExtensionLine, x, y, toX, toY);
+        Assert.True(end.IsMark && !dimension.IsMark);
+        Assert.Equal((cost, cost), (LineBlemish.OfMark(end.Strokes, dimension), LineBlemish.OfMark(dimension.Strokes, end)));
+    }
+
+    // Two leaders, the second's shoulder ending half a millimetre from the first, and 2 mm from it.
+    [Theory]
+    [InlineData(0.5, PlacingCosts.Touches)]
+    [InlineData(2, 0)]
+    public void Between_TwoLeadersThatTouch_Cost(double away, double cost) =>
+        AssertBothWays(cost, Lined(StrokeKind.Leader, 0, -10, 0, 10), Lined(StrokeKind.Leader, away, 0, 12, 0));
+
     [Fact]
     public void AtArcEnd_CostsNothingFromHalfAnArrowheadOn()
     {
