@@ -16,6 +16,9 @@ internal static class ExtensionBreaks
     /// <summary>Of an arrowhead, from its tip: there it may touch the line, which is then what it points at.</summary>
     private const double Point = 0.06;
 
+    /// <summary>To so far behind the arrowhead, in its lengths: a line that slants there clips a corner of it.</summary>
+    private const double Behind = 1.2;
+
     /// <summary>Sine between line and arrow below which a gap would be as long as the arrow: left whole.</summary>
     private const double Along = 0.4;
 
@@ -66,9 +69,9 @@ internal static class ExtensionBreaks
                     continue;
                 // Where the line crosses the arrow's axis, as a share from tip to back.
                 double share = along.Cross(line.From - tip) / along.Cross(axis);
-                if (share is < Point or > 1)
+                if (share is < Point or > Behind)
                     continue;
-                double at = along.Dot(tip + (axis * share) - line.From), half = ((back.Length / 2 * share) + Clear) / Math.Abs(sine);
+                double at = along.Dot(tip + (axis * share) - line.From), half = ((back.Length / 2 * Math.Min(1, share)) + Clear) / Math.Abs(sine);
                 if (at > -half && at < line.Length + half)
                     gaps.Add(new Interval(at - half, at + half));
             }

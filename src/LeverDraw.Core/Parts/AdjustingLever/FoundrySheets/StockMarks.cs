@@ -3,6 +3,7 @@ using LeverDraw.Drafting.Annotations;
 using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Geometry;
 using LeverDraw.Parts.AdjustingLever.Foundry;
+using LeverDraw.Parts.AdjustingLever.Sheets;
 using LeverDraw.Units;
 
 namespace LeverDraw.Parts.AdjustingLever.FoundrySheets;
@@ -14,6 +15,9 @@ internal static class StockMarks
 
     /// <summary>A gate keeps that far from a raised mark, or its stub takes letters along, millimetres.</summary>
     private const double FromMark = 2;
+
+    /// <summary>Its arrow keeps that far from where a tapered arm's thickness is dimensioned, or two arrowheads meet there, millimetres.</summary>
+    private const double FromThickness = 2.5;
 
     public static IEnumerable<Annotation> OnHead(HeadSection section, Length stock, DimensionText text)
     {
@@ -53,8 +57,9 @@ internal static class StockMarks
     {
         SideFeatures side = shape.Side;
         Interval? mark = MarkProud.OnArmBetween(shape);
+        double? thickness = shape.Forms.Arms == LeverFields.Tapered ? LeverArmAnnotations.ThicknessLevel(shape).Millimetres : null;
         IEnumerable<SurfacePoint> onHead = side.Edges.Where(e => e.Name.StartsWith("head-left", StringComparison.Ordinal)).SelectMany(e => new[] { 0.5, 0.3, 0.7 }.Select(at => On(e.Edge, at)));
-        IEnumerable<SurfacePoint> onArm = new[] { 0.3, 0.5, 0.15, 0.65, 0.8, 0.9 }.Select(at => On(side.ArmFaceLeft, at)).Where(p => mark is not { } m || p.At.Y > m.To + FromMark || p.At.Y < m.From - FromMark);
+        IEnumerable<SurfacePoint> onArm = new[] { 0.3, 0.5, 0.15, 0.65, 0.8, 0.9 }.Select(at => On(side.ArmFaceLeft, at)).Where(p => (mark is not { } m || p.At.Y > m.To + FromMark || p.At.Y < m.From - FromMark) && !(thickness is { } level && Math.Abs(p.At.Y + level) < FromThickness));
         SurfacePoint[] places = [.. onHead, .. onArm];
         return new LeaderNote("gate", 0, new Label(["GATE"]), [.. places.Select(p => p.At)]) { Outward = [.. places.Select(p => p.Outward)] };
 

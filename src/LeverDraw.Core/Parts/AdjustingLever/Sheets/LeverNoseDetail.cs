@@ -29,11 +29,9 @@ internal static class LeverNoseDetail
         SideFeatures side = lever.Side;
         CircledDetail around = Around(lever);
         Vector2D along = (side.NoseCentre - Point2D.Origin).Unit();
-        ImmutableArray<ViewEdge> axes =
-        [
-            new(LineRole.Centre, new LineEdge(side.NoseCentre - (along * around.Reach), side.NoseTip)),
-            new(LineRole.Centre, new LineEdge(side.NoseUpper, side.NoseLower)),
-        ];
+        // Each from the centre outward: a chain line begins with a dash, so they cross in dashes there.
+        IEnumerable<ViewEdge> axes = new[] { side.NoseCentre - (along * around.Reach), side.NoseTip, side.NoseUpper, side.NoseLower }
+            .Select(end => new ViewEdge(LineRole.Centre, new LineEdge(side.NoseCentre, end)));
         return around.View("nose", LeverLetters.Nose, side, axes, Annotations(lever, text));
     }
 
