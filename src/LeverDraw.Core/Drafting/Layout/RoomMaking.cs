@@ -13,7 +13,7 @@ internal sealed class RoomMaking(PlaceWeigher weigher, PlaceSet[] sets, Candidat
     private const double Worthwhile = PlacingCosts.LeaderOverFeature / 2, WorthwhileSettling = 6;
 
     /// <summary>Good places that are tried for one annotation, each of another group; while a view settles, where more annotations are tried, fewer.</summary>
-    private const int PlacesTried = 16, PlacesTriedSettling = 8;
+    private const int PlacesTried = 16, PlacesTriedSettling = 6;
 
     /// <summary>While a view settles, by how much a place may be dearer than the best one and still be tried.</summary>
     private const double Good = 12;
