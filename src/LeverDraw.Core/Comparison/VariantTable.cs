@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using LeverDraw.Parts.AdjustingLever;
+using LeverDraw.Parts.AdjustingLever.Sheets;
 using LeverDraw.Parts.PivotPin;
 using LeverDraw.Profiles;
 using LeverDraw.Units;
@@ -37,7 +38,7 @@ public static class VariantTable
         foreach (FieldSpec field in (ImmutableArray<FieldSpec>)[.. LeverFields.All.Where(f => f != LeverFields.HolePinDiameter && f != LeverFields.HolePinTaper), CommonFields.Material, CommonFields.Process, CommonFields.Finish])
             yield return Of(field, [.. variants.Select(v => ComparedValue.Of(field, v.Profile.Values))]);
         yield return Derived("head.over_faces", Matter.Fit, "stands between the frog's lugs, bosses counted", v => v.Lever.Hole.HalfLength * 2);
-        yield return Derived("arms.pad_shift", Matter.Fit, "pads beside the upright through the pivot, where the nut's groove has to be", v => Length.FromMillimetres(Math.Abs(v.Lever.Side.PadCentre.X)));
+        yield return Derived(LeverArmAnnotations.PadShift, Matter.Fit, "pads beside the upright through the pivot, where the nut's groove has to be", v => Length.FromMillimetres(v.Lever.Side.PadShift));
         yield return Derived("fork.outside", Matter.Look, "has to clear the frog's pocket", v => v.Lever.Sizes[LeverFields.ForkGap].Nominal + (v.Lever.Sizes[LeverFields.ArmWidth].Nominal * 2));
         // A pin that only some have is no difference of the variants, but of what was asked for.
         if (variants.Any(v => v.Pin is null))

@@ -18,9 +18,19 @@ public static class FreeTravel
         return (Length.FromMillimetres(-Reach(linkage, -1, half)), Length.FromMillimetres(Reach(linkage, 1, half)));
     }
 
+    /// <summary>How far the nut goes freely back and forward of mid-travel, rounded down to tenths of a millimetre, where the pads jam before its travel ends; null where they do not.</summary>
+    public static (Length Back, Length Forward)? BeforeJam(Linkage linkage)
+    {
+        (Length from, Length to) = Of(linkage);
+        Length half = linkage.Assembly.Plane.Nut.Travel.Nominal / 2;
+        return -from < half || to < half ? (Tenths(-from), Tenths(to)) : null;
+    }
+
+    private static Length Tenths(Length way) => Length.FromMillimetres(Math.Floor(way.Millimetres * 10) / 10);
+
     /// <summary>Whether the pads stand free in the groove with the nut at a place; where the lever has left flange or slot nothing jams.</summary>
     /// <param name="nut">From mid-travel, millimetres.</param>
-    internal static bool IsFree(Linkage linkage, double nut) =>
+    private static bool IsFree(Linkage linkage, double nut) =>
         linkage.Solver.WithNutAt(linkage.NutMiddle + nut, Drive.Advance) is not { } state || linkage.Solver.GrooveLeft(state.Pose) is not < 0;
 
     private static double Reach(Linkage linkage, int way, double half)

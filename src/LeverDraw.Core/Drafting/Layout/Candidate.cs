@@ -46,7 +46,7 @@ public sealed class Candidate
     internal DimensionSpan Span { get; }
 
     /// <summary>A cutting plane's end, a view's arrow, a mould's joint.</summary>
-    internal bool IsMark => Strokes is [{ Kind: StrokeKind.Mark }, ..];
+    internal bool IsMark => LineBlemish.IsMark(Strokes);
 
     public Func<AnnotationInk> Ink { get; }
 
@@ -62,7 +62,7 @@ public sealed class Candidate
     internal double BlemishIn(ViewField field)
     {
         if (double.IsNaN(_seen))
-            _seen = Blemish + field.SeenCostOf(Strokes) + (HeadBlemish.IsLeader(Strokes) ? field.TipCostOf(Heads) : 0);
+            _seen = Blemish + field.SeenCostOf(Strokes, Heads);
         return _seen;
     }
 }

@@ -54,6 +54,9 @@ internal static class LineBlemish
         return (touches ? PlacingCosts.Touches : grazes ? PlacingCosts.Grazes : 0) + (goesOn ? PlacingCosts.OnExtension : 0) + (crosses ? PlacingCosts.SeenAcross : 0) + (carriesOn ? PlacingCosts.CarriedOn : 0);
     }
 
+    /// <summary>Lines of a cutting plane's end, a view's arrow, a mould's joint.</summary>
+    public static bool IsMark(ReadOnlySpan<Stroke> strokes) => !strokes.IsEmpty && strokes[0].Kind == StrokeKind.Mark;
+
     /// <summary>Cutting planes' ends, and other marks, on another's extension line. One of the two is such a mark.</summary>
     public static double OfMark(ReadOnlySpan<Stroke> strokes, Candidate b)
     {

@@ -83,7 +83,7 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
                 cost += Noted(i, Rows * RowBlemish.Between(span, other.Span));
         }
 
-        bool isMark = Shape.Strokes is [{ Kind: StrokeKind.Mark }, ..];
+        bool isMark = LineBlemish.IsMark(Shape.Strokes);
         for (int i = 0; MindsRows && i < chosen.Length && cost < limit; i++)
         {
             if (i != self && chosen[i] is { } other && (isMark || other.IsMark))
@@ -104,7 +104,7 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
     private double Blemish(PlaceSet set, int rank, ref PlaceFindings found)
     {
         if (double.IsNaN(found.Blemish))
-            found.Blemish = set.BlemishAt(rank) + field.SeenCostOf(Shape.Strokes) + (HeadBlemish.IsLeader(Shape.Strokes) ? field.TipCostOf(Shape.Heads) : 0);
+            found.Blemish = set.BlemishAt(rank) + field.SeenCostOf(Shape.Strokes, Shape.Heads);
         return found.Blemish;
     }
 

@@ -6,6 +6,11 @@ namespace LeverDraw.Drafting.Layout;
 /// <content>What is asked only while a drawn view settles: whether a leader is seen, and seen to mean what it points at.</content>
 public sealed partial class ViewField
 {
+    /// <summary>What a place costs besides among the view's own ink, where the view settles: its leaders' lines, and the tip of a leader's arrow.</summary>
+    /// <param name="heads">The backs of its arrowheads.</param>
+    internal double SeenCostOf(ReadOnlySpan<Stroke> strokes, ReadOnlySpan<Stroke> heads) =>
+        SeenCostOf(strokes) + (HeadBlemish.IsLeader(strokes) ? TipCostOf(heads) : 0);
+
     /// <summary>What leaders cost besides among the view's own ink, where the view settles: outlines crossed or touched by a shoulder's end, and section lines at a slant that hides the leader among them.</summary>
     internal double SeenCostOf(ReadOnlySpan<Stroke> strokes)
     {

@@ -34,10 +34,10 @@ internal sealed class PaperRoom
     public SheetFormat Sheet { get; }
 
     /// <summary>It takes the large lettering: A3 and tabloid, not A4 and letter.</summary>
-    public bool IsLarge => Area > LargeSheet;
+    public bool IsLarge => IsLargeSheet(Sheet);
 
     /// <summary>It may take lettering one size larger still: A2, not A3 and tabloid.</summary>
-    public bool IsVeryLarge => Area > VeryLargeSheet;
+    public bool IsVeryLarge => Area(Sheet) > VeryLargeSheet;
 
     /// <summary>A larger paper may be taken instead: nothing need be squeezed onto this one.</summary>
     public bool HasLarger { get; }
@@ -89,7 +89,10 @@ internal sealed class PaperRoom
         return true;
     }
 
-    private double Area => Sheet.Width.Millimetres * Sheet.Height.Millimetres;
+    /// <summary>A3 and tabloid are, A4 and letter are not.</summary>
+    public static bool IsLargeSheet(SheetFormat sheet) => Area(sheet) > LargeSheet;
+
+    private static double Area(SheetFormat sheet) => sheet.Width.Millimetres * sheet.Height.Millimetres;
 
     private static bool IsNowhereSmaller((double Width, double Height)[] blocks, (double Width, double Height)[] than)
     {

@@ -46,11 +46,8 @@ public sealed record SheetOptions(
     /// <summary>The unit that sizes are lettered in first.</summary>
     public SheetUnit FirstUnit => Units.MillimetresFirst() ? SheetUnit.Millimetre : SheetUnit.Inch;
 
-    /// <summary>Between A4 and A3, square millimetres.</summary>
-    private const double SmallSheet = 90_000;
-
     /// <summary>A paper smaller than A3 is asked for: what else stands beside the views has to go elsewhere.</summary>
-    public bool IsOnSmallPaper => Paper is { } paper && paper.Width.Millimetres * paper.Height.Millimetres < SmallSheet;
+    public bool IsOnSmallPaper => Paper is { } paper && !PaperRoom.IsLargeSheet(paper);
 
     /// <summary>How sizes with a tolerance of their own are lettered.</summary>
     public ToleranceForm Tolerances { get; init; }

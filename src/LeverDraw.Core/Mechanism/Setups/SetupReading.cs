@@ -106,15 +106,11 @@ public static class SetupReading
             yield return kind.At(values.PositionOf(field), field.Name, "The " + gap.Words(), InMillimetres.InSentence(worst.Min), InMillimetres.InSentence(worst.Max));
         }
 
-        (Length from, Length to) = FreeTravel.Of(linkage);
-        Length travel = linkage.Assembly.Plane.Nut.Travel.Nominal;
-        if (-from < travel / 2 || to < travel / 2)
-            yield return DiagnosticCatalogue.PadsJam.At(values.PositionOf(SetupFields.Lever), SetupFields.Lever.Name, InMillimetres.InSentence(Tenths(-from)), InMillimetres.InSentence(Tenths(to)), InMillimetres.InSentence(travel));
+        if (FreeTravel.BeforeJam(linkage) is var (back, forward))
+            yield return DiagnosticCatalogue.PadsJam.At(values.PositionOf(SetupFields.Lever), SetupFields.Lever.Name, InMillimetres.InSentence(back), InMillimetres.InSentence(forward), InMillimetres.InSentence(linkage.Assembly.Plane.Nut.Travel.Nominal));
         if (linkage.Bearing.IsThin)
             yield return DiagnosticCatalogue.ThinLand.At(values.PositionOf(SetupFields.Lever), SetupFields.Lever.Name, InMillimetres.InSentence(linkage.Bearing.Land), InMillimetres.InSentence(linkage.Bearing.StandOut), InMillimetres.InSentence(Bearing.LeastLand));
     }
-
-    private static Length Tenths(Length way) => Length.FromMillimetres(Math.Floor(way.Millimetres * 10) / 10);
 
     /// <summary>The sizes that an owner may have measured at a gap: a fault there is most likely in one of them.</summary>
     private static SizeField[] Measured(Gap gap) => gap switch

@@ -17,8 +17,9 @@ internal static class MechanismNotes
         Linkage linkage = setup.Linkage;
         var notes = ImmutableArray.CreateBuilder<string>();
         notes.Add($"{setup.Lever.Name}; {setup.Pin.Name}; {setup.Plane.Name}: ".ToUpperInvariant() + Irons(setup, text) + ".");
-        notes.Add(Lost(linkage));
-        notes.AddRange(WhenNew(setup, text));
+        LostTurns now = LostTurns.Of("", linkage);
+        notes.Add(Lost(now));
+        notes.AddRange(WhenNew(setup, now, text));
         notes.Add(OneTurn(linkage, text) + $" THREAD LEAD {text.InSentence(linkage.Lead)}, {(setup.Plane.Part.Nut.LeftHand ? "LEFT" : "RIGHT")} HAND.");
         notes.Add("SEEN FROM THE USER'S RIGHT AT MID-TRAVEL, CUT IN THE MIDDLE, THE NUT CUT BESIDE THE STUD, NUT DRIVING THE IRON DOWN. "
             + (gaps.Times > 1 ? $"GAPS DRAWN UP TO {gaps.Times.ToString("0", CultureInfo.InvariantCulture)} TIMES TOO WIDE" : "GAPS DRAWN AT LEAST WIDE ENOUGH TO SEE") + ", IRONS AND NUT SHORTENED: DO NOT MEASURE THIS SHEET.");
@@ -37,26 +38,27 @@ internal static class MechanismNotes
 
     private static Length IronOf(Assembly assembly) => assembly.Plane.Iron.Thickness.Nominal;
 
-    private static string Lost(Linkage linkage)
-    {
-        LostTurns now = LostTurns.Of("", linkage);
-        return $"LOST TURNS OF THE NUT, SIZES AT THE MIDDLE OF THEIR LIMITS: {Words.Turns(now.Meant)}" + (now.Exact is null ? " BY THE FORMULA." : now.Differ ? $", SOLVED EXACTLY (BY THE FORMULA {Words.Turns(now.Formula)})." : ".");
-    }
+    private static string Lost(LostTurns now) =>
+        $"LOST TURNS OF THE NUT, SIZES AT THE MIDDLE OF THEIR LIMITS: {Words.Turns(now.Meant)}" + (now.Exact is null ? " BY THE FORMULA." : now.Differ ? $", SOLVED EXACTLY (BY THE FORMULA {Words.Turns(now.Formula)})." : ".");
 
     /// <summary>What new parts would save; an iron of another thickness saves turns without anything being worn.</summary>
-    private static IEnumerable<string> WhenNew(Setup setup, DimensionText text)
+    private static IEnumerable<string> WhenNew(Setup setup, LostTurns now, DimensionText text)
     {
-        double now = LostTurns.Of("", setup.Linkage).Meant;
-        if (Linkage.Of(setup.AllNew) is not { GoesTogether: true } fresh || Math.Abs(LostTurns.Of("", fresh).Meant - now) < LostTurns.Apart)
+        Assembly allNew = setup.AllNew;
+        if (Linkage.Of(allNew) is not { GoesTogether: true } fresh)
             yield break;
-        Length usual = IronOf(setup.AllNew);
-        yield return "WITH ALL PARTS NEW" + (IronOf(setup.Found) == usual ? "" : $", THE IRON {text.InSentence(usual)} THICK") + $": {Words.Turns(LostTurns.Of("", fresh).Meant)}.";
+        double then = LostTurns.Of("", fresh).Meant;
+        if (Math.Abs(then - now.Meant) < LostTurns.Apart)
+            yield break;
+        Length usual = IronOf(allNew);
+        yield return "WITH ALL PARTS NEW" + (IronOf(setup.Found) == usual ? "" : $", THE IRON {text.InSentence(usual)} THICK") + $": {Words.Turns(then)}.";
     }
 
     /// <summary>As the travel's sheet has it at mid-travel, and how it follows from the lengths on this one.</summary>
     private static string OneTurn(Linkage linkage, DimensionText text)
     {
-        Length formula = linkage.TravelPerTurn, exact = TravelPoint.AtMiddle(linkage).PerTurn ?? formula, depth = exact * (linkage.DepthPerTurn / formula);
+        TravelPoint middle = TravelPoint.AtMiddle(linkage);
+        Length formula = linkage.TravelPerTurn, exact = middle.PerTurn ?? formula, depth = middle.DepthPerTurn ?? linkage.DepthPerTurn;
         bool slants = Math.Abs((linkage.IronArm - linkage.Bearing.Height).Millimetres) > SameHeight;
         return $"ONE TURN AT MID-TRAVEL MOVES THE IRON {text.InSentence(Rounded(exact))} ALONG THE BED, {text.InSentence(Rounded(depth))} IN DEPTH, SOLVED EXACTLY; "
             + $"BY LENGTHS LEAD × {text.Number(Rounded(linkage.IronArm))} / {text.Number(Rounded(linkage.NutArm))} = {text.Number(Rounded(formula))}"

@@ -92,11 +92,7 @@ public static class TravelSheet
     /// <summary>Where the pads jam before the nut's travel ends: then the travel is not what the stud allows.</summary>
     private static IEnumerable<string> Jam(Linkage linkage, DimensionText text)
     {
-        (Length from, Length to) = FreeTravel.Of(linkage);
-        Length half = linkage.Assembly.Plane.Nut.Travel.Nominal / 2;
-        if (-from >= half && to >= half)
-            yield break;
-        Length Down(Length way) => Length.FromMillimetres(Math.Floor(way.Millimetres * 10) / 10);
-        yield return $"TILTED PADS FILL THE NUT'S GROOVE BEYOND {text.InSentence(Down(-from))} BACK AND {text.InSentence(Down(to))} FORWARD: IT BINDS THERE. ROUNDER CROWNS OR A WIDER GROOVE FREE IT.";
+        if (FreeTravel.BeforeJam(linkage) is var (back, forward))
+            yield return $"TILTED PADS FILL THE NUT'S GROOVE BEYOND {text.InSentence(back)} BACK AND {text.InSentence(forward)} FORWARD: IT BINDS THERE. ROUNDER CROWNS OR A WIDER GROOVE FREE IT.";
     }
 }

@@ -46,6 +46,9 @@ public sealed record SideFeatures(
     /// <summary>A line, or the cam's arc.</summary>
     public Edge FlankLower => Find("flank-lower")!;
 
+    /// <summary>How far the pads stand beside the upright through the pivot, millimetres.</summary>
+    public double PadShift => Math.Abs(PadCentre.X);
+
     public LineEdge FlankUpper => (LineEdge)Find("flank-upper")!;
 
     /// <summary>The round nose or bulb; null on a parallel tongue.</summary>

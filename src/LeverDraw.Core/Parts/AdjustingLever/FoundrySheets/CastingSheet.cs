@@ -23,7 +23,7 @@ public static class CastingSheet
         ArgumentNullException.ThrowIfNull(options);
         var text = new DimensionText(options.Units, options.Tolerances, Decimals);
         PartingCandidate parting = MouldParting.Of(casting);
-        bool small = SmallPaper.IsSmall(options);
+        bool small = options.IsOnSmallPaper;
         FoundryViews views = new(casting, parting, text, toleranced: !small, small, SmallPaper.IsTight(options));
         ImmutableArray<StateSizes> rows = CleanUp.Table(PatternLever.Of(casting));
         return new SheetContent(

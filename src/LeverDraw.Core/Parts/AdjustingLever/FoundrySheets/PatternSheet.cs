@@ -37,10 +37,10 @@ public static class PatternSheet
         ArgumentNullException.ThrowIfNull(options);
         var text = new DimensionText(options.Units, options.Tolerances, CastingSheet.Decimals);
         PartingCandidate parting = MouldParting.Of(pattern.Casting);
-        FoundryViews views = new(state, parting, text, false, SmallPaper.IsSmall(options), SmallPaper.IsTight(options));
+        FoundryViews views = new(state, parting, text, false, options.IsOnSmallPaper, SmallPaper.IsTight(options));
         ImmutableArray<StateSizes> rows = CleanUp.Table(pattern);
         // Small paper has no room for a legend and a rule of their own: words, and the rule's own sheet.
-        bool small = SmallPaper.IsSmall(options);
+        bool small = options.IsOnSmallPaper;
         ColourLegend legend = ColourLegend.Of(state.Plan, parting, profile.Values);
         return new SheetContent(
             kind,

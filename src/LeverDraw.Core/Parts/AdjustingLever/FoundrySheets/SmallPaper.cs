@@ -2,12 +2,9 @@ using LeverDraw.Drafting.Sheets;
 
 namespace LeverDraw.Parts.AdjustingLever.FoundrySheets;
 
-/// <summary>What small paper makes the foundry's sheets leave to tables, words and other sheets.</summary>
+/// <summary>What small paper makes the foundry's sheets leave to tables, words and other sheets: it has room for neither legend, rule, the tongue's own view nor a tolerance beside each size. Those stand in the table, which is set close.</summary>
 internal static class SmallPaper
 {
-    /// <summary>Room for neither legend, rule, the tongue's own view nor a tolerance beside each size: those stand in the table, which is set close.</summary>
-    public static bool IsSmall(SheetOptions options) => options.IsOnSmallPaper;
-
     /// <summary>Sizes in both units on small paper: those that follow from others stand nowhere.</summary>
-    public static bool IsTight(SheetOptions options) => IsSmall(options) && options.Units is (ShownUnits.MillimetresAndInches or ShownUnits.InchesAndMillimetres);
+    public static bool IsTight(SheetOptions options) => options.IsOnSmallPaper && options.Units is (ShownUnits.MillimetresAndInches or ShownUnits.InchesAndMillimetres);
 }

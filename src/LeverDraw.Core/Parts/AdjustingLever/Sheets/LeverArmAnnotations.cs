@@ -59,7 +59,7 @@ internal static class LeverArmAnnotations
     private static IEnumerable<Annotation> Curve(Lever lever, DimensionText text, ArcEdge midline, bool noted)
     {
         SideFeatures side = lever.Side;
-        Length shift = Length.FromMillimetres(Math.Abs(side.PadCentre.X));
+        Length shift = Length.FromMillimetres(side.PadShift);
         yield return new LinearDimension(PadShift, shift.Millimetres, text.Size(shift), Point2D.Origin, side.PadCentre, 0)
         {
             OnlyOutside = true,
