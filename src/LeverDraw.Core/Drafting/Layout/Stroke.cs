@@ -90,11 +90,7 @@ public readonly struct Stroke
     }
 
     /// <summary>From a point to the nearest of this stroke.</summary>
-    public double DistanceTo(Point2D p)
-    {
-        double along = Math.Clamp((_ux * (p.X - A.X)) + (_uy * (p.Y - A.Y)), 0, _length);
-        return p.DistanceTo(new Point2D(A.X + (_ux * along), A.Y + (_uy * along)));
-    }
+    public double DistanceTo(Point2D p) => FromPoint(p, A, B);
 
     /// <summary>Sine of the angle between the two lines, 0 to 1.</summary>
     public double SineTo(in Stroke other) => Math.Abs((_ux * other._uy) - (_uy * other._ux));
@@ -129,7 +125,7 @@ public readonly struct Stroke
     private static double FromPoint(Point2D p, Point2D a, Point2D b)
     {
         Vector2D along = b - a;
-        double share = Math.Clamp((p - a).Dot(along) / along.Dot(along), 0, 1);
+        double share = along == default ? 0 : Math.Clamp((p - a).Dot(along) / along.Dot(along), 0, 1);
         return p.DistanceTo(a + (along * share));
     }
 }
