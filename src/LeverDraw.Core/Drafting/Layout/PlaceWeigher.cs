@@ -45,14 +45,17 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
         Shape.Clear();
         if (!set.Letter(rank, Shape))
             return found.Floor = found.Least = double.PositiveInfinity;
-        double own = set.CostAt(rank);
+        double own = set.CostAt(rank), sprawl = Sprawl.Of(Shape.Bounds);
+        // What needs much room is not asked about its lettering.
+        if (own + sprawl - Hair >= limit)
+            return found.Floor = Math.Max(found.Floor, own + sprawl - Hair);
         if (double.IsNaN(found.Lettering))
         {
             found.Lettering = field.CostOf(Shape.Texts);
             found.Least = own + found.Lettering - Hair;
         }
 
-        double least = own + found.Lettering + Sprawl.Of(Shape.Bounds);
+        double least = own + found.Lettering + sprawl;
         found.Floor = Math.Max(found.Floor, least - Hair);
         if (found.Floor >= limit || (least + PlacingCosts.Broken - Hair >= limit && MeetsLettering(self)))
             return limit;

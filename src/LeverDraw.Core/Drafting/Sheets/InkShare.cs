@@ -70,6 +70,12 @@ internal sealed class InkShare
 
     private void Mark(Edge edge)
     {
+        if (edge is LineEdge line && (line.From.X == line.To.X || line.From.Y == line.To.Y))
+        {
+            Mark(line.Box);
+            return;
+        }
+
         int steps = Math.Max(1, (int)Math.Ceiling(edge.Length / Step));
         for (int i = 0; i <= steps; i++)
         {

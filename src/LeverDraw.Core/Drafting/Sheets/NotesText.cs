@@ -24,7 +24,7 @@ internal sealed class NotesText
     public NotesLines Wrapped(double width)
     {
         var lines = new List<NoteLine>(3 * _notes.Length);
-        double widest = 0;
+        var most = new List<double>(3 * _notes.Length);
         for (int note = 0; note < _notes.Length; note++)
         {
             (string text, Word[] words) = _notes[note];
@@ -32,11 +32,13 @@ internal sealed class NotesText
             double atMost = 0;
             foreach (Word word in words)
             {
+                double before = atMost;
                 atMost += word.Width + MostBlank;
                 // A line is measured only where its words by themselves do not show that it fits.
                 if (end > start && atMost > width && (atMost = StrokeLettering.RatioOf(text.AsSpan(start, word.End - start))) > width)
                 {
                     lines.Add(new NoteLine(note, start, end));
+                    most.Add(before);
                     start = word.Start;
                     atMost = word.Width;
                 }
@@ -45,11 +47,24 @@ internal sealed class NotesText
             }
 
             lines.Add(new NoteLine(note, start, end));
+            most.Add(atMost);
         }
 
-        foreach (NoteLine line in lines)
-            widest = Math.Max(widest, StrokeLettering.RatioOf(_notes[line.Note].Text.AsSpan(line.Start, line.End - line.Start)));
-        return new NotesLines(lines, _notes.Length, widest);
+        return new NotesLines(lines, _notes.Length, Widest(lines, most));
+    }
+
+    /// <summary>Of lines no wider than these; only those are measured that may be the widest.</summary>
+    private double Widest(List<NoteLine> lines, List<double> most)
+    {
+        double widest = 0;
+        for (int first = most.IndexOf(most.DefaultIfEmpty().Max()), i = first; i >= 0 && i < first + lines.Count; i++)
+        {
+            NoteLine line = lines[i % lines.Count];
+            if (most[i % lines.Count] > widest)
+                widest = Math.Max(widest, StrokeLettering.RatioOf(_notes[line.Note].Text.AsSpan(line.Start, line.End - line.Start)));
+        }
+
+        return widest;
     }
 
     public string TextOf(NoteLine line) => _notes[line.Note].Text[line.Start..line.End];

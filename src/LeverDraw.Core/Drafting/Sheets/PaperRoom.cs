@@ -79,7 +79,8 @@ internal sealed class PaperRoom
                 return false;
         }
 
-        if (SheetArrangement.PlanFor(Field, Title, blocks, notes) is not { } found)
+        // Where there is room, one form of the notes finds a division much sooner than all.
+        if ((SheetArrangement.PlanFor(Field, Title, blocks, [SmallestNotes(lettering)]) ?? SheetArrangement.PlanFor(Field, Title, blocks, notes)) is not { } found)
         {
             _refused.Add((blocks, lettering));
             return false;
