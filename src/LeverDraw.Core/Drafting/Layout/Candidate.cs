@@ -6,6 +6,7 @@ namespace LeverDraw.Drafting.Layout;
 /// <summary>One possible place for one annotation: the boxes its lettering takes, the lines it draws, what it costs by itself, and how to ink it.</summary>
 public sealed class Candidate
 {
+    private readonly DimensionSpan _span;
     private double _fieldCost = double.NaN;
     private double _seen = double.NaN;
 
@@ -25,7 +26,8 @@ public sealed class Candidate
         foreach (Stroke head in heads)
             box = box.Union(head.Bounds);
         Bounds = box;
-        Span = DimensionSpan.Of(texts, strokes, heads);
+        _span = DimensionSpan.Of(texts, strokes, heads);
+        IsMark = LineBlemish.IsMark(strokes);
     }
 
     /// <summary>Length, tier, an unusual text place: what it costs whatever stands round it.</summary>
@@ -43,10 +45,10 @@ public sealed class Candidate
     public Box2D Bounds { get; }
 
     /// <summary>Nothing where this is no linear dimension.</summary>
-    internal DimensionSpan Span { get; }
+    internal ref readonly DimensionSpan Span => ref _span;
 
     /// <summary>A cutting plane's end, a view's arrow, a mould's joint.</summary>
-    internal bool IsMark => LineBlemish.IsMark(Strokes);
+    internal bool IsMark { get; }
 
     public Func<AnnotationInk> Ink { get; }
 

@@ -38,14 +38,14 @@ internal static class LineBlemish
                         grazes |= Grazes(t, s);
                         break;
                     case (StrokeKind.Leader, StrokeKind.Leader) or (StrokeKind.Leader, StrokeKind.Mark) or (StrokeKind.Mark, StrokeKind.Leader):
-                        touches |= !s.Crosses(t) && Stroke.Distance(s.A, s.B, t.A, t.B) < PlacingCosts.Touching;
+                        touches |= !s.Crosses(t) && Touch(s, t);
                         break;
                     case (StrokeKind.Leader, StrokeKind.DimensionLine) or (StrokeKind.DimensionLine, StrokeKind.Leader):
                         carriesOn |= Continues(s, t);
                         if (s.Crosses(t))
                             crosses = true;
                         else
-                            touches |= Stroke.Distance(s.A, s.B, t.A, t.B) < PlacingCosts.Touching;
+                            touches |= Touch(s, t);
                         break;
                 }
             }
@@ -74,7 +74,10 @@ internal static class LineBlemish
 
     /// <summary>A leader or its shoulder that touches an extension line, or crosses it where it bends or ends.</summary>
     private static bool Grazes(in Stroke leader, in Stroke extension) =>
-        leader.Crosses(extension) ? leader.FromEnd(extension) < PlacingCosts.Touching : Stroke.Distance(leader.A, leader.B, extension.A, extension.B) < PlacingCosts.Touching;
+        leader.Crosses(extension) ? leader.FromEnd(extension) < PlacingCosts.Touching : Touch(leader, extension);
+
+    private static bool Touch(in Stroke a, in Stroke b) =>
+        a.IsNear(b, PlacingCosts.Touching) && Stroke.Distance(a.A, a.B, b.A, b.B) < PlacingCosts.Touching;
 
     /// <summary>Two lines in one line, end near end.</summary>
     private static bool Continues(in Stroke a, in Stroke b)

@@ -5,13 +5,15 @@ namespace LeverDraw.Drafting.Layout;
 /// <summary>What two placed annotations cost each other besides, while a drawn view settles: what breaks no rule and is no reason to reduce a scale, but makes a reader look twice. The same both ways round.</summary>
 internal static class PairBlemish
 {
+    /// <summary>Places farther from each other than this have none, millimetres.</summary>
+    public const double Farthest = 8;
+
     public static double Between(Candidate a, Candidate b) => Between(a.Texts, a.Strokes, a.Heads, a.Bounds, b);
 
     public static double Between(PlaceShape a, Candidate b) => Between(a.Texts, a.Strokes, a.Heads, a.Bounds, b);
 
     private static double Between(ReadOnlySpan<OrientedBox> texts, ReadOnlySpan<Stroke> strokes, ReadOnlySpan<Stroke> heads, Box2D bounds, Candidate b)
     {
-        const double Farthest = 8;
         if (!bounds.Inflated(Farthest).Overlaps(b.Bounds))
             return 0;
         double cost = 0;

@@ -11,6 +11,10 @@ internal static class PairCost
     public static double Between(PlaceShape a, Candidate b) =>
         a.Bounds.Overlaps(b.Bounds) ? Between(a.Texts, a.Strokes, a.Heads, b) : 0;
 
+    /// <summary>What a place costs whose lettering is known to meet nothing of the other.</summary>
+    public static double OfLines(PlaceShape a, Candidate b) =>
+        a.Bounds.Overlaps(b.Bounds) ? Between([], a.Strokes, a.Heads, b) : 0;
+
     /// <summary>The least that lines cost, whatever they are lengthened by.</summary>
     public static double Least(PlaceShape lines, Candidate other)
     {

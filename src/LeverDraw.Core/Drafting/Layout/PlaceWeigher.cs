@@ -57,7 +57,10 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
 
         double least = own + found.Lettering + sprawl;
         found.Floor = Math.Max(found.Floor, least - Hair);
-        if (found.Floor >= limit || (least + PlacingCosts.Broken - Hair >= limit && MeetsLettering(self)))
+        if (found.Floor >= limit)
+            return limit;
+        bool standsClear = least + PlacingCosts.Broken - Hair >= limit;
+        if (standsClear && MeetsLettering(self))
             return limit;
         if (!set.Line(rank, Shape))
             return found.Floor = found.Least = double.PositiveInfinity;
@@ -73,13 +76,19 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
         if (settling && cost < limit)
             cost += Blemish(set, rank, ref found);
         found.Floor = Math.Max(found.Floor, cost - Hair);
-        for (int i = 0; i < chosen.Length && cost < limit; i++)
+        if (cost >= limit)
+            return cost;
+        // Most of the others are far away: sorted out once for all that is asked of those near.
+        Span<int> near = stackalloc int[chosen.Length];
+        near = near[..NearTo(Shape.Bounds.Inflated(settling ? PairBlemish.Farthest : 0), self, near)];
+        foreach (int i in near)
         {
-            if (i != self && chosen[i] is { } other)
-                cost += Noted(i, PairCost.Between(Shape, other));
+            cost += Noted(i, standsClear ? PairCost.OfLines(Shape, chosen[i]!) : PairCost.Between(Shape, chosen[i]!));
+            if (cost >= limit)
+                return cost;
         }
 
-        DimensionSpan span = MindsRows && cost < limit ? DimensionSpan.Of(Shape.Texts, Shape.Strokes, Shape.Heads) : default;
+        DimensionSpan span = MindsRows ? DimensionSpan.Of(Shape.Texts, Shape.Strokes, Shape.Heads) : default;
         for (int i = 0; !span.IsNone && i < chosen.Length && cost < limit; i++)
         {
             if (i != self && chosen[i] is { } other)
@@ -93,14 +102,31 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
                 cost += Noted(i, LineBlemish.OfMark(Shape.Strokes, other));
         }
 
+        if (!settling)
+            return cost;
         // Blemishes take longest to find: asked for last.
-        for (int i = 0; settling && i < chosen.Length && cost < limit; i++)
+        foreach (int i in near)
         {
-            if (i != self && chosen[i] is { } other)
-                cost += Noted(i, PairBlemish.Between(Shape, other));
+            if (cost >= limit)
+                return cost;
+            cost += Noted(i, PairBlemish.Between(Shape, chosen[i]!));
         }
 
         return cost;
+    }
+
+    /// <summary>Lists the others whose place comes into a box.</summary>
+    /// <returns>How many.</returns>
+    private int NearTo(in Box2D box, int self, Span<int> near)
+    {
+        int count = 0;
+        for (int i = 0; i < chosen.Length; i++)
+        {
+            if (i != self && chosen[i] is { } other && box.Overlaps(other.Bounds))
+                near[count++] = i;
+        }
+
+        return count;
     }
 
     /// <summary>What blemishes a place has whatever stands round it in the view; worked out once.</summary>
