@@ -18,5 +18,11 @@ internal struct PlaceFindings
     /// <summary>What blemishes it has in its view, while the view settles; NaN until it is asked for.</summary>
     public double Blemish;
 
+    /// <summary>A place of another annotation whose ink its lettering meets; null where none is known.</summary>
+    public Candidate? InTheWay;
+
+    /// <summary>Whose that is.</summary>
+    public int Whose;
+
     public static PlaceFindings None => new() { Lettering = double.NaN, InView = double.NaN, Blemish = double.NaN };
 }

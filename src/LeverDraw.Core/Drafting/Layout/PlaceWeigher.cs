@@ -42,6 +42,13 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
                 return limit;
         }
 
+        // What its lettering met before is often still there.
+        if (found.InTheWay is { } met && ReferenceEquals(chosen[found.Whose], met) && Math.Max(found.Floor, found.Least) + PlacingCosts.Broken - Hair >= limit)
+        {
+            Hindering |= 1UL << found.Whose;
+            return limit;
+        }
+
         Shape.Clear();
         if (!set.Letter(rank, Shape))
             return found.Floor = found.Least = double.PositiveInfinity;
@@ -60,7 +67,7 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
         if (found.Floor >= limit)
             return limit;
         bool standsClear = least + PlacingCosts.Broken - Hair >= limit;
-        if (standsClear && MeetsLettering(self))
+        if (standsClear && MeetsLettering(self, ref found))
             return limit;
         if (!set.Line(rank, Shape))
             return found.Floor = found.Least = double.PositiveInfinity;
@@ -218,12 +225,13 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
     public bool PaysForRoom(Candidate place) => Sprawl.Of(place.Bounds) > 0;
 
     /// <summary>The lettering meets the ink of another annotation: a rule is broken whatever the lines do.</summary>
-    private bool MeetsLettering(int self)
+    private bool MeetsLettering(int self, ref PlaceFindings found)
     {
         for (int i = 0; i < chosen.Length; i++)
         {
             if (i != self && chosen[i] is { } other && PairCost.Strikes(Shape.Texts, other))
             {
+                (found.InTheWay, found.Whose) = (other, i);
                 Hindering |= 1UL << i;
                 return true;
             }

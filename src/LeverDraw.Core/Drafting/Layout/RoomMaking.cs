@@ -85,6 +85,10 @@ internal sealed class RoomMaking(PlaceWeigher weigher, PlaceSet[] sets, Candidat
             if (places.CostAt(rank) >= limit)
                 break;
             int group = places.GroupAt(rank);
+            // Its price is known mostly, and then whether another of its group is cheaper.
+            double least = places.FindingsAt(rank).Floor;
+            if (group >= 0 && best.Exists(b => b.Group == group && b.Cost <= least))
+                continue;
             double cost = weigher.Weigh(places, rank, self, limit);
             if (cost >= limit || best.Exists(b => b.Cost <= cost && IsAlike(b, group)))
                 continue;
