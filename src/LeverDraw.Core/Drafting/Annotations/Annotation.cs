@@ -30,6 +30,9 @@ public sealed record LinearDimension(string Name, double Value, Label Label, Poi
     /// <summary>It stands outside the view, not in a hollow of it: there it would seem to measure what it crosses.</summary>
     public bool OnlyOutside { get; init; }
 
+    /// <summary>The same two levels at the part's other edge: a dimension line on that side is measured from there.</summary>
+    public (Point2D First, Point2D Second)? AtOtherEdge { get; init; }
+
     /// <summary>Set when the measured faces run on square to the direction: the dimension may then stand on the feature itself, moved by an amount in this range (millimetres, along the left of the direction).</summary>
     public (double From, double To)? Slide { get; init; }
 

@@ -51,8 +51,8 @@ internal static class LinearCandidates
         if (square && dimension.Slide is null && !dimension.OnlyOutside)
         {
             // Nearer to the feature than the view's own edge, where there is a hollow.
-            double top = Math.Max(frame.ReachP, frame.ReachQ);
-            double bottom = Math.Min(frame.ReachP, frame.ReachQ);
+            double top = Math.Max(Math.Max(frame.ReachP, frame.ReachQ), Math.Max(frame.OtherReachP, frame.OtherReachQ));
+            double bottom = Math.Min(Math.Min(frame.ReachP, frame.ReachQ), Math.Min(frame.OtherReachP, frame.OtherReachQ));
             for (int step = context.Circle is not null ? -1 : 0; step < 3; step++)
             {
                 double away = step < 0 ? WithinCircle * style.FirstTier : style.FirstTier + (step * style.TierSpacing);

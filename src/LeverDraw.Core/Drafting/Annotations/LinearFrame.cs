@@ -34,6 +34,7 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     private readonly Vector2D _read = Vector2D.FromAngle(PlacingContext.ReadingAngle(u.Angle));
     private readonly List<(double Level, double ReachP, double ReachQ)> _levels = new(24);
     private readonly List<LinearExtra> _extras = new(4);
+    private readonly (double P, double Q) _otherEdge = OtherEdge(dimension, context, p, q, u);
 
     /// <summary>How far along the dimension its first measured point lies.</summary>
     public double From { get; } = u.Dot(p - Point2D.Origin);
@@ -46,10 +47,26 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
 
     public double ReachQ { get; } = u.Left.Dot(q - Point2D.Origin);
 
+    /// <summary>The same for points at the part's other edge; of this one where there are none.</summary>
+    public double OtherReachP => _otherEdge.P;
+
+    public double OtherReachQ => _otherEdge.Q;
+
     /// <summary>Reading direction is along u, or against it.</summary>
     private bool ReadsForward => _read.Dot(u) > 0;
 
     private double Span => To - From;
+
+    private static (double P, double Q) OtherEdge(LinearDimension dimension, PlacingContext context, Point2D p, Point2D q, Vector2D u)
+    {
+        if (dimension.AtOtherEdge is { } other)
+        {
+            (Point2D first, Point2D second) = (context.ToBlock.Apply(other.First), context.ToBlock.Apply(other.Second));
+            (p, q) = u.Dot(second - first) < 0 ? (second, first) : (first, second);
+        }
+
+        return (u.Left.Dot(p - Point2D.Origin), u.Left.Dot(q - Point2D.Origin));
+    }
 
     private bool IsSquare => u.X == 0 || u.Y == 0;
 
@@ -58,8 +75,14 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     /// <summary>Filled by the frame's own methods.</summary>
     public PlaceList<LinearPlace> Places { get; } = new(96);
 
-    /// <summary>All text places for a dimension line at <paramref name="level"/> along the left direction.</summary>
-    public void AddTextPlaces(double level, double cost) => Add(level, ReachP, ReachQ, cost);
+    /// <summary>All text places for a dimension line at <paramref name="level"/> along the left direction, measured from the nearer edge.</summary>
+    public void AddTextPlaces(double level, double cost)
+    {
+        bool other = Away(OtherReachP, OtherReachQ) < Away(ReachP, ReachQ);
+        Add(level, other ? OtherReachP : ReachP, other ? OtherReachQ : ReachQ, cost);
+
+        double Away(double reachP, double reachQ) => Math.Abs(level - reachP) + Math.Abs(level - reachQ);
+    }
 
     /// <summary>The dimension line crosses the feature itself; no extension lines.</summary>
     public void AddOnFeature(double shift, double cost) => Add(ReachP + shift, ReachP + shift, ReachQ + shift, cost);

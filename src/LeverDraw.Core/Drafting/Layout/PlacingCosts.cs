@@ -65,7 +65,7 @@ internal static class PlacingCosts
     public const double Grazes = 12;
 
     /// <summary>A leader across another's dimension line, besides, where the view settles.</summary>
-    public const double SeenAcross = 8;
+    public const double SeenAcross = 36;
 
     /// <summary>A leader's shoulder in one line with another's dimension line, where the view settles.</summary>
     public const double CarriedOn = 30;

@@ -60,7 +60,7 @@ internal static class LeverPadDetail
         yield return new LinearDimension(LeverFields.PadThickness.Name, thickness.Millimetres, text.Size(thickness, "2× "), side.CrownLeft, side.CrownRight, 0) { Sides = DimensionSides.Right };
         SizeValue length = lever.Sizes[LeverFields.PadLength];
         double edge = Math.Abs(side.ArmFaceRight.Start.X - side.PadCentre.X);
-        yield return new LinearDimension(LeverFields.PadLength.Name, length.Millimetres, text.Size(length), new Point2D(side.PadCentre.X + edge, side.PadBottom), new Point2D(side.PadCentre.X + edge, side.PadTop), LinearDimension.Upright);
+        yield return new LinearDimension(LeverFields.PadLength.Name, length.Millimetres, text.Size(length), AtEdge(edge).First, AtEdge(edge).Second, LinearDimension.Upright) { AtOtherEdge = AtEdge(-edge) };
         if (lever.Forms.Arms == LeverFields.Tapered)
         {
             // The arm comes down to the finished pad's greatest thickness, which stands there already; a casting's pad is thicker by its stock.
@@ -71,6 +71,7 @@ internal static class LeverPadDetail
                 yield return new LinearDimension("arms.thickness_at_pad", there.Millimetres, text.Reference(there), new Point2D(-half, side.PadTop), new Point2D(half, side.PadTop), 0) { Sides = DimensionSides.Left, Slide = (0, 0) };
         }
 
+        (Point2D First, Point2D Second) AtEdge(double away) => (new(side.PadCentre.X + away, side.PadBottom), new(side.PadCentre.X + away, side.PadTop));
         SizeValue crown = lever.Sizes[LeverFields.CrownRadius];
         yield return new RadiusDimension(LeverFields.CrownRadius.Name, crown.Millimetres, text.Size(crown, "4× R"), ClearArcs.Of(side.CrownArcRight, side.CrownArcLeft)) { MaterialAtCentre = true };
         if (side.PadEnd is ArcEdge round)
