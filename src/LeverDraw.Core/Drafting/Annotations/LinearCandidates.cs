@@ -21,6 +21,9 @@ internal static class LinearCandidates
     /// <summary>Of a line so near to a detail's circle, inside or out, that the two blur or cross at a slant.</summary>
     private const double AtCircle = 18;
 
+    /// <summary>Of a line that crosses outlines between its measured points: the part is not hollow there.</summary>
+    private const double AcrossPart = 20;
+
     public static PlaceSet For(LinearDimension dimension, string id, PlacingContext context)
     {
         DraftingStyle style = context.Style;
@@ -57,9 +60,9 @@ internal static class LinearCandidates
             {
                 double away = step < 0 ? WithinCircle * style.FirstTier : style.FirstTier + (step * style.TierSpacing);
                 if (dimension.Sides.HasFlag(left) && top + away < high - 1)
-                    Add(top + away, 9 + (Math.Abs(step) * 3.0));
+                    Add(top + away, 9 + (Math.Abs(step) * 3.0) + Across(top + away));
                 if (dimension.Sides.HasFlag(right) && bottom - away > low + 1)
-                    Add(bottom - away, 9 + (Math.Abs(step) * 3.0));
+                    Add(bottom - away, 9 + (Math.Abs(step) * 3.0) + Across(bottom - away));
             }
         }
 
@@ -73,6 +76,8 @@ internal static class LinearCandidates
         }
 
         return new LinearPlaces(frame);
+
+        double Across(double level) => context.IsOutlineBetween(frame.At(frame.From, level), frame.At(frame.To, level)) ? AcrossPart : 0;
 
         void Add(double level, double cost) => frame.AddTextPlaces(level, cost + (square && context.Circle is { } circle && IsAt(circle, level, u) ? AtCircle : 0));
     }

@@ -361,7 +361,7 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
         return At(textAt, level) - (_read * (label.Width / 2)) + (_read.Left * _style.TextGap);
     }
 
-    private Point2D At(double along, double level) => Point2D.Origin + (u * along) + (_v * level);
+    public Point2D At(double along, double level) => Point2D.Origin + (u * along) + (_v * level);
 
     private (Point2D, Point2D)? Extension(double along, double reach, double level)
     {

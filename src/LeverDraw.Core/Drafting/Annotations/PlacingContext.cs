@@ -38,6 +38,19 @@ public sealed record PlacingContext(string View, Transform2D ToBlock, Box2D Boun
         return (corners.Min(), corners.Max());
     }
 
+    /// <summary>Whether an outline crosses the line between two points.</summary>
+    internal bool IsOutlineBetween(Point2D from, Point2D to)
+    {
+        var line = new Stroke(from, to, StrokeKind.DimensionLine);
+        foreach (Stroke stroke in Strokes)
+        {
+            if (stroke.Kind == StrokeKind.Feature && line.IsNear(stroke, 0) && line.Crosses(stroke))
+                return true;
+        }
+
+        return false;
+    }
+
     /// <summary>Least and greatest extent to the left of a direction of what is seen between two places along it; empty where nothing is.</summary>
     internal Interval ExtentBetween(Vector2D along, double from, double to)
     {
