@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using System.Runtime;
 using LeverDraw.Drafting.Sheets;
 using LeverDraw.Writers.Svg;
 
@@ -8,8 +9,11 @@ namespace LeverDraw.Benchmarks.Pipeline;
 /// <summary>A quick look at the bar of docs/adr/0008-speed-of-layout.md: per shipped profile the median time from its text to the bytes of an SVG, warm. <see cref="DrawingRoadBenchmarks"/> takes longer and says more.</summary>
 internal static class RoadReport
 {
-    /// <summary>So often that the compiler is done with everything: after 60 runs it is not yet.</summary>
-    private const int Warm = 400;
+    /// <summary>Warm is what the compiler is done with: it has compiled nothing for so many runs. (After 400 runs of the first profile it is not yet, on two processors that are both busy drawing.)</summary>
+    private const int Quiet = 300;
+
+    /// <summary>Longer than the compiler was ever seen to take.</summary>
+    private const int MostWarming = 4000;
 
     private const int Runs = 61;
 
@@ -36,19 +40,29 @@ internal static class RoadReport
         // As a host that writes many files would: one stream, emptied each time.
         using var svg = new MemoryStream();
         var times = new List<double>(Runs);
-        long before = 0;
-        for (int run = -Warm; run < Runs; run++)
+        long compiled = -1;
+        for (int run = 0, quiet = 0; quiet < Quiet && run < MostWarming; run++)
         {
-            if (run == 0)
-                before = GC.GetTotalAllocatedBytes(precise: true);
+            Draw();
+            quiet = JitInfo.GetCompiledMethodCount() == compiled ? quiet + 1 : 0;
+            compiled = JitInfo.GetCompiledMethodCount();
+        }
+
+        long before = GC.GetTotalAllocatedBytes(precise: true);
+        for (int run = 0; run < Runs; run++)
+        {
             long start = Stopwatch.GetTimestamp();
-            svg.SetLength(0);
-            new SvgWriter().Write(inputs.Sheet(name, options), svg);
-            if (run >= 0)
-                times.Add(Stopwatch.GetElapsedTime(start).TotalMilliseconds);
+            Draw();
+            times.Add(Stopwatch.GetElapsedTime(start).TotalMilliseconds);
         }
 
         times.Sort();
         return (times[Runs / 2], times[0], (GC.GetTotalAllocatedBytes(precise: true) - before) / Runs);
+
+        void Draw()
+        {
+            svg.SetLength(0);
+            new SvgWriter().Write(inputs.Sheet(name, options), svg);
+        }
     }
 }

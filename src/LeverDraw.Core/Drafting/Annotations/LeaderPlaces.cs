@@ -18,6 +18,14 @@ internal sealed class LeaderPlaces(LeaderList leaders, LabelBox label, DraftingS
 
     protected override int GroupOf(int place) => leaders.Places[place].Ray;
 
+    /// <summary>Where its shoulder begins.</summary>
+    protected override Point2D? PointOf(int place)
+    {
+        LeaderPlace at = leaders.Places[place];
+        (Point2D tip, Vector2D direction) = leaders.Rays[at.Ray];
+        return tip + (direction * LeaderShape.SlantLength(LeaderList.Lengths[at.Length], style));
+    }
+
     protected override bool LetterPlace(int place, PlaceShape shape) => Shape(place).Letter(shape);
 
     protected override bool LinePlace(int place, PlaceShape shape)

@@ -38,8 +38,7 @@ internal sealed class PlacedExtra(FrameStack? stack, Point2D topLeft, DatumIndic
 
     public void AddTo(PlaceShape shape, double clearance)
     {
-        foreach (OrientedBox box in stack?.Boxes(topLeft, angle, clearance) ?? [])
-            shape.AddText(box);
+        stack?.AddTo(shape, topLeft, angle, clearance);
         if (datum is not null)
             shape.AddText(datum.Box(foot, outward, angle, clearance));
     }

@@ -218,6 +218,10 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
         AddHeads(level, shape);
     }
 
+    /// <summary>A point of the dimension line under its number, or in its middle where that is on a leader.</summary>
+    public Point2D PointOf(LinearPlace place) =>
+        At(double.IsNaN(place.TextAt) ? (From + To) / 2 : place.TextAt, _levels[place.Line].Level);
+
     /// <summary>Adds the lettering of a place to an empty shape. False where the place is impossible.</summary>
     public bool Letter(LinearPlace place, PlaceShape shape)
     {

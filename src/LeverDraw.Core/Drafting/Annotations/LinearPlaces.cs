@@ -1,4 +1,5 @@
 using LeverDraw.Drafting.Layout;
+using LeverDraw.Geometry;
 
 namespace LeverDraw.Drafting.Annotations;
 
@@ -12,6 +13,8 @@ internal sealed class LinearPlaces(LinearFrame frame) : PlaceSet(frame.Places.Co
     protected override bool WaitsOnNarrowPaper(int place) => frame.WaitsOnNarrowPaper(frame.Places[place]);
 
     protected override int GroupOf(int place) => frame.Places[place].Line;
+
+    protected override Point2D? PointOf(int place) => frame.PointOf(frame.Places[place]);
 
     protected override bool LetterPlace(int place, PlaceShape shape) => frame.Letter(frame.Places[place], shape);
 

@@ -21,8 +21,5 @@ internal struct PlaceFindings
     /// <summary>A place of another annotation whose ink its lettering meets; null where none is known.</summary>
     public Candidate? InTheWay;
 
-    /// <summary>Whose that is.</summary>
-    public int Whose;
-
     public static PlaceFindings None => new() { Lettering = double.NaN, InView = double.NaN, Blemish = double.NaN };
 }

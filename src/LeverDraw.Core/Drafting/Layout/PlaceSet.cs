@@ -1,4 +1,5 @@
 using LeverDraw.Drafting.Annotations;
+using LeverDraw.Geometry;
 
 namespace LeverDraw.Drafting.Layout;
 
@@ -94,6 +95,11 @@ internal abstract class PlaceSet
             _made.Add(rank, made = MakePlace(_order.PlaceAt(rank), CostAt(rank), shape));
         return made;
     }
+
+    /// <summary>Some point of a place's ink, soon worked out; null where none is.</summary>
+    public Point2D? PointAt(int rank) => PointOf(_order.PlaceAt(rank));
+
+    protected virtual Point2D? PointOf(int place) => null;
 
     protected virtual int GroupOf(int place) => -1;
 

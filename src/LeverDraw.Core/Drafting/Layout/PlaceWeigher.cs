@@ -43,16 +43,19 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
         }
 
         // What its lettering met before is often still there.
-        if (found.InTheWay is { } met && ReferenceEquals(chosen[found.Whose], met) && Math.Max(found.Floor, found.Least) + PlacingCosts.Broken - Hair >= limit)
+        if (found.InTheWay is { } met && Math.Max(found.Floor, found.Least) + PlacingCosts.Broken - Hair >= limit && Array.IndexOf(chosen, met) is >= 0 and int whose)
         {
-            Hindering |= 1UL << found.Whose;
+            Hindering |= 1UL << whose;
             return limit;
         }
 
+        double own = set.CostAt(rank);
+        if (set.PointAt(rank) is { } point && own + Sprawl.Of(new Box2D(point.X, point.Y, point.X, point.Y)) - Hair is var atPoint && atPoint >= limit)
+            return found.Floor = Math.Max(found.Floor, atPoint);
         Shape.Clear();
         if (!set.Letter(rank, Shape))
             return found.Floor = found.Least = double.PositiveInfinity;
-        double own = set.CostAt(rank), sprawl = Sprawl.Of(Shape.Bounds);
+        double sprawl = Sprawl.Of(Shape.Bounds);
         // What needs much room is not asked about its lettering.
         if (own + sprawl - Hair >= limit)
             return found.Floor = Math.Max(found.Floor, own + sprawl - Hair);
@@ -231,7 +234,7 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
         {
             if (i != self && chosen[i] is { } other && PairCost.Strikes(Shape.Texts, other))
             {
-                (found.InTheWay, found.Whose) = (other, i);
+                found.InTheWay = other;
                 Hindering |= 1UL << i;
                 return true;
             }

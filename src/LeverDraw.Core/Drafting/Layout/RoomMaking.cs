@@ -75,36 +75,23 @@ internal sealed class RoomMaking(PlaceWeigher weigher, PlaceSet[] sets, Candidat
         PlaceSet places = sets[self];
         Array.Clear(chosen);
         places.ForgetOthers();
-        int most = weigher.Settles ? PlacesTriedSettling : PlacesTried;
-        var best = new List<(double Cost, int Group, Candidate Place)>(most + 1);
+        var best = weigher.Settles ? new ShortList(PlacesTriedSettling, Apart) : new ShortList(PlacesTried, 0);
         for (int rank = 0; rank < places.Count; rank++)
         {
-            double limit = best.Count < most ? Math.Min(PlacingCosts.Broken, hopeless) : best[^1].Cost;
-            if (weigher.Settles && best.Count > 0)
-                limit = Math.Min(limit, best[0].Cost + Good);
+            double limit = best.Limit(Math.Min(PlacingCosts.Broken, hopeless), weigher.Settles ? Good : double.PositiveInfinity);
             if (places.CostAt(rank) >= limit)
                 break;
             int group = places.GroupAt(rank);
             // Its price is known mostly, and then whether another of its group is cheaper.
-            double least = places.FindingsAt(rank).Floor;
-            if (group >= 0 && best.Exists(b => b.Group == group && b.Cost <= least))
+            if (best.HasCheaper(group, places.FindingsAt(rank).Floor))
                 continue;
             double cost = weigher.Weigh(places, rank, self, limit);
-            if (cost >= limit || best.Exists(b => b.Cost <= cost && IsAlike(b, group)))
-                continue;
-            best.RemoveAll(b => IsAlike(b, group));
-            int at = best.FindIndex(b => b.Cost > cost);
-            best.Insert(at < 0 ? best.Count : at, (cost, group, places.Keep(rank, weigher.Shape)));
-            if (best.Count > most)
-                best.RemoveAt(most);
+            if (cost < limit)
+                best.Offer(cost, group, rank, weigher.Shape.Bounds.Centre);
         }
 
         _before.CopyTo(chosen, 0);
-        return [.. best.Select(b => b.Place)];
-
-        // Of those of one group, and while a view settles of those close together, which have the same in their way, one is enough.
-        bool IsAlike((double Cost, int Group, Candidate Place) b, int group) =>
-            (group >= 0 && b.Group == group) || (weigher.Settles && b.Place.Bounds.Centre.DistanceTo(weigher.Shape.Bounds.Centre) < Apart);
+        return [.. best.Ranks.Select(rank => places.Make(rank, weigher.Shape)!)];
     }
 
     /// <summary>Places these one after the other, as long as all together may still cost less than a limit.</summary>

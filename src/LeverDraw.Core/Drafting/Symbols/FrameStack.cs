@@ -41,14 +41,15 @@ internal sealed class FrameStack
 
     private static Vector2D Down => new(0, -1);
 
+    /// <summary>Adds the boxes of the frames and of the datum that hangs from them.</summary>
     /// <param name="topLeft">Upper left corner in reading direction.</param>
-    public IEnumerable<OrientedBox> Boxes(Point2D topLeft, double angle, double clearance)
+    public void AddTo(PlaceShape shape, Point2D topLeft, double angle, double clearance)
     {
         Transform2D place = SymbolPen.At(topLeft, angle);
         if (!_frames.IsEmpty)
-            yield return OrientedBox.FromCorner(place.Apply(new Point2D(0, -Height)), Width, Height, angle).Inflated(clearance);
+            shape.AddText(OrientedBox.FromCorner(place.Apply(new Point2D(0, -Height)), Width, Height, angle).Inflated(clearance));
         if (Datum is not null)
-            yield return Hanging(topLeft, angle, clearance);
+            shape.AddText(Hanging(topLeft, angle, clearance));
     }
 
     /// <summary>The box of the datum that hangs; there must be one.</summary>

@@ -1,5 +1,6 @@
 using LeverDraw.Drafting;
 using LeverDraw.Drafting.Lettering;
+using LeverDraw.Drafting.Layout;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Drafting.Symbols;
 using LeverDraw.Geometry;
@@ -65,9 +66,10 @@ public class FrameStackTests
         Assert.Equal(2, triangle.Corners.Count(c => Math.Abs(c.Y + 5) < 1e-9));
         Assert.Equal(2.5, triangle.Corners.Average(c => c.X), 9);
         Assert.Equal(["⟂", "⌀0.05", "B", "A"], ink.Texts());
-        Box2D[] boxes = [.. stack.Boxes(Point2D.Origin, 0, 0).Select(b => b.Bounds)];
-        Assert.Equal(2, boxes.Length);
-        Assert.True(boxes[0].Union(boxes[1]).Inflated(1e-9).Contains(ink.StrokeBox()));
+        var shape = new PlaceShape();
+        stack.AddTo(shape, Point2D.Origin, 0, 0);
+        Assert.Equal(2, shape.Texts.Length);
+        Assert.True(shape.Bounds.Inflated(1e-9).Contains(ink.StrokeBox()));
     }
 
     [Fact]
