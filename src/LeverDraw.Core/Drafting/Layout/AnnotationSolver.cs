@@ -73,13 +73,15 @@ public sealed class AnnotationSolver
         var solver = new AnnotationSolver(field, annotations, new Sprawl(room.Inflated(1e-9), LeavingRoom), scratch, lines, settling: true);
         chosen.CopyTo(solver._chosen, 0);
         Array.Fill(solver._settled, (double.NegativeInfinity, 0, 0UL));
+        var before = new Candidate?[chosen.Length];
         for (int round = 0; round < 2 * MaxRounds; round++)
         {
             if (solver.MoveEach())
                 continue;
+            solver._chosen.CopyTo(before, 0);
             if (!solver.TryMakingRoom(RoomMaking.Bad))
                 break;
-            Array.Fill(solver._movedAt, ++solver._moves);
+            solver.NoteMoved(before);
         }
 
         solver._chosen.CopyTo(chosen!, 0);
@@ -95,13 +97,15 @@ public sealed class AnnotationSolver
                 TakePlace(i);
         }
 
+        var before = new Candidate?[_chosen.Length];
         for (int round = 0; round < MaxRounds; round++)
         {
             if (MoveEach())
                 continue;
+            _chosen.CopyTo(before, 0);
             if (!TryPairs() && !TryTogether() && !TryMakingRoom(RoomMaking.VeryBad))
                 break;
-            Array.Fill(_movedAt, ++_moves);
+            NoteMoved(before);
         }
 
         if (_hasPaidForRoom && _weigher.Sprawl.PerMillimetre >= Sprawl.Thrifty)
@@ -114,6 +118,19 @@ public sealed class AnnotationSolver
         }
 
         return new Placing([.. _chosen.Select(c => c!)], [.. unplaced], _hasPaidForRoom);
+    }
+
+    /// <summary>Takes note of who does not stand where it did.</summary>
+    private void NoteMoved(ReadOnlySpan<Candidate?> before)
+    {
+        _moves++;
+        for (int i = 0; i < before.Length; i++)
+        {
+            if (ReferenceEquals(before[i], _chosen[i]))
+                continue;
+            _movedAt[i] = _moves;
+            _settled[i] = (double.NegativeInfinity, 0, 0);
+        }
     }
 
     private void TakePlace(int self)

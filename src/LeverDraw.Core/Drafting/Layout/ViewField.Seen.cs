@@ -29,29 +29,25 @@ public sealed partial class ViewField
         const double Between = 3;
         double cost = 0;
         bool along = false, ends = false, level = leader.A.Y == leader.B.Y;
-        (int c0, int r0, int c1, int r1) = CellsOf(leader.Bounds);
-        for (int r = r0; r <= r1; r++)
+        StrokeGrid.Walk near = _ink.In(leader.Bounds);
+        while (near.Next())
         {
-            for (int c = c0; c <= c1; c++)
+            foreach (int i in near.Cell)
             {
-                foreach (int i in Cell(c, r))
+                if (!near.MeetsFirst(i))
+                    continue;
+                ref readonly Stroke other = ref _ink[i];
+                if (other.Kind == StrokeKind.Feature && leader.Crosses(other))
+                    cost += PlacingCosts.SeenOverFeature + (other.Length > PlacingCosts.Corner && other.FromEnd(leader) < PlacingCosts.Corner ? PlacingCosts.ThroughCorner : 0);
+                else if (other.Kind == StrokeKind.Feature)
                 {
-                    ref readonly Stroke other = ref _strokes[i];
-                    // One that stands in several of the cells counts in the first of them.
-                    if (c != Math.Max(c0, _firstCells[i].Column) || r != Math.Max(r0, _firstCells[i].Row))
-                        continue;
-                    if (other.Kind == StrokeKind.Feature && leader.Crosses(other))
-                        cost += PlacingCosts.SeenOverFeature + (other.Length > PlacingCosts.Corner && other.FromEnd(leader) < PlacingCosts.Corner ? PlacingCosts.ThroughCorner : 0);
-                    else if (other.Kind == StrokeKind.Feature)
-                    {
-                        ends |= level && other.DistanceTo(leader.B) < PlacingCosts.Touching;
-                    }
-                    else if (other.Kind == StrokeKind.Lining)
-                    {
-                        along |= leader.SineTo(other) < PlacingCosts.AlongLiningSine && leader.RunsBeside(other, Between);
-                        if (leader.Crosses(other))
-                            cost += PlacingCosts.SeenAmongLining(leader, other);
-                    }
+                    ends |= level && other.DistanceTo(leader.B) < PlacingCosts.Touching;
+                }
+                else if (other.Kind == StrokeKind.Lining)
+                {
+                    along |= leader.SineTo(other) < PlacingCosts.AlongLiningSine && leader.RunsBeside(other, Between);
+                    if (leader.Crosses(other))
+                        cost += PlacingCosts.SeenAmongLining(leader, other);
                 }
             }
         }
@@ -75,30 +71,25 @@ public sealed partial class ViewField
         var round = new Box2D(tip.X, tip.Y, tip.X, tip.Y).Inflated(PlacingCosts.TipClear);
         if (!round.Overlaps(_reach))
             return 0;
-        (int c0, int r0, int c1, int r1) = CellsOf(round);
         int own = -1;
         double nearest = double.PositiveInfinity, cost = 0;
-        for (int r = r0; r <= r1; r++)
+        StrokeGrid.Walk near = _ink.In(round);
+        while (near.Next())
         {
-            for (int c = c0; c <= c1; c++)
+            foreach (int i in near.Cell)
             {
-                foreach (int i in Cell(c, r))
-                {
-                    if (_strokes[i].Kind == StrokeKind.Feature && _strokes[i].DistanceTo(tip) is var distance && distance < nearest)
-                        (own, nearest) = (i, distance);
-                }
+                if (_ink[i].Kind == StrokeKind.Feature && _ink[i].DistanceTo(tip) is var distance && distance < nearest)
+                    (own, nearest) = (i, distance);
             }
         }
 
-        for (int r = r0; r <= r1 && own >= 0; r++)
+        near = _ink.In(round);
+        while (own >= 0 && near.Next())
         {
-            for (int c = c0; c <= c1; c++)
+            foreach (int i in near.Cell)
             {
-                foreach (int i in Cell(c, r))
-                {
-                    if (_strokes[i].Kind != StrokeKind.Lining && _strokes[i].SineTo(_strokes[own]) > Across)
-                        cost = Math.Max(cost, PlacingCosts.TipAtLine(_strokes[i].DistanceTo(tip), _strokes[i].Kind));
-                }
+                if (_ink[i].Kind != StrokeKind.Lining && _ink[i].SineTo(_ink[own]) > Across)
+                    cost = Math.Max(cost, PlacingCosts.TipAtLine(_ink[i].DistanceTo(tip), _ink[i].Kind));
             }
         }
 
