@@ -23,24 +23,39 @@ internal static class AsCastNote
     /// <param name="whose">Says how far the grade is settled.</param>
     public static string Of(CastingToleranceRule rule, Length greatest, DimensionText text, string whose)
     {
+        if (Steps(rule, greatest, text) is not { } steps)
+            return Unknown;
+        SortedSet<int> grades = [.. Borders(greatest).Select(border => rule.GradeOf(border))];
+        static string Text(int grade) => grade.ToString(CultureInfo.InvariantCulture);
+        string all = " (DCTG " + Text(grades.Min) + (grades.Count > 1 ? " TO " + Text(grades.Max) : "") + ")";
+        return "TO ISO 8062-3:2007, " + steps + all + ", WALLS ONE GRADE COARSER, " + whose;
+    }
+
+    /// <summary>Plus or minus by size, such as <c>±0.37 UP TO 10, ±0.39 UP TO 16</c>; null where the standard gives none.</summary>
+    /// <param name="greatest">The casting's greatest size: larger steps say nothing.</param>
+    public static string? Steps(CastingToleranceRule rule, Length greatest, DimensionText text)
+    {
         List<string> steps = [];
-        var grades = new SortedSet<int>();
+        foreach (Length border in Borders(greatest))
+        {
+            Answer<Length> half = CastingTolerances.PlusMinus(rule.GradeOf(border), border);
+            if (!half.IsGiven)
+                return null;
+            steps.Add(text.PlusMinus(half.Value) + " UP TO " + text.Number(border));
+        }
+
+        return string.Join(", ", steps);
+    }
+
+    private static IEnumerable<Length> Borders(Length greatest)
+    {
         foreach (double upTo in _steps)
         {
             Length border = Length.FromMillimetres(upTo);
-            int grade = rule.GradeOf(border);
-            Answer<Length> half = CastingTolerances.PlusMinus(grade, border);
-            if (!half.IsGiven)
-                return Unknown;
-            grades.Add(grade);
-            steps.Add(text.PlusMinus(half.Value) + " UP TO " + text.Number(border));
+            yield return border;
             if (border >= greatest)
-                break;
+                yield break;
         }
-
-        static string Text(int grade) => grade.ToString(CultureInfo.InvariantCulture);
-        string all = " (DCTG " + Text(grades.Min) + (grades.Count > 1 ? " TO " + Text(grades.Max) : "") + ")";
-        return "TO ISO 8062-3:2007, " + string.Join(", ", steps) + all + ", WALLS ONE GRADE COARSER, " + whose;
     }
 
     private static CastingGradeBand? Band(string material, string process)

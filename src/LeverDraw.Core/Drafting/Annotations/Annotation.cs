@@ -103,6 +103,9 @@ public sealed record LeaderNote(string Name, double Value, Label Label, Immutabl
     /// <summary>For each target a line that is drawn with the leader to it, such as the distance it speaks of; none when there is no such line.</summary>
     public ImmutableArray<LineEdge> Lines { get; init; } = [];
 
+    /// <summary>From this target on they are for want of better: a leader goes there where the ones before have no good place.</summary>
+    public int SecondBest { get; init; } = int.MaxValue;
+
     /// <summary>The leader ends in a dot inside a face, not in an arrow on an edge.</summary>
     public bool OnFace { get; init; }
 }

@@ -106,7 +106,7 @@ internal static class RadialCandidates
                 double askew = outward is { } off ? 1 - off.Dot(direction) : 0;
                 // On its own line, that one would vanish under it.
                 double over = note.Lines.IsEmpty || direction.Dot(context.ToBlock.Apply(note.Lines[i].To - note.Lines[i].From).Unit()) < 0.9 ? 0 : PlacingCosts.BesideExtension;
-                leaders.Add(tip, direction, order + over + (PlacingCosts.LeaderAskew * askew), askew > 1 ? PlacingCosts.SeenThroughPart : 0);
+                leaders.Add(tip, direction, order + over + (PlacingCosts.LeaderAskew * askew), (askew > 1 ? PlacingCosts.SeenThroughPart : 0) + (i < note.SecondBest ? 0 : PlacingCosts.SecondBest));
                 order += 0.02;
             }
         }

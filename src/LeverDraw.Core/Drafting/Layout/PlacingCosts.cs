@@ -24,6 +24,9 @@ internal static class PlacingCosts
     /// <summary>A leader that comes to a short line along it instead of square to it.</summary>
     public const double LeaderAskew = 8;
 
+    /// <summary>A leader to a target that is only for want of better, where the view settles.</summary>
+    public const double SecondBest = 40;
+
     /// <summary>A leader that comes to an arc through the part's material.</summary>
     public const double ThroughPart = 10;
 

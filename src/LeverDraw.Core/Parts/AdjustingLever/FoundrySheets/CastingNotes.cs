@@ -13,7 +13,7 @@ namespace LeverDraw.Parts.AdjustingLever.FoundrySheets;
 /// <summary>The notes of the casting's sheet, for the foundry.</summary>
 internal static class CastingNotes
 {
-    public static ImmutableArray<string> Of(CastingLever casting, Profile profile, PartingCandidate parting, PatternDraft draft, DimensionText text, bool tolerancesInTable)
+    public static ImmutableArray<string> Of(CastingLever casting, Profile profile, PartingCandidate parting, PatternDraft draft, DimensionText text)
     {
         FoundryPlan plan = casting.Plan;
         return
@@ -28,7 +28,7 @@ internal static class CastingNotes
             CommonNotes.Gate(casting.Shape),
             CommonNotes.Hole(plan, text),
             .. CommonNotes.Mark(casting.Shape, text),
-            Tolerance(profile.Values, plan, tolerancesInTable),
+            Tolerance(casting, profile.Values, text),
             PickUp(casting.Shape),
             "NUMBER THE IMPRESSIONS. KEEP A FEW UNMACHINED.",
             Mass(casting, profile),
@@ -57,8 +57,9 @@ internal static class CastingNotes
             : "";
     }
 
-    private static string Tolerance(IFieldValues values, FoundryPlan plan, bool inTable)
+    private static string Tolerance(CastingLever casting, IFieldValues values, DimensionText text)
     {
+        FoundryPlan plan = casting.Plan;
         bool agreed = values.Get(CastingFields.ToleranceGrade) != CastingFields.Usual;
         string sure = agreed ? "AS AGREED WITH THE FOUNDRY" : "THE PROCESS'S FINEST" + plan.Process.Grades(plan.Metal)?.Certainty switch
         {
@@ -66,7 +67,9 @@ internal static class CastingNotes
             Certainty.Thin => " (ONE SOURCE)",
             _ => "",
         } + ": AGREE IT WITH THE FOUNDRY";
-        return "TOLERANCES " + TitleTolerance(plan) + ", " + sure + "; WALLS ONE COARSER, RADII AS DRAWN" + (inTable ? "; EACH SIZE'S ± STANDS IN THE TABLE." : ".");
+        string? steps = AsCastNote.Steps(plan.Tolerance, Length.FromMillimetres(Math.Max(casting.Shape.SideProfile.Box.Height, casting.Shape.ForkProfile.Box.Width)), text);
+        // The grade stands in the title block.
+        return "TOLERANCES " + (steps ?? TitleTolerance(plan)) + ", " + sure + "; WALLS ONE COARSER, RADII AS DRAWN.";
     }
 
     /// <summary>Off the joint, the gate and the machined faces, far apart, and no drafted face alone: draft is alike on both outer sides (own proposal).</summary>

@@ -33,7 +33,7 @@ public static class CastingSheet
             [views.Side()],
             [],
             views.Others(),
-            CastingNotes.Of(casting, profile, parting, views.Draft, text, tolerancesInTable: small),
+            CastingNotes.Of(casting, profile, parting, views.Draft, text),
             FoundryTitle.Of(casting, profile, "CASTING DRAWING, AS CAST", "-C", CastingNotes.TitleTolerance(casting.Plan), options.Units))
         {
             NotedSizes = LeverNotes.Sizes(views.Shape),

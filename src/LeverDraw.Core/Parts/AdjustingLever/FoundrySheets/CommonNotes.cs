@@ -32,7 +32,7 @@ internal static class CommonNotes
     public static IEnumerable<string> Tapered(Lever shape, DimensionText text)
     {
         if (shape.Forms.Arms == LeverFields.Tapered)
-            yield return "ARMS TAPER STRAIGHT FROM THEIR THICKNESS, " + text.Number(LeverArmAnnotations.ThicknessLevel(shape)) + " BELOW AXIS, TO THE THICKNESS SHOWN AT PADS' TOP.";
+            yield return "ARMS TAPER STRAIGHT FROM THEIR THICKNESS, " + text.Number(LeverArmAnnotations.ThicknessLevel(shape)) + " BELOW AXIS, TO PADS' THICKNESS LESS STOCK AT PADS' TOP.";
     }
 
     public static string Draft(FoundryState state, PatternDraft draft)
@@ -56,7 +56,7 @@ internal static class CommonNotes
             CastingFields.HeadMiddle => "FLAT, THROUGH THE HEAD'S MIDDLE",
             CastingFields.ArmBack => "FLAT, AT THE ARMS' BACK",
             CastingFields.AlongMiddle => "ALONG THE LEVER'S MIDDLE",
-            CastingFields.AlongBack => "ALONG THE LEVER'S BACK, ALL IN ONE HALF",
+            CastingFields.AlongBack => "ALONG THE LEVER'S BACK, ALL " + (state.Shape.Mark is { Place: LeverFields.ArmBack } ? "BUT THE MARK " : "") + "IN ONE HALF",
             MouldParting.PinMiddle => "IN THE FORK'S MID-PLANE",
             _ => "LEVEL WITH THE PIVOT",
         };

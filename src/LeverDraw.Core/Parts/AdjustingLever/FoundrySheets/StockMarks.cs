@@ -19,6 +19,9 @@ internal static class StockMarks
     /// <summary>Its arrow keeps that far from where a tapered arm's thickness is dimensioned, or two arrowheads meet there, millimetres.</summary>
     private const double FromThickness = 2.5;
 
+    /// <summary>And that far from the level of the pivot's axis, whose line would go through it, millimetres.</summary>
+    private const double FromAxis = 0.8;
+
     public static IEnumerable<Annotation> OnHead(HeadSection section, Length stock, DimensionText text)
     {
         double middle = (section.Depth.From + section.Depth.To) / 2, reach = section.Depth.To - section.Depth.From;
@@ -52,16 +55,16 @@ internal static class StockMarks
         return Mark(CastingFields.TongueAllowance.Name, stock, text, [.. faces.SelectMany(f => new[] { f.PointAt(0.35), f.PointAt(0.65) })]);
     }
 
-    /// <summary>The head's back: the thickest metal, at the joint, away from every machined face; else the arm's, clear of a raised mark.</summary>
+    /// <summary>The head's back: the thickest metal, at the joint, away from every machined face; for want of a place there the arm's, clear of a raised mark.</summary>
     public static Annotation Gate(Lever shape)
     {
         SideFeatures side = shape.Side;
         Interval? mark = MarkProud.OnArmBetween(shape);
         double? thickness = shape.Forms.Arms == LeverFields.Tapered ? LeverArmAnnotations.ThicknessLevel(shape).Millimetres : null;
-        IEnumerable<SurfacePoint> onHead = side.Edges.Where(e => e.Name.StartsWith("head-left", StringComparison.Ordinal)).SelectMany(e => new[] { 0.5, 0.3, 0.7 }.Select(at => On(e.Edge, at)));
+        IEnumerable<SurfacePoint> onHead = side.Edges.Where(e => e.Name.StartsWith("head-left", StringComparison.Ordinal)).SelectMany(e => new[] { 0.5, 0.3, 0.7, 0.15, 0.85 }.Select(at => On(e.Edge, at))).Where(p => Math.Abs(p.At.Y) > FromAxis);
         IEnumerable<SurfacePoint> onArm = new[] { 0.3, 0.5, 0.15, 0.65, 0.8, 0.9 }.Select(at => On(side.ArmFaceLeft, at)).Where(p => (mark is not { } m || p.At.Y > m.To + FromMark || p.At.Y < m.From - FromMark) && !(thickness is { } level && Math.Abs(p.At.Y + level) < FromThickness));
         SurfacePoint[] places = [.. onHead, .. onArm];
-        return new LeaderNote("gate", 0, new Label(["GATE"]), [.. places.Select(p => p.At)]) { Outward = [.. places.Select(p => p.Outward)] };
+        return new LeaderNote("gate", 0, new Label(["GATE"]), [.. places.Select(p => p.At)]) { Outward = [.. places.Select(p => p.Outward)], SecondBest = onHead.Count() };
 
         // The outline has its metal on the left.
         static SurfacePoint On(Edge edge, double at) => new(edge.PointAt(at), -edge.TangentAt(at).Unit().Left);
