@@ -18,7 +18,7 @@ internal static class LinearCandidates
     /// <summary>Of the first tier's distance, what a line keeps from the part inside a detail's circle: the number still stands between.</summary>
     private const double WithinCircle = 0.65;
 
-    /// <summary>Of a line so near to a detail's circle, inside or out, that the two blur or cross at a slant.</summary>
+    /// <summary>Of a line so near to a detail's circle, inside or out, that the two blur or cross at a slant, or whose arrows lie on it.</summary>
     private const double AtCircle = 18;
 
     /// <summary>Of a line that crosses outlines between its measured points: the part is not hollow there.</summary>
@@ -54,8 +54,8 @@ internal static class LinearCandidates
         if (square && dimension.Slide is null && !dimension.OnlyOutside)
         {
             // Nearer to the feature than the view's own edge, where there is a hollow.
-            double top = Math.Max(Math.Max(frame.ReachP, frame.ReachQ), Math.Max(frame.OtherReachP, frame.OtherReachQ));
-            double bottom = Math.Min(Math.Min(frame.ReachP, frame.ReachQ), Math.Min(frame.OtherReachP, frame.OtherReachQ));
+            double top = Math.Max(frame.Edge.Most, frame.OtherEdge.Most);
+            double bottom = Math.Min(frame.Edge.Least, frame.OtherEdge.Least);
             for (int step = context.Circle is not null ? -1 : 0; step < 3; step++)
             {
                 double away = step < 0 ? WithinCircle * style.FirstTier : style.FirstTier + (step * style.TierSpacing);
@@ -79,7 +79,11 @@ internal static class LinearCandidates
 
         double Across(double level) => context.IsOutlineBetween(frame.At(frame.From, level), frame.At(frame.To, level)) ? AcrossPart : 0;
 
-        void Add(double level, double cost) => frame.AddTextPlaces(level, cost + (square && context.Circle is { } circle && IsAt(circle, level, u) ? AtCircle : 0));
+        void Add(double level, double cost) => frame.AddTextPlaces(level, cost + (square && context.Circle is { } circle && (IsAt(circle, level, u) || EndsAt(circle, level)) ? AtCircle : 0));
+
+        bool EndsAt(ArcEdge circle, double level) =>
+            Math.Abs((frame.At(frame.From, level) - circle.Centre).Length - circle.Radius) < style.ArrowLength
+            || Math.Abs((frame.At(frame.To, level) - circle.Centre).Length - circle.Radius) < style.ArrowLength;
     }
 
     /// <summary>Within a sixth of its radius inside the circle, or 2 mm outside it.</summary>
@@ -94,6 +98,6 @@ internal static class LinearCandidates
     {
         Interval part = context.ExtentBetween(u, frame.From, frame.To);
         double nearer = (1 - SlantingTier) * context.Style.FirstTier;
-        return (Math.Min(Math.Min(frame.ReachP, frame.ReachQ), part.From + nearer), Math.Max(Math.Max(frame.ReachP, frame.ReachQ), part.To - nearer));
+        return (Math.Min(frame.Edge.Least, part.From + nearer), Math.Max(frame.Edge.Most, part.To - nearer));
     }
 }

@@ -34,7 +34,6 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     private readonly Vector2D _read = Vector2D.FromAngle(PlacingContext.ReadingAngle(u.Angle));
     private readonly List<(double Level, double ReachP, double ReachQ)> _levels = new(24);
     private readonly List<LinearExtra> _extras = new(4);
-    private readonly (double P, double Q) _otherEdge = OtherEdge(dimension, context, p, q, u);
 
     /// <summary>How far along the dimension its first measured point lies.</summary>
     public double From { get; } = u.Dot(p - Point2D.Origin);
@@ -42,31 +41,15 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     /// <summary>How far along the dimension its second measured point lies.</summary>
     public double To { get; } = u.Dot(q - Point2D.Origin);
 
-    /// <summary>How far along the left direction each measured point lies.</summary>
-    public double ReachP { get; } = u.Left.Dot(p - Point2D.Origin);
+    /// <summary>Where the measured points lie across.</summary>
+    public EdgeReach Edge { get; } = EdgeReach.Of(p, q, u);
 
-    public double ReachQ { get; } = u.Left.Dot(q - Point2D.Origin);
-
-    /// <summary>The same for points at the part's other edge; of this one where there are none.</summary>
-    public double OtherReachP => _otherEdge.P;
-
-    public double OtherReachQ => _otherEdge.Q;
+    public EdgeReach OtherEdge { get; } = EdgeReach.AtOtherEdge(dimension, context, u, EdgeReach.Of(p, q, u));
 
     /// <summary>Reading direction is along u, or against it.</summary>
     private bool ReadsForward => _read.Dot(u) > 0;
 
     private double Span => To - From;
-
-    private static (double P, double Q) OtherEdge(LinearDimension dimension, PlacingContext context, Point2D p, Point2D q, Vector2D u)
-    {
-        if (dimension.AtOtherEdge is { } other)
-        {
-            (Point2D first, Point2D second) = (context.ToBlock.Apply(other.First), context.ToBlock.Apply(other.Second));
-            (p, q) = u.Dot(second - first) < 0 ? (second, first) : (first, second);
-        }
-
-        return (u.Left.Dot(p - Point2D.Origin), u.Left.Dot(q - Point2D.Origin));
-    }
 
     private bool IsSquare => u.X == 0 || u.Y == 0;
 
@@ -78,14 +61,12 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     /// <summary>All text places for a dimension line at <paramref name="level"/> along the left direction, measured from the nearer edge.</summary>
     public void AddTextPlaces(double level, double cost)
     {
-        bool other = Away(OtherReachP, OtherReachQ) < Away(ReachP, ReachQ);
-        Add(level, other ? OtherReachP : ReachP, other ? OtherReachQ : ReachQ, cost);
-
-        double Away(double reachP, double reachQ) => Math.Abs(level - reachP) + Math.Abs(level - reachQ);
+        EdgeReach nearer = OtherEdge.To(level) < Edge.To(level) ? OtherEdge : Edge;
+        Add(level, nearer.P, nearer.Q, cost);
     }
 
     /// <summary>The dimension line crosses the feature itself; no extension lines.</summary>
-    public void AddOnFeature(double shift, double cost) => Add(ReachP + shift, ReachP + shift, ReachQ + shift, cost);
+    public void AddOnFeature(double shift, double cost) => Add(Edge.P + shift, Edge.P + shift, Edge.Q + shift, cost);
 
     private void Add(double level, double reachP, double reachQ, double cost)
     {

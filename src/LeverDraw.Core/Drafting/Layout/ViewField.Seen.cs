@@ -11,7 +11,7 @@ public sealed partial class ViewField
     internal double SeenCostOf(ReadOnlySpan<Stroke> strokes, ReadOnlySpan<Stroke> heads) =>
         SeenCostOf(strokes) + (HeadBlemish.IsLeader(strokes) ? TipCostOf(heads) : 0);
 
-    /// <summary>What leaders cost besides among the view's own ink, where the view settles: outlines crossed or touched by a shoulder's end, and section lines at a slant that hides the leader among them.</summary>
+    /// <summary>What leaders cost besides among the view's own ink, where the view settles: outlines crossed, or touched by a shoulder's end or the knee before it, and section lines at a slant that hides the leader among them.</summary>
     internal double SeenCostOf(ReadOnlySpan<Stroke> strokes)
     {
         double cost = 0;
@@ -41,7 +41,7 @@ public sealed partial class ViewField
                     cost += PlacingCosts.SeenOverFeature + (other.Length > PlacingCosts.Corner && other.FromEnd(leader) < PlacingCosts.Corner ? PlacingCosts.ThroughCorner : 0);
                 else if (other.Kind == StrokeKind.Feature)
                 {
-                    ends |= level && other.DistanceTo(leader.B) < PlacingCosts.Touching;
+                    ends |= level && Math.Min(other.DistanceTo(leader.A), other.DistanceTo(leader.B)) < PlacingCosts.Touching;
                 }
                 else if (other.Kind == StrokeKind.Lining)
                 {

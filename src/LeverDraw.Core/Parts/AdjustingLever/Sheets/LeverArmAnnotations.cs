@@ -15,7 +15,7 @@ internal static class LeverArmAnnotations
     public const string PadShift = "arms.pad_shift";
 
     /// <summary>Where a curved arm's thickness may stand on its mid-line, seen from the pivot, best first.</summary>
-    private static readonly ImmutableArray<double> _curvedStations = [0.78, 0.65, 0.55, 0.45, 0.88];
+    private static readonly ImmutableArray<double> _curvedStations = [0.78, 0.65, 0.62, 0.55, 0.45, 0.88];
 
     /// <summary>Between a raised mark and the arm's thickness, millimetres: an arrow at the mark's crest would give the thickness over it (own rule).</summary>
     private const double FromMark = 0.4;

@@ -163,8 +163,17 @@ public sealed partial class FoundryContentTests
     {
         Profile profile = ShippedFoundrySheetsTests.Chosen("middle", "brass", "gravity-die");
         profile = profile with { Values = new WithWord(profile.Values, CastingFields.ToleranceGrade, CastingFields.Usual) };
-        Assert.Contains(SheetMaker.Content(profile, new SheetOptions(), "casting").Notes, n => n.Contains("DCTG 8, THE PROCESS'S FINEST (FROM MEMORY): AGREE IT WITH THE FOUNDRY", StringComparison.Ordinal));
+        Assert.Contains(SheetMaker.Content(profile, new SheetOptions(), "casting").Notes, n => n.StartsWith("TOLERANCES ±0.5 UP TO 10, ±0.55 UP TO 16, ±0.6 UP TO 25, ", StringComparison.Ordinal) && n.Contains(", THE PROCESS'S FINEST (FROM MEMORY): AGREE IT WITH THE FOUNDRY", StringComparison.Ordinal));
     }
+
+    // Halves of ISO 8062-3:2007, grade 7: 0.74, 0.78, 0.82, 0.9.
+    [Theory]
+    [InlineData("levers/middle:casting", "TOLERANCES ±0.37 UP TO 10, ±0.39 UP TO 16, ±0.41 UP TO 25, ±0.45 UP TO 40, AS AGREED WITH THE FOUNDRY")]
+    [InlineData("levers/middle:casting", "ALONG THE LEVER'S BACK, ALL BUT THE MARK IN ONE HALF")]
+    [InlineData("levers/late:pattern", "ALONG THE LEVER'S BACK, ALL IN ONE HALF")]
+    [InlineData("levers/late:pattern", "TO PADS' THICKNESS LESS STOCK AT PADS' TOP")]
+    public void Notes_SayWhatHoldsForAllSizesAndTheMark(string sheet, string words) =>
+        Assert.Contains(SheetMaker.Content(sheet, new SheetOptions()).Notes, n => n.Contains(words, StringComparison.Ordinal));
 
     [Fact]
     public void Legend_OfThePattern_NamesItsScheme()
@@ -238,10 +247,10 @@ public sealed partial class FoundryContentTests
         }
     }
 
-    /// <summary>A gate on raised letters takes them along when it is cut off.</summary>
+    /// <summary>The head is the thickest metal; a gate on raised letters takes them along when it is cut off.</summary>
     [Theory]
     [MemberData(nameof(Sheets))]
-    public void Gate_StandsClearOfTheRaisedMark(string name)
+    public void Gate_IsOnTheHeadClearOfTheRaisedMark(string name)
     {
         Lever lever = SheetMaker.Lever(name.Split(':')[0]);
         foreach (string paper in (string[])["A3", "A4"])
@@ -250,6 +259,8 @@ public sealed partial class FoundryContentTests
             PlotDimension gate = sheet.Dimensions.Single(d => d.Name == "gate");
             Transform2D toPaper = sheet.Views.Single(v => v.Id == gate.View).ToPaper;
             double level = (gate.Points[0].Y - toPaper.Translation.Y) / toPaper.Scale;
+            // Patterns are a sixty-fourth larger.
+            Assert.InRange(level / lever.Sizes[LeverFields.HeadDepth].Millimetres, -0.52, 0.52);
             if (MarkProud.OnArmBetween(lever) is { } mark)
                 Assert.False(level > mark.From - 1.5 && level < mark.To + 1.5, name + " " + paper);
         }
