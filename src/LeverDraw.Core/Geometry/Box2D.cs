@@ -21,6 +21,8 @@ public readonly record struct Box2D(double MinX, double MinY, double MaxX, doubl
         return box;
     }
 
+    public static Box2D Of(Point2D point) => new(point.X, point.Y, point.X, point.Y);
+
     // Asked by the ten thousand while a sheet is laid out: the processor's own smaller and greater, since no side is ever a NaN.
     public Box2D Including(Point2D p) =>
         new(double.MinNative(MinX, p.X), double.MinNative(MinY, p.Y), double.MaxNative(MaxX, p.X), double.MaxNative(MaxY, p.Y));

@@ -35,11 +35,7 @@ public class FreeTravelTests
 
     /// <summary>The shipped planes' nuts stop before that; late, smallest and a worn groove have room anyway.</summary>
     [Theory]
-    [InlineData("early")]
-    [InlineData("middle")]
-    [InlineData("late")]
-    [InlineData("smallest")]
-    [InlineData("rare")]
+    [MemberData(nameof(DemoLevers.Names), MemberType = typeof(DemoLevers))]
     [InlineData("rattling")]
     public void Of_ShippedSetup_IsTheWholeTravel(string name)
     {

@@ -6,6 +6,8 @@ namespace LeverDraw.Tests.Support;
 /// <summary>The invented maker's variants, typed from the trade notes' table of eras (all invented).</summary>
 internal static class DemoLevers
 {
+    public static TheoryData<string> Names => ["early", "middle", "late", "smallest", "rare"];
+
     public static ValueBag Early() => new ValueBag()
         .With(ArmThickness, 4.2).With(HeadDepth, 9).With(HeadWidth, 9.5).With(HeadHeight, 10)
         .With(ArmWidth, 5.5).With(ForkGap, 14).With(ArmLength, 21).With(ArmForm, Stepped)

@@ -12,11 +12,11 @@ internal readonly record struct EdgeReach(double P, double Q)
     /// <param name="u">The dimension's direction, length one.</param>
     public static EdgeReach Of(Point2D p, Point2D q, Vector2D u) => new(u.Left.Dot(p - Point2D.Origin), u.Left.Dot(q - Point2D.Origin));
 
-    /// <summary>At the part's other edge, or the first one's again where only one is known.</summary>
-    public static EdgeReach AtOtherEdge(LinearDimension dimension, PlacingContext context, Vector2D u, EdgeReach first)
+    /// <summary>At the part's other edge; null where only one is known.</summary>
+    public static EdgeReach? AtOtherEdge(LinearDimension dimension, PlacingContext context, Vector2D u)
     {
         if (dimension.AtOtherEdge is not { } other)
-            return first;
+            return null;
         (Point2D a, Point2D b) = (context.ToBlock.Apply(other.First), context.ToBlock.Apply(other.Second));
         return u.Dot(b - a) < 0 ? Of(b, a, u) : Of(a, b, u);
     }

@@ -21,9 +21,8 @@ internal sealed class LeaderPlaces(LeaderList leaders, LabelBox label, DraftingS
     /// <summary>Where its shoulder begins.</summary>
     protected override Point2D? PointOf(int place)
     {
-        LeaderPlace at = leaders.Places[place];
-        (Point2D tip, Vector2D direction) = leaders.Rays[at.Ray];
-        return tip + (direction * LeaderShape.SlantLength(LeaderList.Lengths[at.Length], style));
+        (Point2D tip, Vector2D direction) = leaders.Rays[leaders.Places[place].Ray];
+        return tip + (direction * LengthOf(place));
     }
 
     protected override bool LetterPlace(int place, PlaceShape shape) => Shape(place).Letter(shape);
@@ -42,8 +41,11 @@ internal sealed class LeaderPlaces(LeaderList leaders, LabelBox label, DraftingS
     {
         LeaderPlace at = leaders.Places[place];
         (Point2D tip, Vector2D direction) = leaders.Rays[at.Ray];
-        return new LeaderShape(label, style, tip, direction, LeaderShape.SlantLength(LeaderList.Lengths[at.Length], style), at.ToRight);
+        return new LeaderShape(label, style, tip, direction, LengthOf(place), at.ToRight);
     }
+
+    /// <summary>From its tip to its shoulder.</summary>
+    private double LengthOf(int place) => LeaderShape.SlantLength(LeaderList.Lengths[leaders.Places[place].Length], style);
 }
 
 /// <param name="Ray">Which of the rays the leader takes.</param>

@@ -79,11 +79,7 @@ internal static class LinearCandidates
 
         double Across(double level) => context.IsOutlineBetween(frame.At(frame.From, level), frame.At(frame.To, level)) ? AcrossPart : 0;
 
-        void Add(double level, double cost) => frame.AddTextPlaces(level, cost + (square && context.Circle is { } circle && (IsAt(circle, level, u) || EndsAt(circle, level)) ? AtCircle : 0));
-
-        bool EndsAt(ArcEdge circle, double level) =>
-            Math.Abs((frame.At(frame.From, level) - circle.Centre).Length - circle.Radius) < style.ArrowLength
-            || Math.Abs((frame.At(frame.To, level) - circle.Centre).Length - circle.Radius) < style.ArrowLength;
+        void Add(double level, double cost) => frame.AddTextPlaces(level, cost + (square && context.Circle is { } circle && (IsAt(circle, level, u) || IsOn(circle, frame.At(frame.From, level), style) || IsOn(circle, frame.At(frame.To, level), style)) ? AtCircle : 0));
     }
 
     /// <summary>Within a sixth of its radius inside the circle, or 2 mm outside it.</summary>
@@ -92,6 +88,10 @@ internal static class LinearCandidates
         double beyond = Math.Abs(level - u.Left.Dot(circle.Centre - Point2D.Origin)) - circle.Radius;
         return beyond > -circle.Radius / 6 && beyond < 2;
     }
+
+    /// <summary>An arrow at a point lies on it.</summary>
+    private static bool IsOn(ArcEdge circle, Point2D point, DraftingStyle style) =>
+        Math.Abs((point - circle.Centre).Length - circle.Radius) < style.ArrowLength;
 
     /// <summary>From where the tiers of a slanting dimension are counted: its points, or the part between them where that reaches farther. Else its line would lie on a tongue that grows toward its foot.</summary>
     private static (double Low, double High) Beside(LinearFrame frame, Vector2D u, PlacingContext context)

@@ -34,6 +34,7 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     private readonly Vector2D _read = Vector2D.FromAngle(PlacingContext.ReadingAngle(u.Angle));
     private readonly List<(double Level, double ReachP, double ReachQ)> _levels = new(24);
     private readonly List<LinearExtra> _extras = new(4);
+    private readonly EdgeReach? _otherEdge = EdgeReach.AtOtherEdge(dimension, context, u);
 
     /// <summary>How far along the dimension its first measured point lies.</summary>
     public double From { get; } = u.Dot(p - Point2D.Origin);
@@ -44,7 +45,8 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     /// <summary>Where the measured points lie across.</summary>
     public EdgeReach Edge { get; } = EdgeReach.Of(p, q, u);
 
-    public EdgeReach OtherEdge { get; } = EdgeReach.AtOtherEdge(dimension, context, u, EdgeReach.Of(p, q, u));
+    /// <summary>The same where only one edge is known.</summary>
+    public EdgeReach OtherEdge => _otherEdge ?? Edge;
 
     /// <summary>Reading direction is along u, or against it.</summary>
     private bool ReadsForward => _read.Dot(u) > 0;

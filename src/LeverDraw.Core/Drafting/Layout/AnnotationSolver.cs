@@ -73,17 +73,7 @@ public sealed class AnnotationSolver
         var solver = new AnnotationSolver(field, annotations, new Sprawl(room.Inflated(1e-9), LeavingRoom), scratch, lines, settling: true);
         chosen.CopyTo(solver._chosen, 0);
         Array.Fill(solver._settled, (double.NegativeInfinity, 0, 0UL));
-        var before = new Candidate?[chosen.Length];
-        for (int round = 0; round < 2 * MaxRounds; round++)
-        {
-            if (solver.MoveEach())
-                continue;
-            solver._chosen.CopyTo(before, 0);
-            if (!solver.TryMakingRoom(RoomMaking.Bad))
-                break;
-            solver.NoteMoved(before);
-        }
-
+        solver.Improve(2 * MaxRounds, () => solver.TryMakingRoom(RoomMaking.Bad));
         solver._chosen.CopyTo(chosen!, 0);
     }
 
@@ -97,17 +87,7 @@ public sealed class AnnotationSolver
                 TakePlace(i);
         }
 
-        var before = new Candidate?[_chosen.Length];
-        for (int round = 0; round < MaxRounds; round++)
-        {
-            if (MoveEach())
-                continue;
-            _chosen.CopyTo(before, 0);
-            if (!TryPairs() && !TryTogether() && !TryMakingRoom(RoomMaking.VeryBad))
-                break;
-            NoteMoved(before);
-        }
-
+        Improve(MaxRounds, () => TryPairs() || TryTogether() || TryMakingRoom(RoomMaking.VeryBad));
         if (_hasPaidForRoom && _weigher.Sprawl.PerMillimetre >= Sprawl.Thrifty)
             Tighten();
         var unplaced = new List<int>();
@@ -118,6 +98,22 @@ public sealed class AnnotationSolver
         }
 
         return new Placing([.. _chosen.Select(c => c!)], [.. unplaced], _hasPaidForRoom);
+    }
+
+    /// <summary>Rounds in which each may move; where that ends, another way out of the corner.</summary>
+    /// <param name="getOut">True where some have moved, together.</param>
+    private void Improve(int rounds, Func<bool> getOut)
+    {
+        var before = new Candidate?[_chosen.Length];
+        for (int round = 0; round < rounds; round++)
+        {
+            if (MoveEach())
+                continue;
+            _chosen.CopyTo(before, 0);
+            if (!getOut())
+                return;
+            NoteMoved(before);
+        }
     }
 
     /// <summary>Takes note of who does not stand where it did.</summary>

@@ -50,7 +50,7 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
         }
 
         double own = set.CostAt(rank);
-        if (set.PointAt(rank) is { } point && own + Sprawl.Of(new Box2D(point.X, point.Y, point.X, point.Y)) - Hair is var atPoint && atPoint >= limit)
+        if (set.PointAt(rank) is { } point && own + Sprawl.Of(Box2D.Of(point)) - Hair is var atPoint && atPoint >= limit)
             return found.Floor = Math.Max(found.Floor, atPoint);
         Shape.Clear();
         if (!set.Letter(rank, Shape))
@@ -69,8 +69,8 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
         found.Floor = Math.Max(found.Floor, least - Hair);
         if (found.Floor >= limit)
             return limit;
-        bool standsClear = least + PlacingCosts.Broken - Hair >= limit;
-        if (standsClear && MeetsLettering(self, ref found))
+        bool mustStandClear = least + PlacingCosts.Broken - Hair >= limit;
+        if (mustStandClear && MeetsLettering(self, ref found))
             return limit;
         if (!set.Line(rank, Shape))
             return found.Floor = found.Least = double.PositiveInfinity;
@@ -93,7 +93,7 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
         near = near[..NearTo(Shape.Bounds.Inflated(settling ? PairBlemish.Farthest : 0), self, near)];
         foreach (int i in near)
         {
-            cost += Noted(i, standsClear ? PairCost.OfLines(Shape, chosen[i]!) : PairCost.Between(Shape, chosen[i]!));
+            cost += Noted(i, mustStandClear ? PairCost.OfLines(Shape, chosen[i]!) : PairCost.Between(Shape, chosen[i]!));
             if (cost >= limit)
                 return cost;
         }

@@ -68,7 +68,7 @@ public sealed partial class ViewField
     private double TipCostOf(Point2D tip)
     {
         const double Across = 0.5;
-        var round = new Box2D(tip.X, tip.Y, tip.X, tip.Y).Inflated(PlacingCosts.TipClear);
+        var round = Box2D.Of(tip).Inflated(PlacingCosts.TipClear);
         if (!round.Overlaps(_reach))
             return 0;
         int own = -1;

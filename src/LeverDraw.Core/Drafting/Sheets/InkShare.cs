@@ -70,6 +70,7 @@ internal sealed class InkShare
 
     private void Mark(Edge edge)
     {
+        // One box takes what its points would, one by one.
         if (edge is LineEdge line && (line.From.X == line.To.X || line.From.Y == line.To.Y))
         {
             Mark(line.Box);
@@ -79,8 +80,7 @@ internal sealed class InkShare
         int steps = Math.Max(1, (int)Math.Ceiling(edge.Length / Step));
         for (int i = 0; i <= steps; i++)
         {
-            Point2D p = edge.PointAt((double)i / steps);
-            Mark(new Box2D(p.X, p.Y, p.X, p.Y));
+            Mark(Box2D.Of(edge.PointAt((double)i / steps)));
         }
     }
 

@@ -16,7 +16,11 @@ public sealed record Lever(
     ForkFeatures Fork,
     PivotHole Hole,
     Boss? Boss,
-    RaisedMark? Mark);
+    RaisedMark? Mark)
+{
+    /// <summary>Its greatest size, height or width: it picks the rows of allowances and tolerances.</summary>
+    internal Length Largest => Length.FromMillimetres(Math.Max(SideProfile.Box.Height, ForkProfile.Box.Width));
+}
 
 /// <summary>The words the profile chose, as <see cref="LeverFields"/> spells them.</summary>
 public sealed record LeverForms(string Head, string Arms, string ArmEnds, string Shoulders, string PadEnds, string Tongue);

@@ -60,11 +60,7 @@ public class LeverPartTests
     }
 
     [Theory]
-    [InlineData("early")]
-    [InlineData("middle")]
-    [InlineData("late")]
-    [InlineData("smallest")]
-    [InlineData("rare")]
+    [MemberData(nameof(DemoLevers.Names), MemberType = typeof(DemoLevers))]
     public void Build_DemoLever_HasNoFindings(string name) => Assert.Empty(LeverPart.Build(DemoLevers.Named(name)).Diagnostics);
 
     [Fact]

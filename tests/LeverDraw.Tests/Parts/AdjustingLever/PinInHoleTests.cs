@@ -13,11 +13,7 @@ public class PinInHoleTests
 {
     /// <summary>The pin named is the one with that drawing number; its diameter and taper are what that pin's sheet has in its gauge plane.</summary>
     [Theory]
-    [InlineData("early")]
-    [InlineData("middle")]
-    [InlineData("late")]
-    [InlineData("smallest")]
-    [InlineData("rare")]
+    [MemberData(nameof(DemoLevers.Names), MemberType = typeof(DemoLevers))]
     public void DemoLever_PinDiameter_IsThePinsOwn(string era)
     {
         Lever lever = SheetMaker.Lever("levers/" + era);

@@ -15,7 +15,7 @@ internal sealed record StockPlan(Length Required, LeverStock Stock, Length? Core
         Length required = Length.Zero;
         if (GradeOf(values, metal, process) is { } letter)
         {
-            Answer<Length> answer = RequiredMachiningAllowances.PerFace(letter, Largest(finished));
+            Answer<Length> answer = RequiredMachiningAllowances.PerFace(letter, finished.Largest);
             if (!answer.IsGiven)
             {
                 found.Add(DiagnosticCatalogue.CastingTableEmpty.At(values.PositionOf(CastingFields.AllowanceGrade), CastingFields.AllowanceGrade.Name, "machining allowance grade", metal.Name, process.Name));
@@ -55,9 +55,6 @@ internal sealed record StockPlan(Length Required, LeverStock Stock, Length? Core
         CastingFields.Usual => process.Allowances(metal)?.FinestGrade ?? '?',
         { } stated => stated[0],
     };
-
-    /// <summary>Largest size of the finished part, which picks the row of the machining allowances.</summary>
-    private static Length Largest(Lever lever) => Length.FromMillimetres(Math.Max(lever.SideProfile.Box.Height, lever.ForkProfile.Box.Width));
 
     private static Length? Cored(Lever finished, IFieldValues values, MouldingProcess process, CastingToleranceRule tolerance, Length required, List<Diagnostic> found)
     {

@@ -67,7 +67,7 @@ internal static class CastingNotes
             Certainty.Thin => " (ONE SOURCE)",
             _ => "",
         } + ": AGREE IT WITH THE FOUNDRY";
-        string? steps = AsCastNote.Steps(plan.Tolerance, Length.FromMillimetres(Math.Max(casting.Shape.SideProfile.Box.Height, casting.Shape.ForkProfile.Box.Width)), text);
+        string? steps = AsCastNote.Steps(plan.Tolerance, casting.Shape.Largest, text);
         // The grade stands in the title block.
         return "TOLERANCES " + (steps ?? TitleTolerance(plan)) + ", " + sure + "; WALLS ONE COARSER, RADII AS DRAWN.";
     }

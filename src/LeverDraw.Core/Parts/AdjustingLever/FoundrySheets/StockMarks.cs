@@ -61,10 +61,10 @@ internal static class StockMarks
         SideFeatures side = shape.Side;
         Interval? mark = MarkProud.OnArmBetween(shape);
         double? thickness = shape.Forms.Arms == LeverFields.Tapered ? LeverArmAnnotations.ThicknessLevel(shape).Millimetres : null;
-        IEnumerable<SurfacePoint> onHead = side.Edges.Where(e => e.Name.StartsWith("head-left", StringComparison.Ordinal)).SelectMany(e => new[] { 0.5, 0.3, 0.7, 0.15, 0.85 }.Select(at => On(e.Edge, at))).Where(p => Math.Abs(p.At.Y) > FromAxis);
+        SurfacePoint[] onHead = [.. side.Edges.Where(e => e.Name.StartsWith("head-left", StringComparison.Ordinal)).SelectMany(e => new[] { 0.5, 0.3, 0.7, 0.15, 0.85 }.Select(at => On(e.Edge, at))).Where(p => Math.Abs(p.At.Y) > FromAxis)];
         IEnumerable<SurfacePoint> onArm = new[] { 0.3, 0.5, 0.15, 0.65, 0.8, 0.9 }.Select(at => On(side.ArmFaceLeft, at)).Where(p => (mark is not { } m || p.At.Y > m.To + FromMark || p.At.Y < m.From - FromMark) && !(thickness is { } level && Math.Abs(p.At.Y + level) < FromThickness));
         SurfacePoint[] places = [.. onHead, .. onArm];
-        return new LeaderNote("gate", 0, new Label(["GATE"]), [.. places.Select(p => p.At)]) { Outward = [.. places.Select(p => p.Outward)], SecondBest = onHead.Count() };
+        return new LeaderNote("gate", 0, new Label(["GATE"]), [.. places.Select(p => p.At)]) { Outward = [.. places.Select(p => p.Outward)], SecondBest = onHead.Length };
 
         // The outline has its metal on the left.
         static SurfacePoint On(Edge edge, double at) => new(edge.PointAt(at), -edge.TangentAt(at).Unit().Left);

@@ -75,8 +75,7 @@ internal static class LeverNotes
         string made = string.Join(' ', ((string?[])[MassNote.Of(LeverMass.Of(lever).CubicCentimetres, profile.Values.Get(CommonFields.Material)), finish]).OfType<string>());
         if (made.Length > 0)
             yield return made;
-        double height = lever.SideProfile.Box.Height, width = lever.ForkProfile.Box.Width;
-        yield return "REST AS CAST " + AsCast(profile, Length.FromMillimetres(Math.Max(height, width)), text) + ".";
+        yield return "REST AS CAST " + AsCast(profile, lever.Largest, text) + ".";
     }
 
     /// <summary>As the casting's own sheet has it, where the profile settles the grade.</summary>
