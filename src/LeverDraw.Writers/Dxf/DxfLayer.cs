@@ -20,6 +20,7 @@ internal static class DxfLayers
     private static readonly ImmutableArray<DxfLayer> Annotation =
     [
         new(Edges, 7, 50),
+        new("RAISED_MARK", 7, 25),
         new("HIDDEN", 8, 25, DxfLinetype.Hidden),
         new("CENTRE", 1, 25, DxfLinetype.Centre),
         new("PHANTOM", 6, 25, DxfLinetype.Phantom),
@@ -60,6 +61,7 @@ internal static class DxfLayers
     public static string Of(LineRole role) => role switch
     {
         LineRole.Outline or LineRole.Edge or LineRole.Section => Edges,
+        LineRole.RaisedMark => "RAISED_MARK",
         LineRole.Hidden => "HIDDEN",
         LineRole.Centre => "CENTRE",
         LineRole.Phantom => "PHANTOM",

@@ -9,6 +9,7 @@ internal static class SvgClass
     {
         LineRole.Outline => "outline"u8,
         LineRole.Edge => "edge"u8,
+        LineRole.RaisedMark => "raised-mark"u8,
         LineRole.Hidden => "hidden"u8,
         LineRole.Centre => "centre"u8,
         LineRole.Phantom => "phantom"u8,

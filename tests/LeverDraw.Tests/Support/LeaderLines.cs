@@ -39,7 +39,7 @@ internal static class LeaderLines
                 {
                     if (RunsAlong(own.A, own.B, other.A, other.B))
                         yield return FormattableString.Invariant($"{dimension.Id} runs along a line of {other.Role} at {own.A.X:0.0}, {own.A.Y:0.0}");
-                    else if (other.Role is LineRole.Outline or LineRole.Edge or LineRole.Section or LineRole.OverlayA or LineRole.OverlayB && Cross(own.A, own.B, other.A, other.B))
+                    else if (other.Role is LineRole.Outline or LineRole.Edge or LineRole.RaisedMark or LineRole.Section or LineRole.OverlayA or LineRole.OverlayB && Cross(own.A, own.B, other.A, other.B))
                         crossings++;
                 }
             }

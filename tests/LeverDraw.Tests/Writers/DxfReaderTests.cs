@@ -88,6 +88,7 @@ public class DxfReaderTests
             OVERLAY_B {"CIRCLE": 1}
             PARTING {"LINE": 1}
             PHANTOM {"LWPOLYLINE": 1}
+            RAISED_MARK {"LINE": 1}
             TEXT {"TEXT": 2}
             """,
             string.Join('\n', found.GetProperty("counts").EnumerateObject().Select(l => $"{l.Name} {l.Value.GetRawText()}")),

@@ -24,7 +24,7 @@ public class DxfWriterTests
     public void Write_OutlinesOnly_HasNothingElse()
     {
         string text = Encoding.UTF8.GetString(Bytes.Of(new DxfWriter(new DxfOptions(Content: DxfContent.OutlinesOnly)), SampleSheets.Everything()));
-        foreach (string absent in new[] { "TEXT", "DIMENSION", "HATCH", "EDGES", "*D1" })
+        foreach (string absent in new[] { "TEXT", "DIMENSION", "HATCH", "EDGES", "RAISED_MARK", "*D1" })
             Assert.DoesNotContain($"\r\n{absent}\r\n", text, StringComparison.Ordinal);
         Assert.Contains("\r\nOUTLINE_FINISHED\r\n", text, StringComparison.Ordinal);
         Assert.Contains("AC1015", text, StringComparison.Ordinal);

@@ -105,6 +105,7 @@ internal static class SampleSheets
         yield return Line(LineRole.Centre, 60, 75, 60, 105, "side");
         yield return Line(LineRole.Hidden, 55, 62, 65, 62, "side");
         yield return Line(LineRole.Edge, 55, 65, 65, 65, "side");
+        yield return Line(LineRole.RaisedMark, 55, 68, 65, 68, "side");
         yield return Line(LineRole.CuttingPlane, 40, 90, 44, 90, "side");
         yield return Line(LineRole.Parting, 40, 95, 80, 95, "side");
         yield return Line(LineRole.Allowance, 40, 97, 80, 97, "side");

@@ -8,6 +8,9 @@ public enum LineRole
 
     /// <summary>A visible edge inside an outline, or part of one that is not closed (a detail view).</summary>
     Edge,
+
+    /// <summary>A part's raised letters: narrow, since at full size a wide line would fill them.</summary>
+    RaisedMark,
     Hidden,
     Centre,
 

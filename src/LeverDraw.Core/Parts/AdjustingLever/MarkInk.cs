@@ -4,7 +4,7 @@ using LeverDraw.Geometry;
 
 namespace LeverDraw.Parts.AdjustingLever;
 
-/// <summary>The raised mark's letters as edges of the view that faces them.</summary>
+/// <summary>The raised mark's letters as lines of the view that faces them.</summary>
 internal static class MarkInk
 {
     public static IEnumerable<ViewEdge> Of(Lever lever, RaisedMark mark)
@@ -15,7 +15,7 @@ internal static class MarkInk
         {
             Transform2D shape = Transform2D.Enlarge(glyph.Scale).Then(Transform2D.Move(glyph.OffsetX, glyph.OffsetY)).Then(place);
             foreach (Edge edge in glyph.Shape.Strokes.SelectMany(chain => chain))
-                yield return new ViewEdge(LineRole.Edge, edge.Transformed(shape));
+                yield return new ViewEdge(LineRole.RaisedMark, edge.Transformed(shape));
         }
     }
 }

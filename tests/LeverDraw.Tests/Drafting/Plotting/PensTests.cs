@@ -11,6 +11,7 @@ public class PensTests
     [InlineData(LineRole.Section, 0.5, "")]
     [InlineData(LineRole.CuttingPlane, 0.5, "")]
     [InlineData(LineRole.OverlayA, 0.5, "")]
+    [InlineData(LineRole.RaisedMark, 0.25, "")]
     [InlineData(LineRole.Hidden, 0.25, "3 0.75")]
     [InlineData(LineRole.Centre, 0.25, "6 0.75 0.125 0.75")]
     [InlineData(LineRole.Phantom, 0.25, "6 0.75 0.125 0.75 0.125 0.75")]
