@@ -101,9 +101,9 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
 
         if (w + 1.2 > roomInside && _stack is null && _datum is null)
         {
-            AddOnLeaders(cost + LeaderCost + (_style.TierSpacing * 0.16), 0);
-            if (onFeature)
-                AddOnLeaders(cost + BentCost, BentPlaces);
+            double onLeader = cost + LeaderCost + (_style.TierSpacing * 0.16);
+            AddOnLeaders(onLeader, 0);
+            AddOnLeaders(onFeature ? cost + BentCost : onLeader + BentCost, BentPlaces);
         }
     }
 
@@ -181,7 +181,7 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     public double BlemishOf(LinearPlace place)
     {
         if (double.IsNaN(place.TextAt))
-            return 0;
+            return IsBent(place) ? 0 : 8;
         bool outside = place.TextAt < From || place.TextAt > To;
         return _stack is not null && outside && label.Width + FramesMargin < Span ? 16 : !outside && label.Width + FramesMargin > Span ? 6 : 0;
     }

@@ -15,10 +15,13 @@ public sealed record PaperBlock(string Name, Box2D Bounds, Func<BlockInk> Draw, 
     {
     }
 
+    /// <summary>Goes on from the block before it, such as the second half of a table: it stands beside or below that one, not before it.</summary>
+    public bool Continues { get; init; }
+
     /// <summary>Drawn anew at each call.</summary>
     public ImmutableArray<PlotItem> Items => Draw().Items;
 
-    public static PaperBlock Of(ViewBlock block) => new(block.Source.Id, block.Bounds, block.Draw, block);
+    public static PaperBlock Of(ViewBlock block) => new(block.Source.Id, block.Bounds, block.Draw, block) { Continues = block.Source.Continues };
 }
 
 /// <summary>A block and how far it is shifted.</summary>

@@ -5,6 +5,9 @@ namespace LeverDraw.Drafting.Layout;
 /// <summary>Finds the division of the sheet that holds all blocks and fills it most evenly: projected views in one row, other views, tables and notes beside or below them.</summary>
 internal static class SheetArrangement
 {
+    /// <summary>Of a block that is read before the one it goes on from: more than a well filled sheet is worth.</summary>
+    private const double OutOfOrder = 0.5;
+
     /// <summary>A division that holds blocks of these sizes, or null.</summary>
     /// <param name="blocks">The row of projected views first.</param>
     /// <param name="notes">The notes' sizes at several widths.</param>
@@ -59,6 +62,7 @@ internal static class SheetArrangement
             [.. notes.Select(n => new BlockCell(n))],
             [TitleRoom(title, inside)],
         ];
+        (PaperBlock Last, PaperBlock Next)[] series = [.. others.Select((o, i) => (i == 0 ? projected[^1] : others[i - 1], o)).Where(s => s.o.Continues)];
         List<PlacedBlock>? best = null;
         var placed = new List<PlacedBlock>(projected.Count + others.Count + 1);
         double bestBalance = double.NegativeInfinity;
@@ -75,7 +79,8 @@ internal static class SheetArrangement
                     notesBox = boxes[i];
             }
 
-            double balance = SheetBalance.Of(field, title, boxes, notesBox, bestBalance + 1e-9);
+            double disorder = OutOfOrder * series.Count(s => IsReadBefore(BoxOf(s.Next, placed), BoxOf(s.Last, placed)));
+            double balance = SheetBalance.Of(field, title, boxes, notesBox, bestBalance + disorder + 1e-9) - disorder;
             if (balance <= bestBalance + 1e-9)
                 continue;
             bestBalance = balance;
@@ -83,6 +88,15 @@ internal static class SheetArrangement
         }
 
         return best;
+    }
+
+    /// <summary>Neither below the other nor to the right of it on its level.</summary>
+    private static bool IsReadBefore(Box2D box, Box2D other) => box.MaxY > other.MinY && (box.MinX < other.MaxX || box.MinY > other.MaxY);
+
+    private static Box2D BoxOf(PaperBlock block, List<PlacedBlock> placed)
+    {
+        PlacedBlock found = placed.Find(p => ReferenceEquals(p.Block, block));
+        return block.Bounds.Moved(found.Shift);
     }
 
     private static bool IsAmong(IReadOnlyList<PaperBlock> blocks, PaperBlock block)

@@ -13,12 +13,15 @@ public sealed record SheetTable(string Title, ImmutableArray<TableColumn> Column
     /// <summary>Rows stand closer than usual: tables that fill a sheet take the room that its views could be larger by.</summary>
     public bool IsClose { get; init; }
 
+    /// <summary>Goes on from the table before it.</summary>
+    public bool Continues { get; init; }
+
     /// <summary>A long table in blocks of about as many rows each, to stand side by side; the title stands over each.</summary>
     /// <param name="most">Rows of a block.</param>
     public ImmutableArray<SheetTable> InBlocks(int most)
     {
         int blocks = (Rows.Length + most - 1) / most;
-        return [.. Enumerable.Range(0, blocks).Select(i => this with { Rows = Rows[(Rows.Length * i / blocks)..(Rows.Length * (i + 1) / blocks)] })];
+        return [.. Enumerable.Range(0, blocks).Select(i => this with { Rows = Rows[(Rows.Length * i / blocks)..(Rows.Length * (i + 1) / blocks)], Continues = i > 0 })];
     }
 }
 

@@ -63,7 +63,7 @@ public static class TableBlock
             right = Math.Max(right, title.Width);
         }
 
-        return new PaperBlock(name, new Box2D(-1, -1, right + 1, above + 1), items.ToImmutable(), []);
+        return new PaperBlock(name, new Box2D(-1, -1, right + 1, above + 1), items.ToImmutable(), []) { Continues = table.Continues };
     }
 
     private static IEnumerable<PlotText> Entry(string entry, Box2D cell, double align, double lettering)

@@ -112,7 +112,7 @@ public static class TableStyle
         };
     }
 
-    /// <summary>Notes of all variants once, then each variant's own under its name.</summary>
+    /// <summary>Notes of all variants once, then the others in the order of the variants, each under the names of those that have it.</summary>
     private static ImmutableArray<string> Notes(ImmutableArray<TableVariant> variants)
     {
         var common = variants[0].Content.Notes.Where(n => variants.All(v => v.Content.Notes.Contains(n))).ToHashSet(StringComparer.Ordinal);
@@ -124,12 +124,12 @@ public static class TableStyle
         [
             .. about,
             .. variants[0].Content.Notes.Where(common.Contains).SkipLast(last.Length),
-            .. variants.SelectMany(v => v.Content.Notes.Where(n => !common.Contains(n)).Select(n => v.Name + ": " + n)),
+            .. variants.SelectMany(v => v.Content.Notes).Where(n => !common.Contains(n)).Distinct(StringComparer.Ordinal).Select(n => string.Join(", ", variants.Where(v => v.Content.Notes.Contains(n)).Select(v => v.Name)) + ": " + n),
             .. last,
         ];
     }
 
-    /// <summary>Tables the plain sheets have: once where all variants share it, else each variant's own under its name.</summary>
+    /// <summary>Tables the plain sheets have: once where all variants share it; those of one title and the same columns as one, its rows under the variants' names; else each variant's own under its name.</summary>
     private static IEnumerable<SheetTable> OwnTables(ImmutableArray<TableVariant> variants)
     {
         static string Text(SheetTable table) => string.Join('\n', [table.Title, .. table.Columns.Select(c => c.Head), .. table.Rows.Select(r => string.Join('\t', r))]);
@@ -137,8 +137,21 @@ public static class TableStyle
         return
         [
             .. variants[0].Content.Tables.Where(t => common.Contains(Text(t))),
-            .. variants.SelectMany(v => v.Content.Tables.Where(t => !common.Contains(Text(t))).Select(t => t with { Title = v.Name + ": " + t.Title })),
+            .. variants.SelectMany(v => v.Content.Tables.Where(t => !common.Contains(Text(t))).Select(t => (v.Name, Table: t))).GroupBy(t => (t.Table.Title, Heads: string.Join('\t', t.Table.Columns.Select(c => c.Head)))).Select(Joined),
         ];
+    }
+
+    private static SheetTable Joined(IEnumerable<(string Name, SheetTable Table)> tables)
+    {
+        (string Name, SheetTable Table)[] all = [.. tables];
+        SheetTable first = all[0].Table;
+        return all.Length == 1
+            ? first with { Title = all[0].Name + ": " + first.Title }
+            : first with
+            {
+                Columns = [new TableColumn("FOR"), .. first.Columns],
+                Rows = [.. all.SelectMany(t => t.Table.Rows.Select((r, i) => ImmutableArray.Create([i == 0 ? t.Name : "", .. r])))],
+            };
     }
 
     private static IEnumerable<SheetTable> Blocks(ImmutableArray<TableVariant> variants, string unit, ImmutableArray<ImmutableArray<string>> rows)

@@ -35,6 +35,9 @@ public sealed record ViewSource(string Id, string? Title)
     /// <summary>A part of another view, shown again because it is too small there: it is worth its place only enlarged.</summary>
     public bool IsDetail { get; init; }
 
+    /// <summary>One of a series, such as a movement's positions: it stands after the view before it in reading order.</summary>
+    public bool Continues { get; init; }
+
     /// <summary>The least scale at which its small sizes can be told apart; zero where any will do.</summary>
     public double ReadableFrom { get; init; }
 }

@@ -33,7 +33,7 @@ public static class TravelSheet
         // In one row, level with each other, the nut going from left to right: only the poses differ. Small paper has no room for three beside each other.
         bool small = options.IsOnSmallPaper, thirdAngle = options.Projection == ProjectionMethod.ThirdAngle;
         ImmutableArray<ViewSource> left = [.. thirdAngle ? down : up], right = [.. thirdAngle ? up : down];
-        return new SheetContent(Kind, PartState.Assembly, middle, small ? [] : right, small ? [] : left, small ? [.. down, .. up] : [], Notes(linkage, text), Title(profile, options))
+        return new SheetContent(Kind, PartState.Assembly, middle, small ? [] : right, small ? [] : left, small ? [.. down.Concat(up).Select(v => v with { Continues = true })] : [], Notes(linkage, text), Title(profile, options))
         {
             Tables = [Table(linkage, text)],
         };

@@ -58,6 +58,20 @@ public class SheetArrangementTests
         Assert.All(placed, p => Assert.True(p.Block.Bounds.Moved(p.Shift).MinY >= 52.5 + 5 - 1e-9));
     }
 
+    /// <summary>Half a table or a later position stands below what it goes on from, or to the right of it.</summary>
+    [Fact]
+    public void Best_BlockThatContinues_IsReadAfterTheOneBefore() =>
+        Gen.Select(Blocks, Blocks, Blocks).Sample((main, first, second) =>
+        {
+            PaperBlock next = second with { Continues = true };
+            if (SheetArrangement.Best(Field, Title, [main], [first, next], [Block(0, 0, 60, 30)]) is not { } placed)
+                return;
+            Box2D before = BoxOf(first), after = BoxOf(next);
+            Assert.True(after.MaxY <= before.MinY || (after.MinX >= before.MaxX && after.MinY <= before.MaxY), "read before");
+
+            Box2D BoxOf(PaperBlock block) => block.Bounds.Moved(placed.Single(p => ReferenceEquals(p.Block, block)).Shift);
+        }, iter: 1000);
+
     [Fact]
     public void Row_SpareRoom_IsSharedEvenly()
     {

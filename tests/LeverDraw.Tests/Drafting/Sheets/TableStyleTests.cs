@@ -56,15 +56,25 @@ public class TableStyleTests
         Assert.Empty(Legibility.Faults(drawn.Value!, SheetMaker.Frame("A4")));
     }
 
-    /// <summary>The tools for two pins differ: each has its own table, under its drawing number.</summary>
+    /// <summary>The tools for two pins differ: one table, its rows under the pins' drawing numbers.</summary>
     [Fact]
     public void TwoPins_OnOneSheet_KeepTheirOwnTools()
     {
         SheetContent content = Tabled(A3, "pins/early", "pins/middle").Value!;
-        string[] titles = [.. content.Tables.Select(t => t.Title).Where(t => t.Length > 0)];
-        Assert.Equal(2, titles.Length);
-        Assert.StartsWith("TC-P-01: ", titles[0], StringComparison.Ordinal);
-        Assert.StartsWith("TC-P-02: ", titles[1], StringComparison.Ordinal);
+        SheetTable tools = Assert.Single(content.Tables, t => t.Title.StartsWith("TOOLS", StringComparison.Ordinal));
+        Assert.Equal("FOR", tools.Columns[0].Head);
+        Assert.Equal(["TC-P-01", "", "TC-P-02", ""], tools.Rows.Select(r => r[0]));
+        Assert.Equal(SheetMaker.Content("pins/early", A3).Tables.Concat(SheetMaker.Content("pins/middle", A3).Tables).SelectMany(t => t.Rows).Select(r => string.Join('|', r)), tools.Rows.Select(r => string.Join('|', r.Skip(1))));
+    }
+
+    /// <summary>A note that some share and others have not stands once, under the names of those.</summary>
+    [Fact]
+    public void Notes_OfSomeVariants_StandOnceUnderTheirNames()
+    {
+        ImmutableArray<string> notes = Tabled(A3, "pins/early", "pins/middle", "pins/late", "pins/smallest").Value!.Notes;
+        Assert.Single(notes, n => n.StartsWith("TC-P-02, TC-P-03: NEXT OVERSIZE", StringComparison.Ordinal));
+        Assert.Single(notes, n => n.StartsWith("TC-P-01, TC-P-04: NEXT OVERSIZE", StringComparison.Ordinal));
+        Assert.Equal(2, notes.Count(n => n.Contains("NEXT OVERSIZE", StringComparison.Ordinal)));
     }
 
     /// <summary>A letter says nothing of a frame: zones that differ cannot share one drawing.</summary>

@@ -25,6 +25,8 @@ internal static class PinNotes
             notes.Add("METRIC TAPER PIN " + pin.Designation + ": THE SIZE NAMES THE SMALL END.");
         notes.AddRange(pin.Taper.IsParallel ? [] : Checks(pin));
         notes.Add(string.Join(' ', Making(pin, profile, text)));
+        if (MassNote.Of(PinMass.Volume(pin) / 1000, profile.Values.Get(CommonFields.Material)) is { } mass)
+            notes.Add(mass);
         notes.AddRange(pin.Taper.IsParallel ? Lugs(pin, text) : Drive(pin, text));
         notes.AddRange(Oversize(pin, text));
         if (profile.Values.Get(CommonFields.Reproduction))
@@ -40,8 +42,6 @@ internal static class PinNotes
             yield return "CHAMFERS " + text.PlusMinus(_smallChamfer) + ".";
         if (profile.Values.Get(CommonFields.Finish) is { Length: > 0 } finish)
             yield return "FINISH: " + finish.ToUpperInvariant() + ".";
-        if (MassNote.Of(PinMass.Volume(pin) / 1000, profile.Values.Get(CommonFields.Material)) is { } mass)
-            yield return mass;
     }
 
     private static IEnumerable<string> Drive(Pin pin, DimensionText text)
