@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using LeverDraw.Profiles;
 using LeverDraw.Units;
 
 namespace LeverDraw.Comparison;
@@ -24,6 +25,6 @@ public sealed record ComparedRow(string Name, string? Symbol, Matter? Matters, s
 
     public bool Differs => Values.Any(v => !ComparedValue.Same(v, Values[0]));
 
-    /// <summary>Only the tolerances differ, or they do as well: the texts then say them.</summary>
-    internal bool ShowsTolerances => Values.OfType<ComparedSize>().Any(s => !ComparedValue.SameTolerance(s.Size.Tolerance, Values.OfType<ComparedSize>().First().Size.Tolerance));
+    /// <summary>The tolerances differ, or one is a fit, which is never left out: the texts then say them.</summary>
+    internal bool ShowsTolerances => Values.Any(v => v is ComparedSize { Size.Tolerance: ZoneTolerance }) || Values.OfType<ComparedSize>().Any(s => !ComparedValue.SameTolerance(s.Size.Tolerance, Values.OfType<ComparedSize>().First().Size.Tolerance));
 }

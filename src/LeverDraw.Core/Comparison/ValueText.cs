@@ -12,7 +12,7 @@ public static class ValueText
 
     private const int MillimetreDecimals = 3, InchDecimals = 4, AngleDecimals = 2;
 
-    /// <summary>All variants' values in one unit; tolerances only where they differ.</summary>
+    /// <summary>All variants' values in one unit; tolerances where they differ, fits always.</summary>
     public static string[] Of(ComparedRow row, LengthUnit unit) => [.. row.Values.Select(v => Of(v, unit, row.ShowsTolerances))];
 
     /// <summary>With its sign: <c>−0.6</c>, <c>+2°</c>; empty where there is no difference to speak of as a number.</summary>

@@ -108,6 +108,9 @@ public sealed record LeaderNote(string Name, double Value, Label Label, Immutabl
 
     /// <summary>The leader ends in a dot inside a face, not in an arrow on an edge.</summary>
     public bool OnFace { get; init; }
+
+    /// <summary>The way the face's edges run, where they are straight: a leader along them would be taken for one.</summary>
+    public Vector2D? Grain { get; init; }
 }
 
 /// <summary>One end of a cutting plane: a thick stroke outside the feature, an arrow the way one looks, a letter.</summary>

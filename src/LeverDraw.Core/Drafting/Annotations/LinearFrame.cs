@@ -16,6 +16,9 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     /// <summary>A little less likely than a number straight beside the line.</summary>
     private const double BentCost = 2;
 
+    /// <summary>Of a leader that leaves between arrows which have room inside: it starts close by them.</summary>
+    private const double FromMiddle = 8;
+
     /// <summary>From this extra on the number is at the end of the bent dimension line, below on a leader from its middle: four directions, each shorter and longer.</summary>
     private const int BentPlaces = 8;
 
@@ -103,7 +106,10 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
         {
             double onLeader = cost + LeaderCost + (_style.TierSpacing * 0.16);
             AddOnLeaders(onLeader, 0);
-            AddOnLeaders(onFeature ? cost + BentCost : onLeader + BentCost, BentPlaces);
+            if (onFeature)
+                AddOnLeaders(cost + BentCost, BentPlaces);
+            else if (ArrowsInside)
+                AddOnLeaders(onLeader + BentCost, BentPlaces);
         }
     }
 
@@ -181,7 +187,7 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     public double BlemishOf(LinearPlace place)
     {
         if (double.IsNaN(place.TextAt))
-            return IsBent(place) ? 0 : 8;
+            return IsBent(place) || !ArrowsInside ? 0 : FromMiddle;
         bool outside = place.TextAt < From || place.TextAt > To;
         return _stack is not null && outside && label.Width + FramesMargin < Span ? 16 : !outside && label.Width + FramesMargin > Span ? 6 : 0;
     }

@@ -99,6 +99,7 @@ internal static class RadialCandidates
         for (int i = 0; i < note.Targets.Length; i++)
         {
             Point2D tip = context.ToBlock.Apply(note.Targets[i]);
+            Vector2D? grain = note.Grain is { } run ? Vector2D.FromAngle(context.ToBlock.ApplyToDirection(run.Angle)) : null;
             Vector2D? outward = note.Outward.IsEmpty ? null : Vector2D.FromAngle(context.ToBlock.ApplyToDirection(note.Outward[i].Angle));
             foreach (double degrees in LeaderDegrees)
             {
@@ -106,6 +107,8 @@ internal static class RadialCandidates
                 double askew = outward is { } off ? 1 - off.Dot(direction) : 0;
                 // On its own line, that one would vanish under it.
                 double over = note.Lines.IsEmpty || direction.Dot(context.ToBlock.Apply(note.Lines[i].To - note.Lines[i].From).Unit()) < 0.9 ? 0 : PlacingCosts.BesideExtension;
+                if (grain is { } along && Math.Abs(along.Cross(direction)) < PlacingCosts.AlongLiningSine)
+                    over += PlacingCosts.AlongLining;
                 leaders.Add(tip, direction, order + over + (PlacingCosts.LeaderAskew * askew), (askew > 1 ? PlacingCosts.SeenThroughPart : 0) + (i < note.SecondBest ? 0 : PlacingCosts.SecondBest));
                 order += 0.02;
             }

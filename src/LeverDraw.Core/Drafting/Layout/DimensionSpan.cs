@@ -9,7 +9,7 @@ namespace LeverDraw.Drafting.Layout;
 /// <param name="Level">Of the dimension line, to the left of <see cref="Along"/>.</param>
 /// <param name="Out">The side of what is measured on which the line stands: +1 to the left, −1 to the right, 0 without extension lines.</param>
 /// <param name="Number">Middle of the number along the line.</param>
-/// <param name="OnLeader">The number stands at the end of a leader from the line.</param>
+/// <param name="OnLeader">The number stands at the end of a leader from within the line; one at the end of the line itself, bent, reads like one straight beside it.</param>
 internal readonly record struct DimensionSpan(Vector2D Along, double From, double To, double Level, int Out, double Number, bool OnLeader)
 {
     public bool IsNone => Along == default;
@@ -28,13 +28,16 @@ internal readonly record struct DimensionSpan(Vector2D Along, double From, doubl
         double a = u.Dot(Arrowhead.Tip(heads[0]) - Point2D.Origin), b = u.Dot(Arrowhead.Tip(heads[1]) - Point2D.Origin);
         int side = 0;
         bool onLeader = false;
+        Stroke line = strokes[0];
         foreach (ref readonly Stroke s in strokes[1..])
         {
-            onLeader |= s.Kind == StrokeKind.Leader;
+            onLeader |= s.Kind == StrokeKind.Leader && !IsEnd(s.A) && !IsEnd(s.B);
             if (s.Kind == StrokeKind.ExtensionLine && side == 0)
                 side = Math.Sign(u.Cross(s.B - s.A));
         }
 
         return new DimensionSpan(u, Math.Min(a, b), Math.Max(a, b), u.Cross(strokes[0].A - Point2D.Origin), side, u.Dot(texts[0].Centre - Point2D.Origin), onLeader);
+
+        bool IsEnd(Point2D point) => point.DistanceTo(line.A) < 1e-6 || point.DistanceTo(line.B) < 1e-6;
     }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using LeverDraw.Drafting.Dimensions;
 using LeverDraw.Mechanism.Setups;
 using LeverDraw.Units;
@@ -21,8 +20,7 @@ internal static class MechanismNotes
         notes.Add(Lost(now));
         notes.AddRange(WhenNew(setup, now, text));
         notes.Add(OneTurn(linkage, text) + $" THREAD LEAD {text.InSentence(linkage.Lead)}, {(setup.Plane.Part.Nut.LeftHand ? "LEFT" : "RIGHT")} HAND.");
-        notes.Add("SEEN FROM THE USER'S RIGHT AT MID-TRAVEL, CUT IN THE MIDDLE, THE NUT CUT BESIDE THE STUD, NUT DRIVING THE IRON DOWN. "
-            + (gaps.Times > 1 ? $"GAPS DRAWN UP TO {gaps.Times.ToString("0", CultureInfo.InvariantCulture)} TIMES TOO WIDE" : "GAPS DRAWN AT LEAST WIDE ENOUGH TO SEE") + ", IRONS AND NUT SHORTENED: DO NOT MEASURE THIS SHEET.");
+        notes.Add("SEEN FROM THE USER'S RIGHT AT MID-TRAVEL, THE TOE TO THE RIGHT, CUT IN THE MIDDLE, THE NUT CUT BESIDE THE STUD, NUT DRIVING THE IRON DOWN. " + gaps.Words());
         notes.Add($"SIDE PLAY: THE FORK'S TIPS SWING {text.InSentence(Rounded(SidePlay.Of(linkage)))} ACROSS.");
         if (linkage.Bearing.IsThin)
             notes.Add($"ONLY {text.InSentence(Rounded(linkage.Bearing.Land))} OF THE TONGUE'S FULL THICKNESS BEAR: TOO LITTLE.");
@@ -62,7 +60,7 @@ internal static class MechanismNotes
         bool slants = Math.Abs((linkage.IronArm - linkage.Bearing.Height).Millimetres) > SameHeight;
         return $"ONE TURN AT MID-TRAVEL MOVES THE IRON {text.InSentence(Rounded(exact))} ALONG THE BED, {text.InSentence(Rounded(depth))} IN DEPTH, SOLVED EXACTLY; "
             + $"BY LENGTHS LEAD × {text.Number(Rounded(linkage.IronArm))} / {text.Number(Rounded(linkage.NutArm))} = {text.Number(Rounded(formula))}"
-            + (slants ? ", WHERE SLANTING FLANKS ACT." : ".");
+            + (slants ? $": THE FLANKS' SLANT MAKES {text.Number(linkage.Bearing.Height)} ACT AS {text.Number(Rounded(linkage.IronArm))}." : ".");
     }
 
     private static Length Rounded(Length length) => Length.FromMillimetres(Math.Round(length.Millimetres, 3));

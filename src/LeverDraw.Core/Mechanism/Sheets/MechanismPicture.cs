@@ -49,6 +49,9 @@ internal sealed class MechanismPicture
     /// <summary>The view turned so that the sole is level.</summary>
     public Transform2D Orientation => Transform2D.Turn(_frame.Angle - _linkage.Assembly.Plane.BedAngle.Radians);
 
+    /// <summary>The way the lever's section lines run: at 45 degrees on paper.</summary>
+    public Vector2D Lining => Vector2D.FromAngle((Math.PI / 4) - _frame.Angle + _linkage.Assembly.Plane.BedAngle.Radians);
+
     /// <summary>Points in each gap as drawn: the pin's round the side that is open, the thread's at either flank of the stud.</summary>
     public ImmutableArray<Point2D> PlacesIn(Gap gap) => gap switch
     {
@@ -58,8 +61,11 @@ internal sealed class MechanismPicture
         _ => [new Point2D(BackFlange - Flange - Knob, -_frame.StudDistance + StudHalf), new Point2D(BackFlange - Flange - Knob, -_frame.StudDistance - StudHalf)],
     };
 
-    /// <summary>Places that the parts' names may point to.</summary>
-    public ImmutableArray<(string Name, ImmutableArray<Point2D> Places)> Names
+    /// <summary>Where the stud's drawn end lies, along it.</summary>
+    public double StudEnd => BackFlange - Flange - Knob - StudOut;
+
+    /// <summary>Places that the parts' names may point to, and which way the part's edges run there.</summary>
+    public ImmutableArray<(string Name, ImmutableArray<Point2D> Places, Vector2D Grain)> Names
     {
         get
         {
@@ -67,9 +73,9 @@ internal sealed class MechanismPicture
             double front = TongueFront.Reach + Iron - 3, back = -TongueBack.Reach - _gaps.Slot - Iron + 3, knob = BackFlange - Flange - (Knob / 2), up = KnobHalf * 0.6;
             return
             [
-                ("IRON", [AtBed(front, iron), AtBed(back, iron)]),
-                ("CAP IRON", [AtBed(back, cap), AtBed(front, cap)]),
-                ("NUT", [new Point2D(knob, -_frame.StudDistance - up), new Point2D(knob, -_frame.StudDistance + up)]),
+                ("IRON", [AtBed(front, iron), AtBed(back, iron)], _frame.Bed),
+                ("CAP IRON", [AtBed(back, cap), AtBed(front, cap)], _frame.Bed),
+                ("NUT", [new Point2D(knob, -_frame.StudDistance - up), new Point2D(knob, -_frame.StudDistance + up)], SlotFrame.Stud),
             ];
         }
     }

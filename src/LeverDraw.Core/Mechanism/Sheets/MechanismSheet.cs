@@ -64,15 +64,21 @@ public static class MechanismSheet
             Gap.Groove => new Vector2D(0.6, 0.8),
             _ => null,
         };
+        // Along the lever's own lining a leader to the hole would be lost.
+        if (share.Gap == Gap.Pivot)
+            note = note with { Grain = picture.Lining };
         return from is { } outward ? note with { Outward = [.. places.Select(_ => outward)] } : note;
     }
 
     internal static IEnumerable<Annotation> Names(MechanismPicture picture) =>
-        picture.Names.Select(n => new LeaderNote("part." + n.Name.ToLowerInvariant().Replace(' ', '_'), 0, Label.Of(n.Name), n.Places) { OnFace = true });
+        picture.Names.Select(n => new LeaderNote("part." + n.Name.ToLowerInvariant().Replace(' ', '_'), 0, Label.Of(n.Name), n.Places) { OnFace = true, Grain = n.Grain });
 
     private static IEnumerable<Annotation> Sizes(Linkage linkage, MechanismPicture picture, DimensionText text)
     {
-        yield return new LinearDimension("mechanism.nut_arm", linkage.NutArm.Millimetres, text.Reference(linkage.NutArm), Point2D.Origin, picture.PadFront.Point, LinearDimension.Upright);
+        yield return new LinearDimension("mechanism.nut_arm", linkage.NutArm.Millimetres, text.Reference(linkage.NutArm), Point2D.Origin, picture.PadFront.Point, LinearDimension.Upright)
+        {
+            AtOtherEdge = (Point2D.Origin, new(picture.StudEnd, picture.PadFront.Point.Y)),
+        };
         Bearing bearing = linkage.Bearing;
         SlotFrame frame = linkage.Contacts.Frame;
         Point2D corner = picture.AtBed(picture.TongueFront.Reach, bearing.Height.Millimetres);

@@ -33,7 +33,7 @@ public static class TravelSheet
         // In one row, level with each other, the nut going from left to right: only the poses differ. Small paper has no room for three beside each other.
         bool small = options.IsOnSmallPaper, thirdAngle = options.Projection == ProjectionMethod.ThirdAngle;
         ImmutableArray<ViewSource> left = [.. thirdAngle ? down : up], right = [.. thirdAngle ? up : down];
-        return new SheetContent(Kind, PartState.Assembly, middle, small ? [] : right, small ? [] : left, small ? [.. down.Concat(up).Select(v => v with { Continues = true })] : [], Notes(linkage, text), Title(profile, options))
+        return new SheetContent(Kind, PartState.Assembly, middle, small ? [] : right, small ? [] : left, small ? [.. down.Concat(up).Select(v => v with { Continues = true })] : [], Notes(linkage, gaps, text), Title(profile, options))
         {
             Tables = [Table(linkage, text)],
         };
@@ -73,19 +73,19 @@ public static class TravelSheet
         ImmutableArray<TravelPoint> points = TravelPoint.Over(linkage, BacklashQuestion.TravelPoints);
         ImmutableArray<string> nut = text.Column([.. points.Select(p => p.Nut)], 3, 2), per = text.Column([.. points.Select(p => p.PerTurn ?? Length.Zero)], 4), depth = text.Column([.. points.Select(p => p.DepthPerTurn ?? Length.Zero)], 4);
         return new SheetTable(
-            "OVER THE NUT'S TRAVEL, " + text.Units.Words(),
+            "OVER THE NUT'S TRAVEL, LENGTHS IN " + text.Units.Words(),
             [new("NUT FROM\nMIDDLE", 1), new("LEVER\nTURNED", 1), new("TURNS\nLOST", 1), new("IRON IN\nONE TURN", 1), new("DEPTH IN\nONE TURN", 1)],
             [.. points.Select((p, i) => ImmutableArray.Create(
                 nut[i], p.Turn is { } turn ? (turn.Degrees + 0.0).ToString("0.0", CultureInfo.InvariantCulture) + "°" : "–",
                 p.IdleTurns is { } idle ? (p.Binds ? "BINDS" : Words.Turns(idle)) : "–", p.PerTurn is null ? "–" : per[i], p.DepthPerTurn is null ? "–" : depth[i]))]);
     }
 
-    private static ImmutableArray<string> Notes(Linkage linkage, DimensionText text) =>
+    private static ImmutableArray<string> Notes(Linkage linkage, DrawnGaps gaps, DimensionText text) =>
     [
         .. Jam(linkage, text),
         "DRAWN AT MID-TRAVEL AND TOWARD BOTH ENDS. SOLVED EXACTLY FROM THE LEVER'S OWN OUTLINE, SIZES AT THE MIDDLE OF THEIR LIMITS; NUT DRIVING THE IRON DOWN.",
         "NUT FROM MIDDLE: MINUS IS AWAY FROM THE TOE, WHICH SENDS THE IRON DOWN. LEVER TURNED: FROM ARMS SQUARE TO STUD. TRAVEL " + text.InSentence(linkage.Assembly.Plane.Nut.Travel.Nominal) + " IN ALL.",
-        "GAPS DRAWN WIDE, IRONS AND NUT SHORTENED: DO NOT MEASURE THIS SHEET.",
+        "SEEN FROM THE USER'S RIGHT, THE TOE TO THE RIGHT. " + gaps.Words(),
         "SAFETY: THE IRON IS SHARP. TAKE IT OUT OF THE PLANE BEFORE YOU WORK ON LEVER, PIN OR NUT.",
     ];
 
