@@ -44,6 +44,19 @@ public class SmallFeatureTests
         Assert.Contains(lines, l => l.From == onLine);
     }
 
+    /// <summary>Its arrows have room between, its number has not: rather than from between the arrows, a leader leaves from the line's end, run on over one of them. Common practice, no source.</summary>
+    [Fact]
+    public void Number_WiderThanASizeWithItsArrowsInside_HadBetterHangOnTheLinesEnd()
+    {
+        Candidate[] onLeaders = [.. All(9).Where(c => c.Strokes.Any(s => s.Kind == StrokeKind.Leader) && c.Cost < PlacingCosts.Broken)];
+        Candidate[] atEnd = [.. onLeaders.Where(c => c.Strokes.Any(s => s.Kind == StrokeKind.Leader && (s.A.X < 0 || s.A.X > 9)))];
+        Assert.NotEmpty(atEnd);
+        Assert.All(atEnd, c => Assert.Equal(0, c.Blemish));
+        Assert.All(onLeaders.Except(atEnd), c => Assert.True(c.Blemish > 0));
+        // The line runs on by an arrow's length, and the leader with it.
+        Assert.All(atEnd, c => Assert.Contains(c.Strokes, s => s.Kind == StrokeKind.DimensionLine && (s.A.X <= -3.5 || s.B.X >= 12.5)));
+    }
+
     /// <summary>ISO 129-1: numbers are read from the bottom or from the right.</summary>
     [Fact]
     public void Numbers_InAnyDirection_ReadFromBottomOrRight()
