@@ -49,7 +49,7 @@ public class SmallFeatureTests
     public void Number_WiderThanASizeWithItsArrowsInside_HadBetterHangOnTheLinesEnd()
     {
         Candidate[] onLeaders = [.. All(9).Where(c => c.Strokes.Any(s => s.Kind == StrokeKind.Leader) && c.Cost < PlacingCosts.Broken)];
-        Candidate[] atEnd = [.. onLeaders.Where(c => c.Strokes.Any(s => s.Kind == StrokeKind.Leader && (s.A.X < 0 || s.A.X > 9)))];
+        Candidate[] atEnd = [.. onLeaders.Where(c => c.Strokes.First(s => s.Kind == StrokeKind.Leader).A.X is < 0 or > 9)];
         Assert.NotEmpty(atEnd);
         Assert.All(atEnd, c => Assert.Equal(0, c.Blemish));
         Assert.All(onLeaders.Except(atEnd), c => Assert.True(c.Blemish > 0));
