@@ -37,7 +37,7 @@ internal static class AngleCandidates
             radii.Add(r);
         }
 
-        return new AnglePlaces(arcs, id, context.View, at => (onArc, middle) => new PlotDimension(
+        return new AnglePlaces(arcs, context.Circles, id, context.View, at => (onArc, middle) => new PlotDimension(
             id, dimension.Name, PlotDimensionKind.Angle, context.View,
             [vertex, vertex + (Vector2D.FromAngle(first) * radii[at]), vertex + (Vector2D.FromAngle(first + sweep) * radii[at]), onArc],
             0, dimension.Value, dimension.Label.ToString(), middle, dimension.Label.Decimals));

@@ -1,10 +1,13 @@
+using System.Collections.Immutable;
 using LeverDraw.Drafting.Layout;
+using LeverDraw.Geometry;
 
 namespace LeverDraw.Drafting.Annotations;
 
 /// <summary>The places of a dimension whose line is an arc: each of several arcs, its number in the middle, slid, or beside the ends.</summary>
 /// <param name="says">What the dimension says when it stands on one of the arcs.</param>
-internal sealed class AnglePlaces(List<(AngleShape Shape, double Cost)> arcs, string id, string view, Func<int, AngleShape.Meaning> says) : PlaceSet(Costs(arcs), arcs.Count * Sides)
+/// <param name="circles">Thin circles in the view, from which arrowheads had better keep off.</param>
+internal sealed class AnglePlaces(List<(AngleShape Shape, double Cost)> arcs, ImmutableArray<ArcEdge> circles, string id, string view, Func<int, AngleShape.Meaning> says) : PlaceSet(Costs(arcs), arcs.Count * Sides)
 {
     private static ReadOnlySpan<double> Along => [0.5, 0.3, 0.7, 0.15, 0.85, -0.35, 1.35];
 
@@ -27,6 +30,18 @@ internal sealed class AnglePlaces(List<(AngleShape Shape, double Cost)> arcs, st
     {
         arcs[place / Along.Length].Shape.Line(Along[place % Along.Length], shape);
         return true;
+    }
+
+    protected override double BlemishOf(int place)
+    {
+        AngleShape shape = arcs[place / Along.Length].Shape;
+        foreach (ArcEdge circle in circles)
+        {
+            if (shape.MeetsCircle(circle))
+                return PlacingCosts.HeadOnCircle;
+        }
+
+        return 0;
     }
 
     protected override AnnotationInk InkOf(int place) =>

@@ -20,6 +20,20 @@ internal sealed class AngleShape(LabelBox label, DraftingStyle style, Point2D ve
     /// <returns>The price of standing there instead of in the middle.</returns>
     public static double CostOf(double along) => along is < 0 or > 1 ? 1.5 : Math.Abs(along - 0.5);
 
+    /// <summary>One of its arrowheads lies on a circle or close beside it.</summary>
+    public bool MeetsCircle(ArcEdge circle)
+    {
+        return IsOn(ArrowOn(first, ArrowsInside ? -1 : 1)) || IsOn(ArrowOn(first + sweep, ArrowsInside ? 1 : -1));
+
+        bool IsOn((Point2D Tip, Vector2D Direction) arrow)
+        {
+            double tip = Beyond(arrow.Tip), back = Beyond(arrow.Tip - (arrow.Direction * style.ArrowLength));
+            return Math.Min(Math.Abs(tip), Math.Abs(back)) < PlacingCosts.TipClear || (tip > 0) != (back > 0);
+        }
+
+        double Beyond(Point2D point) => (point - circle.Centre).Length - circle.Radius;
+    }
+
     /// <summary>Adds the lettering of a place to an empty shape.</summary>
     public void Letter(double along, PlaceShape shape)
     {

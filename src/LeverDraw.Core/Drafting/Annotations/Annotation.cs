@@ -45,6 +45,9 @@ public sealed record LinearDimension(string Name, double Value, Label Label, Poi
 [Flags]
 public enum DimensionSides
 {
+    /// <summary>Neither: on the feature itself.</summary>
+    None = 0,
+
     /// <summary>Below a horizontal dimension, right of an upward one.</summary>
     Right = 1,
 

@@ -23,7 +23,7 @@ internal static class ArcLengthCandidates
             arcs.Add((arc.Sweep <= (Math.PI / 2) + 1e-9 ? Parallel(label, style, arc, away) : Radial(label, style, arc, away), step * 1.5));
         }
 
-        return new AnglePlaces(arcs, id, context.View, _ => (onArc, middle) => new PlotDimension(
+        return new AnglePlaces(arcs, context.Circles, id, context.View, _ => (onArc, middle) => new PlotDimension(
             id, dimension.Name, PlotDimensionKind.ArcLength, context.View, [arc.Centre, arc.Start, arc.End, onArc], 0, dimension.Value, label.Label.ToString(), middle, label.Label.Decimals));
     }
 

@@ -68,10 +68,11 @@ internal static class LinearCandidates
 
         if (dimension.Slide is { } slide)
         {
-            for (int step = 0; step <= 6; step++)
+            int last = slide.To > slide.From ? 6 : 0;
+            for (int step = 0; step <= last; step++)
             {
                 double shift = (slide.From + ((slide.To - slide.From) * step / 6)) * context.Scale * (mirrored ? -1 : 1);
-                frame.AddOnFeature(shift, 1 + (Math.Abs(step - 3) * 0.4));
+                frame.AddOnFeature(shift, 1 + (Math.Abs(step - (last / 2)) * 0.4));
             }
         }
 

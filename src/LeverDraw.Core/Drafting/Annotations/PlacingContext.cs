@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using LeverDraw.Drafting.Layout;
 using LeverDraw.Geometry;
 
@@ -18,6 +19,9 @@ public sealed record PlacingContext(string View, Transform2D ToBlock, Box2D Boun
 
     /// <summary>Of a detail the thin circle round it, on which no dimension line should lie.</summary>
     internal ArcEdge? Circle { get; init; }
+
+    /// <summary>Thin circles in the view, such as those that mark details; block millimetres.</summary>
+    internal ImmutableArray<ArcEdge> Circles { get; init; } = [];
 
     /// <summary>Reading direction for lettering along a line: from the bottom or from the right of the sheet.</summary>
     public static double ReadingAngle(double direction)

@@ -42,6 +42,9 @@ internal static class PlacingCosts
     /// <summary>A leader or dimension line that goes through another's arrowhead, where the view settles.</summary>
     public const double ThroughHead = 36;
 
+    /// <summary>An angle's arrowhead on a detail's circle, where the view settles.</summary>
+    public const double HeadOnCircle = 30;
+
     /// <summary>A view's or detail's letter close to another's line, where the view settles.</summary>
     public const double LetterAtLine = 14;
 

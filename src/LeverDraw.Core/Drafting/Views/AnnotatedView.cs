@@ -33,7 +33,8 @@ internal sealed class AnnotatedView
         Transform2D toBlock = view.Orientation with { Scale = scale };
         _ink = new ViewInk(view, toBlock, style);
         _field = new ViewField(_ink.Strokes);
-        var context = new PlacingContext(view.Id, toBlock, _ink.Core, style) { Labels = labels ?? new LabelStore(), Strokes = _ink.Strokes, Circle = CircleOf(view)?.Transformed(toBlock) };
+        ImmutableArray<ArcEdge> circles = [.. view.Edges.Where(e => e.Role == LineRole.Dimension).Select(e => e.Edge).OfType<ArcEdge>().Where(a => a.IsFullCircle).Select(a => a.Transformed(toBlock))];
+        var context = new PlacingContext(view.Id, toBlock, _ink.Core, style) { Labels = labels ?? new LabelStore(), Strokes = _ink.Strokes, Circle = view.IsDetail ? circles.FirstOrDefault() : null, Circles = circles };
         _order = [.. Enumerable.Range(0, view.Annotations.Length).OrderBy(i => Rank(view.Annotations[i])).ThenBy(i => Reach(view.Annotations[i]))];
         _angles = [.. Enumerable.Range(0, _order.Length).Where(at => view.Annotations[_order[at]] is AngleDimension)];
         _places = [.. _order.Select(i => AnnotationCandidates.For(view.Annotations[i], IdOf(i), context))];
@@ -82,9 +83,6 @@ internal sealed class AnnotatedView
 
         return new BlockInk(items.ToImmutable(), dimensions.ToImmutable()) { Taken = taken };
     }
-
-    private static ArcEdge? CircleOf(ViewSource view) =>
-        view.IsDetail ? view.Edges.Select(e => e.Edge).OfType<ArcEdge>().FirstOrDefault(a => a.IsFullCircle) : null;
 
     private string IdOf(int annotation) => string.Create(CultureInfo.InvariantCulture, $"{_view.Id}-{annotation + 1}");
 

@@ -27,7 +27,9 @@ internal static class SideView
         Box2D box = lever.SideProfile.Box;
         SideFeatures side = lever.Side;
         double reach = lever.Sizes[LeverFields.HeadDepth].Millimetres / 2;
-        edges.Add(new(LineRole.Centre, new LineEdge(new(0, Math.Min(0, side.PadBottom)), new(0, Math.Max(reach, lever.Sizes[LeverFields.HeadHeight].Millimetres / 2)))));
+        // A curved arm has a mid-line of its own: the upright is only the hole's.
+        double below = side.ArmMidline is ArcEdge ? -reach : Math.Min(0, side.PadBottom);
+        edges.Add(new(LineRole.Centre, new LineEdge(new(0, below), new(0, Math.Max(reach, lever.Sizes[LeverFields.HeadHeight].Millimetres / 2)))));
         edges.Add(new(LineRole.Centre, new LineEdge(new(-reach, 0), new(reach, 0))));
         edges.Add(new(LineRole.Centre, new LineEdge(Point2D.Origin, side.NoseTip)));
         if (side.ArmMidline is ArcEdge)

@@ -22,7 +22,7 @@ internal static class CastingNotes
             FoundrySheetWords.Contraction(plan.Rates, plan.Metal) + ".",
             "M: MACHINED, WITH STOCK PER FACE" + Stock(profile.Values, plan, text) + "; REST AS CAST.",
             CommonNotes.Blends(casting.Shape, text),
-            .. CommonNotes.Tapered(casting.Shape, text),
+            .. CommonNotes.Stations(casting.Shape, text),
             CommonNotes.Draft(casting, draft),
             .. plan.Process == MouldingProcess.Investment ? [] : new[] { CommonNotes.Joint(parting, casting) },
             CommonNotes.Gate(casting.Shape),

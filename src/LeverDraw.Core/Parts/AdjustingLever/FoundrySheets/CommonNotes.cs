@@ -28,11 +28,13 @@ internal static class CommonNotes
             : shape.Fork.ShoulderFillet is null ? "" : " SHOULDERS' LEVEL: WHERE FILLETS LEAVE HEAD.";
     }
 
-    /// <summary>Where a tapered arm's thickness holds: in the view its level would share a line with the thickness.</summary>
-    public static IEnumerable<string> Tapered(Lever shape, DimensionText text)
+    /// <summary>Where a tapered arm's thickness and a bulb's neck hold: in the view the level would share a line with the size.</summary>
+    public static IEnumerable<string> Stations(Lever shape, DimensionText text)
     {
         if (shape.Forms.Arms == LeverFields.Tapered)
             yield return "ARMS TAPER STRAIGHT FROM THEIR THICKNESS, " + text.Number(LeverArmAnnotations.ThicknessLevel(shape)) + " BELOW AXIS, TO PADS' THICKNESS LESS STOCK AT PADS' TOP.";
+        if (shape.Forms.Tongue == LeverFields.Bulb)
+            yield return "NECK HOLDS HALF BULB'S ⌀ BEHIND CENTRE.";
     }
 
     public static string Draft(FoundryState state, PatternDraft draft)
@@ -63,8 +65,8 @@ internal static class CommonNotes
         string block = parting is { IsFlat: false } && state.Plan.Process.Sand ? "; ODDSIDE OR FOLLOW BOARD" : "";
         string boss = state.Shape.Boss is null ? "" : "; COPED DOWN TO THE BOSSES' MIDDLE";
         string locked = parting.Draws ? "" : "; UNDERCUT: LOOSE PIECE OR CORE WANTED " + parting.LockedWhere.ToUpperInvariant().Replace(" MM ", " mm ", StringComparison.Ordinal);
-        string split = parting.SplitFits.IsEmpty ? "" : "; IT CROSSES " + string.Join(" AND ", parting.SplitFits).ToUpperInvariant() + ": DRESS FLASH";
-        return "JOINT (P.L.) " + where + boss + block + locked + split + ". IN THE FORK VIEW: THE OUTLINE.";
+        string split = parting.SplitFits.IsEmpty ? "" : "; CROSSES " + string.Join(" AND ", parting.SplitFits).ToUpperInvariant() + ": DRESS FLASH";
+        return "JOINT (P.L.) " + where + boss + block + locked + split + ". IN FORK VIEW: OUTLINE.";
     }
 
     /// <summary>Where metal may come in, and where not.</summary>

@@ -11,13 +11,17 @@ internal static class DraftMarks
 {
     public const string WidthAtJoint = "head.width_at_joint";
 
+    /// <summary>Nearer to a boss's edge the arrow would seem to mean the corner, millimetres.</summary>
+    private const double FromBossEdge = 0.8;
+
     public static IEnumerable<Annotation> In(HeadSection head, PatternDraft draft, DimensionText text)
     {
         if (head.Walls.MaxBy(w => w.Depth) is not { } wall)
             yield break;
         double boss = (head.Shape.Boss?.Diameter.Millimetres ?? 0) / 2;
-        Point2D[] on = [.. new[] { 0.85, 0.75, 0.2, 0.12 }
+        Point2D[] on = [.. new[] { 0.85, 0.75, 0.65, 0.2, 0.12 }
             .Select(share => wall.Joint.Millimetres + (wall.Toward * share * wall.Depth.Millimetres))
+            .Where(n => Math.Abs(Math.Abs(n) - boss) > FromBossEdge)
             .SelectMany(n => new[] { At(n, -1), At(n, 1) })];
         yield return new LeaderNote(LeverFields.Draft.Name, wall.Angle.Radians, new Label(["DRAFT " + DimensionText.DegreesText(wall.Angle) + " " + Sense(draft.Sense)]), [.. on]);
         if (wall.Added <= Length.Zero)

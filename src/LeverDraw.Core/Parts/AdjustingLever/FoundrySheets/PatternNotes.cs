@@ -28,7 +28,7 @@ internal static class PatternNotes
             "M: MACHINED AFTER CASTING, WITH STOCK PER FACE AS CAST.",
             .. legend is null ? [] : new[] { legend },
             CommonNotes.Blends(state.Shape, text),
-            .. CommonNotes.Tapered(state.Shape, text),
+            .. CommonNotes.Stations(state.Shape, text),
             "FILLETS ARE NOT ENLARGED FOR THE FOUNDRY: LARGER ONLY AS AGREED.",
             CommonNotes.Draft(state, draft),
             .. wax ? [] : new[] { CommonNotes.Joint(parting, state) },

@@ -39,7 +39,8 @@ internal static class StockMarks
         SurfacePoint[] places =
         [
             .. from arc in new[] { side.CrownArcLeft, side.CrownArcRight }
-               from share in (double[])[0.5, 0.7, 0.3, 0.85]
+               // Off the middle, where the crown's centre line ends.
+               from share in (double[])[0.67, 0.33, 0.78, 0.22]
                let at = arc.PointAt(share)
                select new SurfacePoint(at, (at - arc.Centre).Unit()),
         ];

@@ -27,7 +27,7 @@ internal static class LeverHoleNote
         else if (hole.Supply == LeverFields.Solid)
             lines.Add("SUPPLIED SOLID");
         double half = hole.HalfLength.Millimetres;
-        Point2D[] onWall = [.. new[] { 0.25, -0.25, 0.5, -0.5 }.SelectMany(share => new[] { Wall(hole, share * half, 1), Wall(hole, share * half, -1) })];
+        Point2D[] onWall = [.. new[] { 0.25, -0.25, 0.4, -0.4, 0.5, -0.5 }.SelectMany(share => new[] { Wall(hole, share * half, 1), Wall(hole, share * half, -1) })];
         return new LeaderNote(LeverFields.HoleDiameter.Name, size.Millimetres, new Label([.. lines], text.Size(size).Decimals), [.. onWall])
         {
             Further = hole.Taper.IsParallel ? [] : [new StatedSize(LeverFields.HoleTaper.Name, hole.Taper.Rate)],

@@ -55,12 +55,11 @@ internal static class LeverNoseDetail
             yield return new RadiusDimension("blends.fillet.neck", neckFillet.Radius, text.Size(Length.FromMillimetres(neckFillet.Radius), "2× R"), [neckFillet]) { MaterialAtCentre = false };
         if (lever.Sizes.Find(LeverFields.NeckThickness) is { } neck)
         {
-            // Stated half the bulb's diameter behind its centre, between the flanks' own lines (the fillets cover that place).
+            // Stated half the bulb's diameter behind its centre, as a note says, across the neck itself: extension lines would make slivers with the flanks.
             Vector2D back = (side.NoseCentre - Point2D.Origin).Unit() * (thickness.Millimetres / 2);
             Vector2D across = (side.NoseLower - side.NoseUpper).Unit() * (neck.Millimetres / 2);
             Point2D middle = side.NoseCentre - back;
-            yield return new LinearDimension(LeverFields.NeckThickness.Name, neck.Millimetres, text.Size(neck), middle - across, middle + across, across.Angle) { Better = DimensionSides.Both & ~beyondTip };
-            yield return new LinearDimension("tongue.neck_station", back.Length, text.Reference(Length.FromMillimetres(back.Length)), middle - across, side.NoseCentre - across, back.Angle);
+            yield return new LinearDimension(LeverFields.NeckThickness.Name, neck.Millimetres, text.Size(neck), middle - across, middle + across, across.Angle) { Better = DimensionSides.None, Slide = (0, 0) };
         }
 
         if (lever.Forms.Tongue != LeverFields.Parallel)

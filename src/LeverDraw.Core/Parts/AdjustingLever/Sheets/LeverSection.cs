@@ -17,14 +17,11 @@ internal static class LeverSection
         var all = ImmutableArray.CreateBuilder<Annotation>();
         all.Add(LeverHoleNote.In(lever, text));
         double half = lever.Hole.HalfLength.Millimetres;
-        if (!lever.Hole.Taper.IsParallel)
+        // Where the size has limits the hole's note gives it at mid-plane, the taper, and the large end to check: its ends in brackets beside those would only raise doubt.
+        if (!lever.Hole.Taper.IsParallel && StatedLimits.Of(lever.Sizes[LeverFields.HoleDiameter]) is null)
         {
-            // The hole's note checks its large end by limits: the same diameter beside them, rounded its own way, would only raise doubt.
-            bool largeChecked = StatedLimits.Of(lever.Sizes[LeverFields.HoleDiameter]) is not null;
-            if (!largeChecked || lever.Hole.AtLeft < lever.Hole.AtRight)
-                all.Add(End("hole.left_end", lever.Hole.AtLeft, -half, DimensionSides.Left, text));
-            if (!largeChecked || lever.Hole.AtRight < lever.Hole.AtLeft)
-                all.Add(End("hole.right_end", lever.Hole.AtRight, half, DimensionSides.Right, text));
+            all.Add(End("hole.left_end", lever.Hole.AtLeft, -half, DimensionSides.Left, text));
+            all.Add(End("hole.right_end", lever.Hole.AtRight, half, DimensionSides.Right, text));
         }
 
         if (lever.Boss is { } boss)
@@ -32,7 +29,11 @@ internal static class LeverSection
             SizeValue head = lever.Sizes[LeverFields.HeadWidth];
             SizeValue over = head with { Nominal = head.Nominal + boss.Height + boss.Height };
             double radius = boss.Diameter.Millimetres / 2;
-            all.Add(new LinearDimension(LeverFields.BossDiameter.Name, boss.Diameter.Millimetres, text.Size(lever.Sizes[LeverFields.BossDiameter], "⌀"), new Point2D(half, -radius), new Point2D(half, radius), LinearDimension.Upright) { Sides = DimensionSides.Right });
+            all.Add(new LinearDimension(LeverFields.BossDiameter.Name, boss.Diameter.Millimetres, text.Size(lever.Sizes[LeverFields.BossDiameter], "⌀"), new Point2D(half, -radius), new Point2D(half, radius), LinearDimension.Upright)
+            {
+                // On whichever side the hole's note leaves free.
+                AtOtherEdge = (new Point2D(-half, -radius), new Point2D(-half, radius)),
+            });
             all.Add(new LinearDimension(OverBosses, over.Millimetres, text.Size(over), new Point2D(-half, -radius), new Point2D(half, -radius), 0) { Sides = DimensionSides.Right });
             all.Add(new LinearDimension(LeverFields.BossHeight.Name, boss.Height.Millimetres, text.Reference(boss.Height, "2× "), new Point2D(head.Millimetres / 2, radius), new Point2D(half, radius), 0));
         }
