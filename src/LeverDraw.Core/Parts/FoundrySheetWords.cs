@@ -7,21 +7,24 @@ namespace LeverDraw.Parts;
 internal static class FoundrySheetWords
 {
     /// <param name="metal">Of the casting.</param>
-    public static string Contraction(AxisRates rates, FoundryMetal metal)
+    /// <param name="counted">What the rate's range is counted in, such as <c>IN STOCK</c>.</param>
+    public static string Contraction(AxisRates rates, FoundryMetal metal, string counted = "")
     {
         if (rates.AreAlike && rates.X.Origin == rates.Z.Origin && rates.X.Origin == rates.N.Origin)
-            return "CONTRACTION OF " + Upper(metal.Name) + " " + ContractionText.OneIn(rates.X) + " (" + ContractionText.Percent(rates.X) + "), " + Origin(rates.X);
-        return "CONTRACTION OF " + Upper(metal.Name) + ": ALONG PIN " + One(rates.X) + "; SQUARE TO ARMS " + One(rates.N) + "; ALONG ARMS " + One(rates.Z);
+            return "CONTRACTION OF " + Upper(metal.Name) + " " + ContractionText.OneIn(rates.X) + " (" + ContractionText.Percent(rates.X) + "), " + Origin(rates.X, counted);
+        return "CONTRACTION OF " + Upper(metal.Name) + ": ALONG PIN " + One(rates.X, counted) + "; SQUARE TO ARMS " + One(rates.N, counted) + "; ALONG ARMS " + One(rates.Z, counted);
     }
 
-    private static string One(ContractionRate rate) => ContractionText.Percent(rate) + " " + Origin(rate);
+    private static string One(ContractionRate rate, string counted) => ContractionText.Percent(rate) + " " + Origin(rate, counted);
 
-    private static string Origin(ContractionRate rate) => rate.Origin switch
+    private static string Origin(ContractionRate rate, string counted) => rate.Origin switch
     {
-        RateOrigin.Trial => "MEASURED ON A TRIAL, " + Range(rate),
+        RateOrigin.Trial => "MEASURED ON A TRIAL, " + Range(rate) + Counted(counted),
         RateOrigin.Stated => "AS THE FOUNDRY STATES",
-        _ => "BOOK FIGURE (" + Range(rate) + "): ASK THE FOUNDRY",
+        _ => "BOOK FIGURE (" + Range(rate) + Counted(counted) + "): ASK " + (counted.Length > 0 ? "" : "THE ") + "FOUNDRY",
     };
+
+    private static string Counted(string counted) => counted.Length > 0 ? ", COUNTED " + counted : "";
 
     private static string Range(ContractionRate rate) => Figure(rate.Value - rate.Below) + " TO " + Figure(rate.Value + rate.Above) + " %";
 

@@ -9,27 +9,36 @@ namespace LeverDraw.Parts.AdjustingLever;
 /// <param name="CrownStart">Where the fillet touches the crown.</param>
 internal readonly record struct PadSide(Point2D FaceEnd, Point2D Shoulder, Point2D FilletCentre, Point2D CrownStart)
 {
-    /// <param name="side">+1 for the +n face, −1 for the other.</param>
-    /// <param name="corner">Where the face reaches the shoulder's level.</param>
-    /// <returns>Null when the face lies inside the fillet, so that there is no step.</returns>
-    public static PadSide? Of(LeverMeasures m, int side, Point2D crownCentre, Edge face, Point2D corner)
+    /// <summary>Both sides of a pad, of one kind wherever they can be: where one is filled and the other stepped, nobody can tell why.</summary>
+    /// <returns>Null for a side whose face lies inside the fillet, so that there is no step.</returns>
+    public static (PadSide? Right, PadSide? Left) Both(LeverMeasures m, Point2D rightCrownCentre, Point2D leftCrownCentre, ArmFaces arms)
     {
-        PadSide? step = Step(m, side, crownCentre, face, corner);
-        return m.PadStock <= Coincidence.Distance || (step is { } s && s.DepthBelow(corner, side, m) >= m.PadStock) ? step : Filled(m, side, crownCentre, face, corner, step);
+        PadSide? right = Step(m, 1, rightCrownCentre, arms.Right, arms.RightCorner), left = Step(m, -1, leftCrownCentre, arms.Left, arms.LeftCorner);
+        bool isDeep = IsDeep(right, arms.RightCorner, 1), isLeftDeep = IsDeep(left, arms.LeftCorner, -1);
+        if (isDeep && isLeftDeep)
+            return (right, left);
+        if (RunOn(m, 1, rightCrownCentre, arms.Right, arms.RightCorner) is { } onRight && RunOn(m, -1, leftCrownCentre, arms.Left, arms.LeftCorner) is { } onLeft)
+            return (onRight, onLeft);
+        if (right is not null && left is not null)
+            return (right, left);
+        return (isDeep ? right : Filled(m, 1, rightCrownCentre, arms.Right, arms.RightCorner, right), isLeftDeep ? left : Filled(m, -1, leftCrownCentre, arms.Left, arms.LeftCorner, left));
+
+        bool IsDeep(PadSide? step, Point2D corner, int side) => m.PadStock <= Coincidence.Distance || (step is { } s && s.DepthBelow(corner, side, m) >= m.PadStock);
     }
 
     /// <summary>How far the step goes in behind the arm's face.</summary>
     private double DepthBelow(Point2D corner, int side, LeverMeasures m) => (side * (corner.X - FilletCentre.X)) + m.StepFillet;
 
+    /// <param name="side">+1 for the +n face, −1 for the other.</param>
+    /// <param name="corner">Where the face reaches the shoulder's level.</param>
     /// <summary>With stock the pad may stand proud of the arm, or leave a step too shallow to mould: then crown and face run on to each other, by way of the same fillet.</summary>
     private static PadSide? Filled(LeverMeasures m, int side, Point2D crownCentre, Edge face, Point2D corner, PadSide? step)
     {
-        Edge crown = Carriers.Circle(crownCentre, m.CrownRadius, true);
-        double half = m.PadLength / 2, level = -m.ArmLength + (half * m.CrownRadius / (m.CrownRadius - m.PadStock));
-        if (Joined(m, side, crown, face, corner) is { } joined && joined.FaceEnd.Y - m.PadTop <= half)
+        if (RunOn(m, side, crownCentre, face, corner) is { } joined)
             return joined;
         if (step is not null)
             return step;
+        double level = -m.ArmLength + (m.PadLength / 2 * m.CrownRadius / (m.CrownRadius - m.PadStock));
         // A flat crown would run on far up the arm: it ends where the finished pad needs it, and a wider fillet takes it to the face.
         double rise = level + m.ArmLength;
         Point2D end = new(crownCentre.X + (side * Math.Sqrt((m.CrownRadius * m.CrownRadius) - (rise * rise))), level);
@@ -39,6 +48,10 @@ internal readonly record struct PadSide(Point2D FaceEnd, Point2D Shoulder, Point
             ? new PadSide(Carriers.Foot(face, centre), Carriers.Foot(face, centre), centre, end)
             : null;
     }
+
+    /// <summary>Crown and face joined, not too far up the arm.</summary>
+    private static PadSide? RunOn(LeverMeasures m, int side, Point2D crownCentre, Edge face, Point2D corner) =>
+        Joined(m, side, Carriers.Circle(crownCentre, m.CrownRadius, true), face, corner) is { } joined && joined.FaceEnd.Y - m.PadTop <= m.PadLength / 2 ? joined : null;
 
     private static PadSide? Joined(LeverMeasures m, int side, Edge crown, Edge face, Point2D corner)
     {

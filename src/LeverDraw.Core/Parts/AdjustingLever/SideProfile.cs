@@ -19,8 +19,7 @@ internal static class SideProfile
         Edge rightCrown = Carriers.Circle(rightCrownCentre, m.CrownRadius, true);
         Edge leftCrown = Carriers.Circle(leftCrownCentre, m.CrownRadius, true);
 
-        PadSide? right = PadSide.Of(m, 1, rightCrownCentre, arms.Right, arms.RightCorner);
-        PadSide? left = PadSide.Of(m, -1, leftCrownCentre, arms.Left, arms.LeftCorner);
+        (PadSide? right, PadSide? left) = PadSide.Both(m, rightCrownCentre, leftCrownCentre, arms);
         findings.OddsIf(right is null || left is null, () => $"the arm ({LeverFindings.Mm(m.ArmEndThickness)} thick where it meets the pad) leaves no step above the crown",
             "Make the arm thicker, the pad thinner, or the crown radius smaller.", LeverFields.ArmThickness, LeverFields.PadThickness, LeverFields.CrownRadius, LeverFields.Fillet);
 

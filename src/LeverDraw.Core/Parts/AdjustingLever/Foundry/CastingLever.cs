@@ -45,7 +45,7 @@ public sealed record CastingLever : FoundryState
         for (double fillet = 0.5; !built.Ok && fillet > 0.1 && finished.Forms.Tongue == LeverFields.Bulb; fillet /= 2)
             built = LeverPart.Build(values, places with { NeckFillet = fillet * finished.Sizes[LeverFields.Fillet].Millimetres }, plan.Stock);
         return built.Ok
-            ? Checked<CastingLever>.Good(new CastingLever(finished, built.Value with { Sizes = Sizes(built.Value, plan), Hole = Hole(built.Value.Hole, plan) }, plan))
+            ? Checked<CastingLever>.Good(new CastingLever(finished, built.Value with { Sizes = Sizes(built.Value, plan, values.Get(LeverFields.FlankTaper)), Hole = Hole(built.Value.Hole, plan) }, plan))
             : Checked<CastingLever>.Bad(built.Diagnostics.Where(d => d.Severity == Severity.Error).Select(d => NoRoom(d, plan.Stock)));
     }
 
@@ -57,7 +57,7 @@ public sealed record CastingLever : FoundryState
         ? hole with { AtLeft = cored, AtMid = cored, AtRight = cored, Taper = Taper.Parallel, Supply = LeverFields.Bored }
         : hole with { Supply = LeverFields.Solid };
 
-    private static LeverSizes Sizes(Lever shape, FoundryPlan plan)
+    private static LeverSizes Sizes(Lever shape, FoundryPlan plan, Angle flankTaper)
     {
         Dictionary<SizeField, Length> changed = [];
         foreach (FoundrySize size in FoundrySizes.Of(shape))
@@ -72,6 +72,9 @@ public sealed record CastingLever : FoundryState
             changed[LeverFields.CamRadius] = Length.FromMillimetres(cam.Radius);
         if (shape.Sizes.Find(LeverFields.NoseRadius) is { } nose)
             changed[LeverFields.NoseRadius] = nose.Nominal + plan.Stock.Tongue;
+        // The neck is left as cast, but stated half a bulb behind the centre: on the larger bulb farther down its flanks.
+        if (shape.Sizes.Find(LeverFields.NeckThickness) is { } neck)
+            changed[LeverFields.NeckThickness] = neck.Nominal + (plan.Stock.Tongue * (2 * Math.Tan(flankTaper.Radians)));
         if (plan.CoredHole is { } cored)
             changed[LeverFields.HoleDiameter] = cored;
         return shape.Sizes.With(changed);

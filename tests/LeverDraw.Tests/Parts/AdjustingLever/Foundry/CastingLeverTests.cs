@@ -2,6 +2,7 @@ using LeverDraw.Diagnostics;
 using LeverDraw.Geometry;
 using LeverDraw.Parts.AdjustingLever;
 using LeverDraw.Parts.AdjustingLever.Foundry;
+using LeverDraw.Profiles;
 using LeverDraw.Tests.Support;
 using LeverDraw.Tolerancing.Allowances;
 using LeverDraw.Units;
@@ -144,5 +145,25 @@ public sealed class CastingLeverTests
         Assert.Equal("LD412", Assert.Single(FoundryOf.Plan(DemoLevers.Early().With(CastingFields.TrialPatternZ, 48.8)).Diagnostics).Code);
         Assert.Equal("LD413", Assert.Single(FoundryOf.Plan(DemoLevers.Early().With(CastingFields.TrialPatternZ, 48).With(CastingFields.TrialCastingZ, 48.8)).Diagnostics).Code);
         Assert.Contains(FoundryOf.Plan(DemoLevers.Early().With(CastingFields.ToleranceGrade, "14")).Diagnostics, d => d.Code == "LD415");
+    }
+
+    /// <summary>The neck is not filed: half the larger bulb behind its centre the casting's is thicker than the finished one's half the smaller bulb behind, 3.2 + 2·0.5·tan 5° = 3.287 on the rare lever, and that is what its flanks measure there.</summary>
+    [Fact]
+    public void Neck_OfACastBulb_IsWhatTheFlanksMeasureBehindIt()
+    {
+        IFieldValues values = ShippedProfiles.Read("levers/rare.toml").Value!.Values;
+        Lever shape = FoundryOf.Cast(values).Shape;
+        double half = shape.Sizes[LeverFields.TongueThickness].Millimetres / 2;
+        Assert.Equal(2.6, half, 9);
+        Assert.Equal(3.2 + (2 * 0.5 * Math.Tan(5 * Math.PI / 180)), shape.Sizes[LeverFields.NeckThickness].Millimetres, 9);
+        Vector2D along = (shape.Side.NoseCentre - Point2D.Origin).Unit();
+        Point2D lower = At(shape.Side.FlankLower), upper = At(shape.Side.FlankUpper);
+        Assert.Equal(shape.Sizes[LeverFields.NeckThickness].Millimetres, lower.DistanceTo(upper), 9);
+
+        Point2D At(Edge flank)
+        {
+            double from = along.Dot(shape.Side.NoseCentre - flank.Start), to = along.Dot(shape.Side.NoseCentre - flank.End);
+            return Point2D.Lerp(flank.Start, flank.End, (from - half) / (from - to));
+        }
     }
 }
