@@ -25,6 +25,9 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
     /// <summary>By which frames under a number, and a number that stands comfortably, are shorter than the span, millimetres.</summary>
     private const double FramesMargin = 2.4;
 
+    /// <summary>A number slid along its line keeps so far from its extension lines, millimetres.</summary>
+    private const double LeastBeside = 0.8;
+
     /// <summary>From a line to frames beyond what stands next to it, such as an arm beside the fork's gap, millimetres.</summary>
     private const double FarFrames = 12;
 
@@ -90,7 +93,7 @@ internal sealed class LinearFrame(string id, LinearDimension dimension, PlacingC
             foreach (double part in (ReadOnlySpan<double>)[0.33, -0.33, 0.66, -0.66, 0.92, -0.92])
             {
                 if (spare > 3)
-                    AddWithExtras(middle + (spare * part), cost + 1.5 + Math.Abs(part));
+                    AddWithExtras(middle + Math.Clamp(spare * part, LeastBeside - spare, spare - LeastBeside), cost + 1.5 + Math.Abs(part));
             }
         }
 

@@ -28,7 +28,7 @@ internal static class PlacingCosts
     public const double SecondBest = 40;
 
     /// <summary>A leader that comes to an arc through the part's material.</summary>
-    public const double ThroughPart = 10;
+    public const double ThroughPart = 18;
 
     /// <summary>The same besides, where the view is drawn and settles: there is no scale to lose then.</summary>
     public const double SeenThroughPart = 25;

@@ -17,7 +17,7 @@ internal static class MechanismNotes
         var notes = ImmutableArray.CreateBuilder<string>();
         notes.Add($"{setup.Lever.Name}; {setup.Pin.Name}; {setup.Plane.Name}: ".ToUpperInvariant() + Irons(setup, text) + ".");
         LostTurns now = LostTurns.Of("", linkage);
-        notes.Add(Lost(now));
+        notes.Add(Lost(now, linkage.Assembly));
         notes.AddRange(WhenNew(setup, now, text));
         notes.Add(OneTurn(linkage, text) + $" THREAD LEAD {text.InSentence(linkage.Lead)}, {(setup.Plane.Part.Nut.LeftHand ? "LEFT" : "RIGHT")} HAND.");
         notes.Add("SEEN FROM THE USER'S RIGHT AT MID-TRAVEL, THE TOE TO THE RIGHT, CUT IN THE MIDDLE, THE NUT CUT BESIDE THE STUD, NUT DRIVING THE IRON DOWN. " + gaps.Words());
@@ -36,8 +36,9 @@ internal static class MechanismNotes
 
     private static Length IronOf(Assembly assembly) => assembly.Plane.Iron.Thickness.Nominal;
 
-    private static string Lost(LostTurns now) =>
-        $"LOST TURNS OF THE NUT, SIZES AT THE MIDDLE OF THEIR LIMITS: {Words.Turns(now.Meant)}" + (now.Exact is null ? " BY THE FORMULA." : now.Differ ? $", SOLVED EXACTLY (BY THE FORMULA {Words.Turns(now.Formula)})." : ".");
+    /// <summary>Of a hole and a pin that taper unlike, the clearance is another at every place.</summary>
+    private static string Lost(LostTurns now, Assembly assembly) =>
+        $"LOST TURNS OF THE NUT, SIZES AT THE MIDDLE OF THEIR LIMITS{(assembly.Lever.Hole.Taper.Rate == assembly.Pin.Taper.Rate ? "" : ", HOLE AND PIN AT HEAD'S MID-PLANE")}: {Words.Turns(now.Meant)}" + (now.Exact is null ? " BY THE FORMULA." : now.Differ ? $", SOLVED EXACTLY (BY THE FORMULA {Words.Turns(now.Formula)})." : ".");
 
     /// <summary>What new parts would save; an iron of another thickness saves turns without anything being worn.</summary>
     private static IEnumerable<string> WhenNew(Setup setup, LostTurns now, DimensionText text)

@@ -20,7 +20,7 @@ internal static class CastingNotes
         [
             "AS CAST, FETTLED: STOCK " + (draft.Walls.IsEmpty ? "" : "AND DRAFT ") + "IN, CONTRACTION NOT. DOUBLE-DOTTED: FINISHED FACE. (BRACKETS): FOLLOWS FROM OTHERS.",
             FoundrySheetWords.Contraction(plan.Rates, plan.Metal, "IN STOCK") + ".",
-            "M: MACHINED, WITH STOCK PER FACE" + Stock(profile.Values, plan, text) + "; REST AS CAST.",
+            "M: MACHINED, WITH STOCK PER FACE" + Stock(profile.Values, plan, text) + CommonNotes.RunOut(casting.Shape, text) + "; REST AS CAST.",
             CommonNotes.Blends(casting.Shape, text),
             .. CommonNotes.Stations(casting.Shape, text),
             CommonNotes.Draft(casting, draft),

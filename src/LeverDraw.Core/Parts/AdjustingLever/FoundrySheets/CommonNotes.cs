@@ -37,6 +37,16 @@ internal static class CommonNotes
             yield return "NECK HOLDS HALF BULB'S ⌀ BEHIND CENTRE.";
     }
 
+    /// <summary>How far the stock on the tongue's flanks is full: a slope without a size takes it out from there.</summary>
+    public static string RunOut(Lever shape, DimensionText text)
+    {
+        if (shape.Side.Find("run-out-upper") is null)
+            return "";
+        double upper = shape.Side.FlankUpper.Length, lower = shape.Side.FlankLower.Length;
+        Length from = Length.FromMillimetres(Math.Round(Math.Min(upper, lower), 1)), to = Length.FromMillimetres(Math.Round(Math.Max(upper, lower), 1));
+        return "; TONGUE'S FULL FOR " + (from == to ? text.Number(from) : text.Within(from, to)) + " BEHIND NOSE'S ROUND, OUT AT HEAD'S FILLETS";
+    }
+
     public static string Draft(FoundryState state, PatternDraft draft)
     {
         if (state.Plan.Process == MouldingProcess.Investment)

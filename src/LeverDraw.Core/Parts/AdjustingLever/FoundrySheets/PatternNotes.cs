@@ -25,7 +25,7 @@ internal static class PatternNotes
             FoundrySheetWords.Contraction(plan.Rates, plan.Metal) + ".",
             .. Second(master),
             .. wax ? new[] { "THIS IS THE WAX OR PRINTED PATTERN: CONTRACTION OF THE WAX ITSELF IS NOT IN, THE DIE'S MAKER ADDS IT." } : [],
-            "M: MACHINED AFTER CASTING, WITH STOCK PER FACE AS CAST.",
+            "M: MACHINED AFTER CASTING, WITH STOCK PER FACE AS CAST" + CommonNotes.RunOut(state.Shape, text) + ".",
             .. legend is null ? [] : new[] { legend },
             CommonNotes.Blends(state.Shape, text),
             .. CommonNotes.Stations(state.Shape, text),
