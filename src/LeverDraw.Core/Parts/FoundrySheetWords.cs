@@ -24,7 +24,7 @@ internal static class FoundrySheetWords
         _ => "BOOK FIGURE (" + Range(rate) + Counted(counted) + "): ASK " + (counted.Length > 0 ? "" : "THE ") + "FOUNDRY",
     };
 
-    private static string Counted(string counted) => counted.Length > 0 ? ", COUNTED " + counted : "";
+    private static string Counted(string counted) => counted.Length > 0 ? ", " + counted : "";
 
     private static string Range(ContractionRate rate) => Figure(rate.Value - rate.Below) + " TO " + Figure(rate.Value + rate.Above) + " %";
 

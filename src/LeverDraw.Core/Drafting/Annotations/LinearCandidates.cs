@@ -22,7 +22,7 @@ internal static class LinearCandidates
     private const double AtCircle = 18;
 
     /// <summary>Of a line that crosses outlines between its measured points: the part is not hollow there.</summary>
-    private const double AcrossPart = 20;
+    private const double AcrossPart = 40;
 
     public static PlaceSet For(LinearDimension dimension, string id, PlacingContext context)
     {

@@ -39,7 +39,7 @@ public class OtherEdgeTests
         var middle = new LinearDimension("x", 40, Label.Of("40"), new Point2D(-4, -20), new Point2D(-4, 20), LinearDimension.Upright) { Sides = DimensionSides.Right };
         var hollow = Cheapest(middle, []);
         var solid = Cheapest(middle, [Outline]);
-        Assert.Equal(20, solid - hollow, 9);
+        Assert.Equal(40, solid - hollow, 9);
 
         double Cheapest(LinearDimension dimension, Stroke[] strokes) => Places(dimension, strokes).All().Where(c => c.Strokes[0].A.X is > -10 and < 10).Min(c => c.Cost);
     }

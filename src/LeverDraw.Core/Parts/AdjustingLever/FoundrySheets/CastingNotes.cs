@@ -25,12 +25,11 @@ internal static class CastingNotes
             .. CommonNotes.Stations(casting.Shape, text),
             CommonNotes.Draft(casting, draft),
             .. plan.Process == MouldingProcess.Investment ? [] : new[] { CommonNotes.Joint(parting, casting) },
-            CommonNotes.Gate(casting.Shape),
+            CommonNotes.Gate,
             CommonNotes.Hole(plan, text),
             .. CommonNotes.Mark(casting.Shape, text),
             Tolerance(casting, profile.Values, text),
-            PickUp(casting.Shape),
-            "NUMBER THE IMPRESSIONS. KEEP A FEW UNMACHINED.",
+            PickUp(casting.Shape) + " NUMBER IMPRESSIONS, KEEP A FEW UNCUT.",
             Mass(casting, profile),
             .. Thin(casting),
             .. Findings(casting, profile.Values),
@@ -74,7 +73,7 @@ internal static class CastingNotes
 
     /// <summary>Off the joint, the gate and the machined faces, far apart, and no drafted face alone: draft is alike on both outer sides (own proposal).</summary>
     private static string PickUp(Lever shape) =>
-        "BOTH SHOPS MEASURE FROM ARMS' FRONT (TONGUE SIDE, 3 POINTS), MIDDLE OF ARMS' OUTER SIDES, HEAD'S " + (shape.Forms.Head == LeverFields.Round ? "ROUND." : "TOP.");
+        "BOTH SHOPS MEASURE FROM ARMS' FRONT (TONGUE SIDE, 3 POINTS), MIDDLE OF FORK'S WIDTH, HEAD'S " + (shape.Forms.Head == LeverFields.Round ? "ROUND." : "TOP.");
 
     private static IEnumerable<string> Thin(CastingLever casting)
     {

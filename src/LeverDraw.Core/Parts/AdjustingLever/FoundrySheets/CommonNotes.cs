@@ -44,7 +44,7 @@ internal static class CommonNotes
             return "";
         double upper = shape.Side.FlankUpper.Length, lower = shape.Side.FlankLower.Length;
         Length from = Length.FromMillimetres(Math.Round(Math.Min(upper, lower), 1)), to = Length.FromMillimetres(Math.Round(Math.Max(upper, lower), 1));
-        return "; TONGUE'S FULL FOR " + (from == to ? text.Number(from) : text.Within(from, to)) + " BEHIND NOSE'S ROUND, OUT AT HEAD'S FILLETS";
+        return "; TONGUE'S FULL " + (from == to ? text.Number(from) : text.Within(from, to)) + " FROM NOSE'S ROUND";
     }
 
     public static string Draft(FoundryState state, PatternDraft draft)
@@ -80,8 +80,7 @@ internal static class CommonNotes
     }
 
     /// <summary>Where metal may come in, and where not.</summary>
-    public static string Gate(Lever shape) =>
-        "GATE INTO HEAD'S OR ARMS' BACK. NO GATE, RISER, VENT OR NUMBER ON FACES M: PADS, TONGUE, " + (shape.Boss is null ? "HEAD'S SIDES" : "BOSSES") + ".";
+    public const string Gate = "GATE INTO HEAD'S OR ARMS' BACK. NO GATE, RISER, VENT OR NUMBER ON FACES M.";
 
     public static IEnumerable<string> Mark(Lever shape, DimensionText text)
     {

@@ -32,7 +32,7 @@ internal static class PatternNotes
             "FILLETS ARE NOT ENLARGED FOR THE FOUNDRY: LARGER ONLY AS AGREED.",
             CommonNotes.Draft(state, draft),
             .. wax ? [] : new[] { CommonNotes.Joint(parting, state) },
-            CommonNotes.Gate(state.Shape),
+            CommonNotes.Gate,
             CommonNotes.Hole(plan, text),
             .. CommonNotes.Mark(state.Shape, text),
             .. Rapping(plan, text),

@@ -151,7 +151,7 @@ public sealed partial class FoundryContentTests
     [InlineData("casting", "LOCAL CODES")]
     [InlineData("pattern", "SAFETY: WOOD, RESIN AND PLASTIC DUST")]
     [InlineData("pattern", "LOCAL CODES")]
-    [InlineData("casting", "NO GATE, RISER, VENT OR NUMBER ON FACES M: PADS, TONGUE, HEAD'S SIDES")]
+    [InlineData("casting", "NO GATE, RISER, VENT OR NUMBER ON FACES M.")]
     [InlineData("casting", "AS AGREED WITH THE FOUNDRY")]
     [InlineData("pattern", "1.3 TO 1.82 %")]
     public void Notes_InSand_CautionAndTell(string sheet, string words) =>

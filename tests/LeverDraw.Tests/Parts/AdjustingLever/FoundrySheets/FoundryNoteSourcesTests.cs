@@ -27,11 +27,26 @@ public sealed class FoundryNoteSourcesTests
         Assert.Contains(Notes("pattern", CastingFields.DraftRule, rule), n => n.StartsWith("DRAFT ", StringComparison.Ordinal) && n.Contains(words, StringComparison.Ordinal) && n.EndsWith("FORK VIEW WITHOUT IT.", StringComparison.Ordinal));
 
     [Theory]
-    [InlineData(CastingFields.Filing, "M: MACHINED, WITH STOCK PER FACE FOR A FILE (COMMON PRACTICE); REST AS CAST.")]
+    [InlineData(CastingFields.Filing, "M: MACHINED, WITH STOCK PER FACE FOR A FILE (COMMON PRACTICE);")]
     // Reference 03d, copper alloys by hand: F to H, two sources; 03c, to 40 mm: F 0.5.
-    [InlineData(CastingFields.Usual, "M: MACHINED, WITH STOCK PER FACE BY ISO 8062-3:2007 RMAG F, AT LEAST 0.5 LEFT; REST AS CAST.")]
+    [InlineData(CastingFields.Usual, "M: MACHINED, WITH STOCK PER FACE BY ISO 8062-3:2007 RMAG F, AT LEAST 0.5 LEFT;")]
     public void Stock_SaysWhatItFollowsFrom(string grade, string words) =>
-        Assert.Contains(words, Notes("casting", CastingFields.AllowanceGrade, grade));
+        Assert.Contains(Notes("casting", CastingFields.AllowanceGrade, grade), n => n.StartsWith(words, StringComparison.Ordinal) && n.EndsWith("; REST AS CAST.", StringComparison.Ordinal));
+
+    /// <summary>The slope by which the tongue's stock ends has no size: both sheets say how far it is full. On the middle lever the flank's stock is full over the tongue's thickness, 4 mm and 64/63 of it as pattern; a bulb's neck has none.</summary>
+    [Theory]
+    [InlineData("middle", "casting", "TONGUE'S FULL 4 FROM NOSE'S ROUND")]
+    [InlineData("middle", "pattern", "TONGUE'S FULL 4.1 FROM NOSE'S ROUND")]
+    [InlineData("rare", "casting", null)]
+    [InlineData("rare", "pattern", null)]
+    public void Tongue_SaysWhereItsStockRunsOut(string lever, string sheet, string? words)
+    {
+        string note = Assert.Single(SheetMaker.Content("levers/" + lever + ":" + sheet, SheetMaker.Options("A3")).Notes, n => n.StartsWith("M: MACHINED", StringComparison.Ordinal));
+        if (words is null)
+            Assert.DoesNotContain("TONGUE'S", note, StringComparison.Ordinal);
+        else
+            Assert.Contains(words, note, StringComparison.Ordinal);
+    }
 
     /// <summary>6 mm is graded from memory in the tables.</summary>
     [Fact]
