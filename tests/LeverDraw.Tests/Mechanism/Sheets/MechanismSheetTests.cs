@@ -141,6 +141,18 @@ public sealed class MechanismSheetTests
         Assert.True((picture.PlacesIn(Gap.Pivot)[0] - Point2D.Origin).Unit().Dot(pin.Unit()) < -0.99);
     }
 
+    /// <summary>A tapered pin in a parallel hole has another clearance at every place: the sheet says which one it reckons with, and how slanting flanks shorten the iron's arm.</summary>
+    [Theory]
+    [InlineData("late", true)]
+    [InlineData("early", false)]
+    public void Notes_OfTapersThatDiffer_SayWhereTheClearanceHolds(string setup, bool differ)
+    {
+        string notes = string.Join(' ', Part(setup).Sheets[0].Content(new SheetOptions()).Value!.Notes);
+        Assert.Equal(differ, notes.Contains("HOLE AND PIN AT HEAD'S MID-PLANE", StringComparison.Ordinal));
+        Assert.Matches("THE FLANKS' SLANT MAKES 10.5 ACT AS 10\\.[0-9]+\\.", notes);
+        Assert.Contains("THE TOE TO THE RIGHT", notes, StringComparison.Ordinal);
+    }
+
     /// <summary>An iron 1 mm thicker than the plane's own costs turns, and nothing is worn: the sheet names it.</summary>
     [Fact]
     public void Mechanism_OfAThickIron_SaysWhatIsNewAboutNewParts()

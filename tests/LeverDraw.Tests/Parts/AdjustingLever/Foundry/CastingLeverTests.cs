@@ -166,4 +166,16 @@ public sealed class CastingLeverTests
             return Point2D.Lerp(flank.Start, flank.End, (from - half) / (from - to));
         }
     }
+
+    /// <summary>On a curved arm the two sides of a pad with stock were made in two ways, a step on one and none on the other, which no size or note could explain.</summary>
+    [Fact]
+    public void Pad_WithStockOnACurvedArm_HasBothSidesOfOneKind()
+    {
+        Lever shape = FoundryOf.Cast(ShippedProfiles.Read("levers/rare.toml").Value!.Values).Shape;
+        ArcEdge right = shape.Side.StepFilletRight!, left = shape.Side.StepFilletLeft!;
+        Assert.Equal(right.Radius, left.Radius, 9);
+        Assert.Equal(right.Length, left.Length, 0.05);
+        Assert.Equal(right.Centre.Y, left.Centre.Y, 0.05);
+        Assert.Equal(right.Centre.X - shape.Side.PadCentre.X, shape.Side.PadCentre.X - left.Centre.X, 0.05);
+    }
 }
