@@ -12,6 +12,9 @@ public sealed class LabelBox
     /// <summary>How far brackets and descenders reach beyond baseline and capitals, in heights; a test compares it with the letters' own ink.</summary>
     internal const double BracketsStandOut = 0.25;
 
+    /// <summary>By how much more than lettering a frame keeps off a line along its lower side, millimetres: its own pen and the line's take that much of the clearance, and it would seem to stand on the line.</summary>
+    private const double FrameStandsOff = 0.4;
+
     /// <summary>Between lettering and the frame under it, and before a texture sign, in heights.</summary>
     private const double SymbolGap = 0.5;
 
@@ -113,7 +116,7 @@ public sealed class LabelBox
 
     private OrientedBox Box(Point2D corner, double angle, Vector2D u, double clearance)
     {
-        double below = UnderLines > 0 ? 0 : BracketsStandOut * _height;
+        double below = UnderLines > 0 ? FrameStandsOff : BracketsStandOut * _height;
         return OrientedBox.FromCorner(corner - (u.Left * below), Width, Top + below, angle, u, clearance);
     }
 

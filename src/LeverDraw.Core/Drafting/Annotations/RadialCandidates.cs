@@ -11,6 +11,9 @@ internal static class RadialCandidates
 {
     private static readonly double[] PlacesOnArc = [0.5, 0.35, 0.65, 0.2, 0.8, 0.08, 0.92, 0.14, 0.86, 0.27, 0.73];
 
+    /// <summary>Less the cosine between a leader and the way off its line: from here on it comes along the line, or through the part.</summary>
+    private const double Flat = 0.7;
+
     /// <summary>Slants that a note's leader may have, the diagonals first.</summary>
     private static ReadOnlySpan<double> LeaderDegrees => [45, 135, 225, 315, 60, 120, 240, 300, 30, 150, 210, 330];
 
@@ -109,7 +112,7 @@ internal static class RadialCandidates
                 double over = note.Lines.IsEmpty || direction.Dot(context.ToBlock.Apply(note.Lines[i].To - note.Lines[i].From).Unit()) < 0.9 ? 0 : PlacingCosts.BesideExtension;
                 if (grain is { } along && Math.Abs(along.Cross(direction)) < PlacingCosts.AlongLiningSine)
                     over += PlacingCosts.AlongLining;
-                leaders.Add(tip, direction, order + over + (PlacingCosts.LeaderAskew * askew), (askew > 1 ? PlacingCosts.SeenThroughPart : 0) + (i < note.SecondBest ? 0 : PlacingCosts.SecondBest));
+                leaders.Add(tip, direction, order + over + (PlacingCosts.LeaderAskew * askew), (askew > Flat ? PlacingCosts.SeenThroughPart : 0) + (i < note.SecondBest ? 0 : PlacingCosts.SecondBest));
                 order += 0.02;
             }
         }

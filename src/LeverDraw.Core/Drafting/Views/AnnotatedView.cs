@@ -70,12 +70,12 @@ internal sealed class AnnotatedView
         foreach (Candidate candidate in chosen)
             taken = taken.Union(candidate.Bounds);
         var items = ImmutableArray.CreateBuilder<PlotItem>(_ink.Items.Count + (chosen.Length * 8));
-        items.AddRange(_ink.Items);
+        items.AddRange(LineBreaks.Broken(_ink.Items, chosen));
         var dimensions = ImmutableArray.CreateBuilder<PlotDimension>(chosen.Length);
         foreach (Candidate candidate in chosen)
         {
             AnnotationInk drawn = candidate.Ink();
-            items.AddRange(ExtensionBreaks.Broken(drawn, candidate, chosen));
+            items.AddRange(LineBreaks.Broken(drawn, candidate, chosen));
             if (drawn.Meaning is { } meaning)
                 dimensions.Add(meaning);
             dimensions.AddRange(drawn.Members);

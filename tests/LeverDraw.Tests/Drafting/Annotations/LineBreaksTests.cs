@@ -7,8 +7,8 @@ using LeverDraw.Tests.Support;
 
 namespace LeverDraw.Tests.Drafting.Annotations;
 
-/// <summary>Extension lines are open where another's arrowhead stands on them (common practice, no source).</summary>
-public class ExtensionBreaksTests
+/// <summary>Narrow lines are open where an arrowhead stands on them (common practice, no source).</summary>
+public class LineBreaksTests
 {
     private static readonly DraftingStyle Style = DraftingStyle.Small;
 
@@ -47,7 +47,30 @@ public class ExtensionBreaksTests
     {
         Candidate own = new([], [new Stroke(new(0, 0), new(0, 20), StrokeKind.DimensionLine)], 0, null!);
         var ink = new AnnotationInk([new PlotStroke(LineRole.Dimension, new LineEdge(new(0, 0), new(0, 20)))], null);
-        Assert.Same(ink.Items[0], Assert.Single(ExtensionBreaks.Broken(ink, own, [own, Head(new Point2D(1, 10), new Vector2D(1, 0))])));
+        Assert.Same(ink.Items[0], Assert.Single(LineBreaks.Broken(ink, own, [own, Head(new Point2D(1, 10), new Vector2D(1, 0))])));
+    }
+
+    // The same head and gap as on the extension line; the circle of radius 20 about (20, 10) is upright where it passes the origin's side.
+    [Fact]
+    public void Broken_ViewsOwnNarrowLines_AreOpenRoundTheHeadToo()
+    {
+        Candidate head = Head(new Point2D(0.4 * Style.ArrowLength, 10), new Vector2D(1, 0));
+        var line = new LineEdge(new(0, 0), new(0, 20));
+        var arc = new ArcEdge(new Point2D(20, 10), 20, Math.PI - 0.4, 0.8);
+        var hatch = new PlotHatch(LineRole.Hatch, [], Math.PI / 2, 2, [line, new LineEdge(new(-9, 0), new(-9, 20))]);
+        PlotItem[] all = [.. LineBreaks.Broken([new PlotStroke(LineRole.Centre, line), new PlotStroke(LineRole.Edge, line), new PlotStroke(LineRole.Phantom, arc), hatch], [head])];
+        double half = 0.6 + (0.4 * Style.ArrowLength / 6);
+        PlotStroke[] strokes = [.. all.OfType<PlotStroke>()];
+        Assert.Equal(2, strokes.Count(s => s.Role == LineRole.Centre));
+        Assert.Equal(line, Assert.Single(strokes, s => s.Role == LineRole.Edge).Edge);
+        Edge[] arcs = [.. strokes.Where(s => s.Role == LineRole.Phantom).Select(s => s.Edge)];
+        Assert.Equal(2, arcs.Length);
+        Assert.Equal(2 * half, arc.Length - arcs.Sum(a => a.Length), 6);
+        Assert.Equal(10 + half, arcs[0].End.Y, 0.02);
+        Assert.Equal(10 - half, arcs[1].Start.Y, 0.02);
+        LineEdge[] lining = [.. Assert.Single(all.OfType<PlotHatch>()).Lines];
+        Assert.Equal(3, lining.Length);
+        Assert.Equal(-9, lining[2].From.X);
     }
 
     /// <summary>The upright through the pivot, from which the pads' shift is measured, goes through the arm's thickness on a curved arm.</summary>
@@ -68,7 +91,7 @@ public class ExtensionBreaksTests
     {
         var line = new LineEdge(new(0, 0), new(0, 20));
         Candidate own = new([], [new Stroke(line.From, line.To, StrokeKind.ExtensionLine)], 0, null!, Arrowhead.Back(new Point2D(0, 15), new Vector2D(1, 0), Style));
-        return [.. ExtensionBreaks.Broken(new AnnotationInk([new PlotStroke(LineRole.Dimension, line)], null), own, [own, other]).Cast<PlotStroke>().Select(s => (LineEdge)s.Edge)];
+        return [.. LineBreaks.Broken(new AnnotationInk([new PlotStroke(LineRole.Dimension, line)], null), own, [own, other]).Cast<PlotStroke>().Select(s => (LineEdge)s.Edge)];
     }
 
     private sealed class NearPair : IEqualityComparer<(double, double)>
