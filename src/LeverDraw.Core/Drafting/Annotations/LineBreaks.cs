@@ -22,6 +22,9 @@ internal static class LineBreaks
     /// <summary>Sine between line and arrow below which a gap would be as long as the arrow: left whole.</summary>
     private const double Along = 0.4;
 
+    /// <summary>The same of the view's own lines, which end or run on whatever is cut out of them.</summary>
+    private const double AlongView = 0.2;
+
     /// <summary>An annotation's ink with its extension lines broken.</summary>
     /// <param name="own">Its place.</param>
     /// <param name="all">The places of all annotations of the view.</param>
@@ -95,7 +98,7 @@ internal static class LineBreaks
                         continue;
                     (double at, Vector2D along) = PlaceOn(edge, tip + (axis * share));
                     double sine = along.Cross(axis.Unit());
-                    if (Math.Abs(sine) < Along)
+                    if (Math.Abs(sine) < (own is null ? AlongView : Along))
                         continue;
                     double half = ((back.Length / 2 * Math.Min(1, share)) + Clear) / Math.Abs(sine);
                     if (at > -half && at < edge.Length + half)

@@ -78,7 +78,8 @@ internal static class LinearCandidates
 
         return new LinearPlaces(frame);
 
-        double Across(double level) => context.IsOutlineBetween(frame.At(frame.From, level), frame.At(frame.To, level)) ? AcrossPart : 0;
+        // In a detail the part is large: a line on it would lie along its outline.
+        double Across(double level) => !context.IsOutlineBetween(frame.At(frame.From, level), frame.At(frame.To, level)) ? 0 : context.Circle is null ? AcrossPart : PlacingCosts.Broken;
 
         void Add(double level, double cost) => frame.AddTextPlaces(level, cost + (square && context.Circle is { } circle && (IsAt(circle, level, u) || IsOn(circle, frame.At(frame.From, level), style) || IsOn(circle, frame.At(frame.To, level), style)) ? AtCircle : 0));
     }

@@ -70,7 +70,8 @@ internal sealed class AnnotatedView
         foreach (Candidate candidate in chosen)
             taken = taken.Union(candidate.Bounds);
         var items = ImmutableArray.CreateBuilder<PlotItem>(_ink.Items.Count + (chosen.Length * 8));
-        items.AddRange(LineBreaks.Broken(_ink.Items, chosen));
+        // A note that ends inside a face has a dot, round which no line need be open.
+        items.AddRange(LineBreaks.Broken(_ink.Items, [.. chosen.Where((_, i) => _view.Annotations[i] is not LeaderNote { OnFace: true })]));
         var dimensions = ImmutableArray.CreateBuilder<PlotDimension>(chosen.Length);
         foreach (Candidate candidate in chosen)
         {

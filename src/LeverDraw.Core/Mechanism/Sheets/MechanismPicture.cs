@@ -49,6 +49,9 @@ internal sealed class MechanismPicture
     /// <summary>The view turned so that the sole is level.</summary>
     public Transform2D Orientation => Transform2D.Turn(_frame.Angle - _linkage.Assembly.Plane.BedAngle.Radians);
 
+    /// <summary>Square to the bed, from pin to iron.</summary>
+    public Vector2D Up => _frame.Up;
+
     /// <summary>The way the lever's section lines run: at 45 degrees on paper.</summary>
     public Vector2D Lining => Vector2D.FromAngle((Math.PI / 4) - _frame.Angle + _linkage.Assembly.Plane.BedAngle.Radians);
 

@@ -57,11 +57,12 @@ public static class MechanismSheet
     {
         ImmutableArray<Point2D> places = picture.PlacesIn(share.Gap);
         var note = new LeaderNote("gap." + Letter(share.Gap), share.Typical.Millimetres, Label.Of(Letter(share.Gap) + " " + share.Gap.Words().ToUpperInvariant(), text.Fine(share.Typical) + ": " + Words.Percent(share.Share)), places);
-        // The thread from the stud's open end, the pads from the lever's side: through the nut a leader would be lost in its lining.
+        // The thread from the stud's open end, the pads from the lever's side: through the nut a leader would be lost in its lining. The slot from above, along the gap, clear of the cap iron's corners.
         Vector2D? from = share.Gap switch
         {
             Gap.Thread => new Vector2D(-1, 0),
             Gap.Groove => new Vector2D(0.6, 0.8),
+            Gap.Slot => picture.Up,
             _ => null,
         };
         // Along the lever's own lining a leader to the hole would be lost.
