@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using LeverDraw.Drafting.Layout;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Geometry;
@@ -38,7 +39,13 @@ internal static class LineBreaks
                 continue;
             }
 
-            foreach (Edge piece in Pieces(line, Gaps(line, own, all)))
+            if (Gaps(line, own, all) is not { } gaps)
+            {
+                yield return item;
+                continue;
+            }
+
+            foreach (Edge piece in Pieces(line, gaps))
                 yield return stroke with { Edge = piece };
         }
     }
@@ -50,7 +57,7 @@ internal static class LineBreaks
         {
             if (item is PlotHatch hatch)
             {
-                yield return hatch with { Lines = [.. hatch.Lines.SelectMany(l => Pieces(l, Gaps(l, null, all))).Cast<LineEdge>()] };
+                yield return Broken(hatch, all);
                 continue;
             }
 
@@ -60,9 +67,29 @@ internal static class LineBreaks
                 continue;
             }
 
-            foreach (Edge piece in Pieces(stroke.Edge, Gaps(stroke.Edge, null, all)))
+            if (Gaps(stroke.Edge, null, all) is not { } gaps)
+            {
+                yield return item;
+                continue;
+            }
+
+            foreach (Edge piece in Pieces(stroke.Edge, gaps))
                 yield return stroke with { Edge = piece };
         }
+    }
+
+    private static PlotHatch Broken(PlotHatch hatch, IReadOnlyList<Candidate> all)
+    {
+        var lines = ImmutableArray.CreateBuilder<LineEdge>(hatch.Lines.Length);
+        foreach (LineEdge line in hatch.Lines)
+        {
+            if (Gaps(line, null, all) is not { } gaps)
+                lines.Add(line);
+            else
+                lines.AddRange(Pieces(line, gaps).Cast<LineEdge>());
+        }
+
+        return hatch with { Lines = lines.ToImmutable() };
     }
 
     private static bool IsExtension(LineEdge line, Candidate own)
@@ -76,11 +103,11 @@ internal static class LineBreaks
         return false;
     }
 
-    /// <summary>Millimetres along a line or an arc between which it is left open, in order.</summary>
+    /// <summary>Millimetres along a line or an arc between which it is left open, in order; null where nowhere.</summary>
     /// <param name="own">Whose line it is, if any annotation's.</param>
-    private static List<Interval> Gaps(Edge edge, Candidate? own, IReadOnlyList<Candidate> all)
+    private static List<Interval>? Gaps(Edge edge, Candidate? own, IReadOnlyList<Candidate> all)
     {
-        var gaps = new List<Interval>();
+        List<Interval>? gaps = null;
         Box2D near = edge.Box.Inflated(Clear);
         foreach (Candidate other in all)
         {
@@ -102,12 +129,12 @@ internal static class LineBreaks
                         continue;
                     double half = ((back.Length / 2 * Math.Min(1, share)) + Clear) / Math.Abs(sine);
                     if (at > -half && at < edge.Length + half)
-                        gaps.Add(new Interval(at - half, at + half));
+                        (gaps ??= []).Add(new Interval(at - half, at + half));
                 }
             }
         }
 
-        gaps.Sort((a, b) => a.From.CompareTo(b.From));
+        gaps?.Sort((a, b) => a.From.CompareTo(b.From));
         return gaps;
     }
 
@@ -150,9 +177,7 @@ internal static class LineBreaks
             from = Math.Max(from, gap.To);
         }
 
-        if (gaps.Count == 0)
-            yield return line;
-        else if (length - from >= Shortest)
+        if (length - from >= Shortest)
             yield return line.Trimmed(from / length, 1);
     }
 }
