@@ -39,14 +39,8 @@ internal static class LineBreaks
                 continue;
             }
 
-            if (Gaps(line, own, all) is not { } gaps)
-            {
-                yield return item;
-                continue;
-            }
-
-            foreach (Edge piece in Pieces(line, gaps))
-                yield return stroke with { Edge = piece };
+            foreach (PlotItem piece in Opened(stroke, Gaps(line, own, all)))
+                yield return piece;
         }
     }
 
@@ -67,16 +61,13 @@ internal static class LineBreaks
                 continue;
             }
 
-            if (Gaps(stroke.Edge, null, all) is not { } gaps)
-            {
-                yield return item;
-                continue;
-            }
-
-            foreach (Edge piece in Pieces(stroke.Edge, gaps))
-                yield return stroke with { Edge = piece };
+            foreach (PlotItem piece in Opened(stroke, Gaps(stroke.Edge, null, all)))
+                yield return piece;
         }
     }
+
+    private static IEnumerable<PlotItem> Opened(PlotStroke stroke, List<Interval>? gaps) =>
+        gaps is null ? [stroke] : Pieces(stroke.Edge, gaps).Select(piece => stroke with { Edge = piece });
 
     private static PlotHatch Broken(PlotHatch hatch, IReadOnlyList<Candidate> all)
     {

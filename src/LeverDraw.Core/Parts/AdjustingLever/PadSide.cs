@@ -14,14 +14,14 @@ internal readonly record struct PadSide(Point2D FaceEnd, Point2D Shoulder, Point
     public static (PadSide? Right, PadSide? Left) Both(LeverMeasures m, Point2D rightCrownCentre, Point2D leftCrownCentre, ArmFaces arms)
     {
         PadSide? right = Step(m, 1, rightCrownCentre, arms.Right, arms.RightCorner), left = Step(m, -1, leftCrownCentre, arms.Left, arms.LeftCorner);
-        bool isDeep = IsDeep(right, arms.RightCorner, 1), isLeftDeep = IsDeep(left, arms.LeftCorner, -1);
-        if (isDeep && isLeftDeep)
+        bool rightIsDeep = IsDeep(right, arms.RightCorner, 1), leftIsDeep = IsDeep(left, arms.LeftCorner, -1);
+        if (rightIsDeep && leftIsDeep)
             return (right, left);
         if (RunOn(m, 1, rightCrownCentre, arms.Right, arms.RightCorner) is { } onRight && RunOn(m, -1, leftCrownCentre, arms.Left, arms.LeftCorner) is { } onLeft)
             return (onRight, onLeft);
         if (right is not null && left is not null)
             return (right, left);
-        return (isDeep ? right : Filled(m, 1, rightCrownCentre, arms.Right, arms.RightCorner, right), isLeftDeep ? left : Filled(m, -1, leftCrownCentre, arms.Left, arms.LeftCorner, left));
+        return (rightIsDeep ? right : Filled(m, 1, rightCrownCentre, arms.Right, arms.RightCorner, right), leftIsDeep ? left : Filled(m, -1, leftCrownCentre, arms.Left, arms.LeftCorner, left));
 
         bool IsDeep(PadSide? step, Point2D corner, int side) => m.PadStock <= Coincidence.Distance || (step is { } s && s.DepthBelow(corner, side, m) >= m.PadStock);
     }
@@ -29,9 +29,9 @@ internal readonly record struct PadSide(Point2D FaceEnd, Point2D Shoulder, Point
     /// <summary>How far the step goes in behind the arm's face.</summary>
     private double DepthBelow(Point2D corner, int side, LeverMeasures m) => (side * (corner.X - FilletCentre.X)) + m.StepFillet;
 
+    /// <summary>With stock the pad may stand proud of the arm, or leave a step too shallow to mould: then crown and face run on to each other, by way of the same fillet.</summary>
     /// <param name="side">+1 for the +n face, −1 for the other.</param>
     /// <param name="corner">Where the face reaches the shoulder's level.</param>
-    /// <summary>With stock the pad may stand proud of the arm, or leave a step too shallow to mould: then crown and face run on to each other, by way of the same fillet.</summary>
     private static PadSide? Filled(LeverMeasures m, int side, Point2D crownCentre, Edge face, Point2D corner, PadSide? step)
     {
         if (RunOn(m, side, crownCentre, face, corner) is { } joined)
