@@ -134,7 +134,11 @@ public sealed record ViewArrow(string Name, string Letter, LineEdge Face, Vector
 /// <param name="Outward">Along the line, away from the feature, length one.</param>
 /// <param name="Toward">Into the half named <paramref name="Ahead"/>, square to the line, length one; the other half is <paramref name="Behind"/>; without names there are no arrows.</param>
 public sealed record MouldJoint(string Name, Point2D At, Vector2D Outward, Vector2D Toward, string Ahead, string Behind)
-    : Annotation(Name, 0, Label.Of("P.L."));
+    : Annotation(Name, 0, Label.Of("P.L."))
+{
+    /// <summary>Distances into the half ahead, negative ones behind, at which other lines are likely to stand beside the feature: no arrow should end on these.</summary>
+    public ImmutableArray<double> Levels { get; init; } = [];
+}
 
 /// <summary>A place on a surface as the view shows it.</summary>
 /// <param name="At">On the outline.</param>

@@ -10,17 +10,20 @@ internal static class MouldJointCandidates
     /// <summary>From the arrows' line to the words beside it, and from the chain line's end to P.L., paper millimetres.</summary>
     private const double WordGap = 1.2;
 
+    /// <summary>Least distance of an arrow's point from a line that stands beside the feature.</summary>
+    private const double OffLevel = 1;
+
     public static PlaceSet For(MouldJoint joint, PlacingContext context)
     {
         DraftingStyle style = context.Style;
         Vector2D outward = context.ToBlock.Apply(joint.Outward).Unit(), toward = context.ToBlock.Apply(joint.Toward).Unit();
         Point2D at = context.ToBlock.Apply(joint.At);
-        double h = style.LetteringHeight, shaft = 2 * style.ArrowLength;
+        double h = style.LetteringHeight, forward = Shaft(1), back = Shaft(-1);
         var all = new List<Candidate>();
         for (double away = 4; away < 50; away += 2)
         {
             Point2D foot = at + (outward * away), end = foot + (outward * (style.ArrowLength + 2)), start = at + (outward * style.FeatureGap);
-            Point2D ahead = foot + (toward * shaft), behind = foot - (toward * shaft);
+            Point2D ahead = foot + (toward * forward), behind = foot - (toward * back);
             (CentredWord Word, Point2D Middle)[] beside = [Beyond(joint.Ahead, ahead, toward), Beyond(joint.Behind, behind, -toward), Beyond(joint.Label.Lines[0], end, outward)];
             (CentredWord Word, Point2D Middle)[] words = [.. beside.Where(w => !w.Word.IsEmpty)];
             bool named = joint.Ahead.Length + joint.Behind.Length > 0;
@@ -49,6 +52,19 @@ internal static class MouldJointCandidates
         }
 
         return new ReadyPlaces(all);
+
+        // Two arrowheads long, or so much longer that it does not end on another line.
+        double Shaft(int way)
+        {
+            double shaft = 2 * style.ArrowLength;
+            foreach (double level in joint.Levels.Select(l => l * way * context.Scale).Order())
+            {
+                if (Math.Abs(level - shaft) < OffLevel)
+                    shaft = level + OffLevel;
+            }
+
+            return shaft;
+        }
 
         // A word just beyond a point, the way a line points there.
         (CentredWord Word, Point2D Middle) Beyond(string text, Point2D point, Vector2D way)

@@ -52,6 +52,9 @@ internal sealed record HeadSection(Lever Shape, ImmutableArray<DraftedWall> Wall
         }
     }
 
+    /// <summary>The depths n between the head's own faces at which its width steps: the bosses'.</summary>
+    public IEnumerable<double> Steps => BossRadius > 0 ? [-BossRadius, BossRadius] : [];
+
     private Contour Face()
     {
         List<Point2D> right = [];
@@ -73,12 +76,8 @@ internal sealed record HeadSection(Lever Shape, ImmutableArray<DraftedWall> Wall
     {
         yield return Depth.From;
         yield return Depth.To;
-        if (BossRadius > 0)
-        {
-            yield return -BossRadius;
-            yield return BossRadius;
-        }
-
+        foreach (double step in Steps)
+            yield return step;
         foreach (DraftedWall wall in Walls)
         {
             if (wall.Joint.Millimetres > Depth.From && wall.Joint.Millimetres < Depth.To)

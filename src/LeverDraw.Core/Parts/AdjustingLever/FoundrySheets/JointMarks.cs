@@ -56,7 +56,7 @@ internal sealed record JointMarks(PartingCandidate Parting, MouldingProcess Proc
         if (!Shown || section.Walls.IsEmpty)
             yield break;
         double joint = section.Walls[0].Joint.Millimetres, half = section.HalfWidth(joint, section.Walls[0].Toward, false);
-        yield return new MouldJoint(Name, new(half, joint), new(1, 0), new(0, 1), Ahead, Behind);
+        yield return new MouldJoint(Name, new(half, joint), new(1, 0), new(0, 1), Ahead, Behind) { Levels = [.. section.Steps.Select(level => level - joint)] };
         yield return new MouldJoint(Name + ".left", new(-half, joint), new(-1, 0), new(0, 1), "", "");
     }
 
