@@ -68,7 +68,8 @@ public sealed record DiameterDimension(string Name, double Value, Label Label, P
 }
 
 /// <summary>The letter of a detail, beside the circle that marks it. Says no size.</summary>
-public sealed record DetailLetter(string Name, string Letter, Point2D Centre, double Radius)
+/// <param name="Part">The outline off which the letter had better stand.</param>
+public sealed record DetailLetter(string Name, string Letter, Point2D Centre, double Radius, Contour Part)
     : Annotation(Name, 0, Label.Of(Letter));
 
 /// <summary>An arc's radius, by a leader in line with its centre. Any of the arcs may carry it (equal features).</summary>

@@ -82,13 +82,14 @@ internal static class RadialCandidates
         var all = new List<Candidate>();
         Point2D centre = context.ToBlock.Apply(detail.Centre);
         var letter = new CentredWord(detail.Letter, context.Style.CaptionLettering, context.Style);
+        ChordScanner part = ChordScanner.Horizontal(detail.Part.Transformed(context.ToBlock));
         for (int ring = 0; ring < 4; ring++)
         {
             for (int i = 0; i < 24; i++)
             {
                 Vector2D outward = Vector2D.FromAngle((Math.PI / 4) + (i * Math.PI / 12));
                 Point2D middle = centre + (outward * ((detail.Radius * context.Scale) + (letter.Height * 0.8) + 1 + (ring * 3)));
-                all.Add(new Candidate([letter.Box(middle)], [], (i * 0.05) + (ring * 8), () => new AnnotationInk([letter.Ink(middle, context.View)], null)));
+                all.Add(new Candidate([letter.Box(middle)], [], (i * 0.05) + (ring * 8) + (part.Contains(middle) ? PlacingCosts.LetterOnPart : 0), () => new AnnotationInk([letter.Ink(middle, context.View)], null)));
             }
         }
 

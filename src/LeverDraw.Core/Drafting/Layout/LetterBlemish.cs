@@ -41,9 +41,11 @@ internal static class LetterBlemish
     }
 
     /// <summary>A leader's shoulder close over or under another's lettering, a sign or a frame, and along half of it: it seems to belong to it.</summary>
-    public static bool Underlines(ReadOnlySpan<Stroke> lines, ReadOnlySpan<OrientedBox> texts)
+    /// <param name="its">The lines of the other: a mark's words stand by themselves, and look like one more line of a label over them.</param>
+    public static bool Underlines(ReadOnlySpan<Stroke> lines, ReadOnlySpan<Stroke> its, ReadOnlySpan<OrientedBox> texts)
     {
-        const double Close = 1;
+        const double Close = 1, CloseToMark = 2;
+        double close = LineBlemish.IsMark(its) ? CloseToMark : Close;
         foreach (ref readonly Stroke line in lines)
         {
             if (line.Kind != StrokeKind.Leader || line.A.Y != line.B.Y)
@@ -52,7 +54,7 @@ internal static class LetterBlemish
             {
                 Box2D box = text.Bounds;
                 double shared = Math.Min(line.Bounds.MaxX, box.MaxX) - Math.Max(line.Bounds.MinX, box.MinX);
-                if (shared > Math.Min(box.Width, line.Bounds.Width) / 2 && line.A.Y > box.MinY - Close && line.A.Y < box.MaxY + Close)
+                if (shared > Math.Min(box.Width, line.Bounds.Width) / 2 && line.A.Y > box.MinY - close && line.A.Y < box.MaxY + close)
                     return true;
             }
         }

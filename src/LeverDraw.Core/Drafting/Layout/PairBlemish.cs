@@ -32,7 +32,7 @@ internal static class PairBlemish
             }
         }
 
-        if (LetterBlemish.Underlines(strokes, b.Texts) || LetterBlemish.Underlines(b.Strokes, texts))
+        if (LetterBlemish.Underlines(strokes, b.Strokes, b.Texts) || LetterBlemish.Underlines(b.Strokes, strokes, texts))
             cost += PlacingCosts.Underlined;
         if (LetterBlemish.IsAt(strokes, b.Strokes, b.Texts) || LetterBlemish.IsAt(b.Strokes, strokes, texts))
             cost += PlacingCosts.LetterAtLine;

@@ -45,6 +45,9 @@ internal static class PlacingCosts
     /// <summary>An angle's arrowhead on a detail's circle, where the view settles.</summary>
     public const double HeadOnCircle = 30;
 
+    /// <summary>A detail's letter on the part itself.</summary>
+    public const double LetterOnPart = 25;
+
     /// <summary>A view's or detail's letter close to another's line, where the view settles.</summary>
     public const double LetterAtLine = 14;
 

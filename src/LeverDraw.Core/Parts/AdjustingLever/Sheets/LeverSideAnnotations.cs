@@ -60,8 +60,8 @@ internal static class LeverSideAnnotations
         };
         if (LeverMarkPlace.InSideView(lever) is { } mark)
             yield return new LinearDimension(LeverMarkPlace.Name, mark.Y, text.Size(Length.FromMillimetres(mark.Y)), Point2D.Origin, mark, LinearDimension.Upright);
-        yield return new DetailLetter("detail.nose", LeverLetters.Nose, side.NoseCentre, LeverNoseDetail.CircleRadius(lever));
-        yield return new DetailLetter("detail.pad", LeverLetters.Pad, side.PadCentre, LeverPadDetail.CircleRadius(lever));
+        yield return new DetailLetter("detail.nose", LeverLetters.Nose, side.NoseCentre, LeverNoseDetail.CircleRadius(lever), lever.SideProfile);
+        yield return new DetailLetter("detail.pad", LeverLetters.Pad, side.PadCentre, LeverPadDetail.CircleRadius(lever), lever.SideProfile);
         if (LeverTongueView.IsNeeded(lever))
             yield return LeverTongueView.Arrow(lever);
     }
