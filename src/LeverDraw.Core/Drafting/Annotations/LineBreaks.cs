@@ -5,7 +5,7 @@ using LeverDraw.Geometry;
 
 namespace LeverDraw.Drafting.Annotations;
 
-/// <summary>Narrow lines left open where they would go through an arrowhead (common practice, no source): through it, neither the head nor what it points at is seen. So another annotation's extension lines, and the view's own centre lines, double-dotted faces and section lining.</summary>
+/// <summary>Narrow lines left open where they would go through an arrowhead (common practice, no source): through it, neither the head nor what it points at is seen. So another annotation's extension lines, and the view's own centre lines, double-dotted faces, section lining and the circles round details.</summary>
 internal static class LineBreaks
 {
     /// <summary>From the arrowhead's side to the line's end beside it, paper millimetres.</summary>
@@ -55,7 +55,7 @@ internal static class LineBreaks
                 continue;
             }
 
-            if (item is not PlotStroke { Role: LineRole.Centre or LineRole.Phantom } stroke)
+            if (item is not PlotStroke stroke || !(stroke.Role is LineRole.Centre or LineRole.Phantom || stroke is { Role: LineRole.Dimension, Edge: ArcEdge { IsFullCircle: true } }))
             {
                 yield return item;
                 continue;
@@ -121,6 +121,9 @@ internal static class LineBreaks
                     double half = ((back.Length / 2 * Math.Min(1, share)) + Clear) / Math.Abs(sine);
                     if (at > -half && at < edge.Length + half)
                         (gaps ??= []).Add(new Interval(at - half, at + half));
+                    // Over a circle's end it goes on at its start.
+                    if (edge is ArcEdge { IsFullCircle: true } && (at < half || at > edge.Length - half))
+                        gaps!.Add(at < half ? new Interval(at - half + edge.Length, at + half + edge.Length) : new Interval(at - half - edge.Length, at + half - edge.Length));
                 }
             }
         }

@@ -73,6 +73,21 @@ public class LineBreaksTests
         Assert.Equal(-9, lining[2].From.X);
     }
 
+    /// <summary>A detail's circle, wherever it happens to begin: the head across it leaves it open by the same gap.</summary>
+    [Theory]
+    [InlineData(0)]
+    [InlineData(180)]
+    [InlineData(77)]
+    public void Broken_CircleRoundADetail_IsOpenRoundTheHead(double startDegrees)
+    {
+        var circle = new ArcEdge(new Point2D(20, 10), 20, startDegrees * Math.PI / 180, 2 * Math.PI);
+        Candidate head = Head(new Point2D(0.4 * Style.ArrowLength, 10), new Vector2D(1, 0));
+        Edge[] arcs = [.. LineBreaks.Broken([new PlotStroke(LineRole.Dimension, circle)], [head]).Cast<PlotStroke>().Select(s => s.Edge)];
+        double half = 0.6 + (0.4 * Style.ArrowLength / 6);
+        Assert.Equal(2 * half, circle.Length - arcs.Sum(a => a.Length), 6);
+        Assert.All(arcs, arc => Assert.All((double[])[0, 0.25, 0.5, 0.75, 1], t => Assert.True(arc.PointAt(t).DistanceTo(new Point2D(0, 10)) > half - 0.02)));
+    }
+
     /// <summary>The upright through the pivot, from which the pads' shift is measured, goes through the arm's thickness on a curved arm.</summary>
     [Fact]
     public void Sheet_OfACurvedArm_HasItsUprightOpenAtTheArmsThickness()

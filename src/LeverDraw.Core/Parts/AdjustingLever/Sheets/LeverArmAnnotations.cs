@@ -68,7 +68,8 @@ internal static class LeverArmAnnotations
         };
         Label radius = text.Reference(Length.FromMillimetres(midline.Radius), "R");
         string[] words = noted ? ["MID-LINE"] : ["MID-LINE, CENTRE", "LEVEL WITH PAD TOP"];
-        yield return new RadiusDimension("arms.midline_radius", midline.Radius, radius with { Lines = [.. radius.Stacked().Lines, .. words] }, [midline.Trimmed(0.55, 0.75)]);
+        // Off the shift's extension lines: on the foundry's sheets one comes up from the pads.
+        yield return new RadiusDimension("arms.midline_radius", midline.Radius, radius with { Lines = [.. radius.Stacked().Lines, .. words] }, [noted ? midline.Trimmed(0.55, 0.75) : midline.Trimmed(0.4, 0.7)]);
     }
 
     /// <summary>The longer part of a range, below the arms' upper level, that a raised mark leaves free.</summary>

@@ -73,7 +73,7 @@ internal static class LeverPadDetail
 
         (Point2D First, Point2D Second) AtEdge(double away) => (new(side.PadCentre.X + away, side.PadBottom), new(side.PadCentre.X + away, side.PadTop));
         SizeValue crown = lever.Sizes[LeverFields.CrownRadius];
-        yield return new RadiusDimension(LeverFields.CrownRadius.Name, crown.Millimetres, text.Size(crown, "4× R"), ClearArcs.Of(side.CrownArcRight, side.CrownArcLeft)) { MaterialAtCentre = true };
+        yield return new RadiusDimension(LeverFields.CrownRadius.Name, crown.Millimetres, text.Size(crown, "4× R"), ClearArcs.Of(side.CrownArcRight, side.CrownArcLeft)) { MaterialAtCentre = true, OnlyFromOutside = true };
         if (side.PadEnd is ArcEdge round)
         {
             yield return new RadiusDimension("pads.end_radius", round.Radius, text.Reference(Length.FromMillimetres(round.Radius), "2× R"), ClearArcs.Of(round)) { MaterialAtCentre = true };
