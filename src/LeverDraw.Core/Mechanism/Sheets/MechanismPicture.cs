@@ -55,11 +55,11 @@ internal sealed class MechanismPicture
     /// <summary>The way the lever's section lines run: at 45 degrees on paper.</summary>
     public Vector2D Lining => Vector2D.FromAngle((Math.PI / 4) - _frame.Angle + _linkage.Assembly.Plane.BedAngle.Radians);
 
-    /// <summary>Points in each gap as drawn: the pin's round the side that is open, the thread's at either flank of the stud.</summary>
+    /// <summary>Points in each gap as drawn: the pin's round the side that is open, the thread's at either flank of the stud, the slot's at its mouth, since deeper in an arrowhead would lie on the cap iron's corner.</summary>
     public ImmutableArray<Point2D> PlacesIn(Gap gap) => gap switch
     {
         Gap.Groove => [new Point2D(-PadBack.Reach - (_gaps.Groove / 2), PadBack.Point.Y)],
-        Gap.Slot => [AtBed(-TongueBack.Reach - (_gaps.Slot / 2), (_frame.SlotBottom + _frame.SlotTop) / 2)],
+        Gap.Slot => [AtBed(-TongueBack.Reach - (_gaps.Slot / 2), (0.1 * _frame.SlotBottom) + (0.9 * _frame.SlotTop))],
         Gap.Pivot => [.. new double[] { 0, -40, 40, -80, 80 }.Select(degrees => InCrescent(degrees * Math.PI / 180))],
         _ => [new Point2D(BackFlange - Flange - Knob, -_frame.StudDistance + StudHalf), new Point2D(BackFlange - Flange - Knob, -_frame.StudDistance - StudHalf)],
     };
