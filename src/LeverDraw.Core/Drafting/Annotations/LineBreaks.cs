@@ -55,7 +55,7 @@ internal static class LineBreaks
                 continue;
             }
 
-            if (item is not PlotStroke stroke || !(stroke.Role is LineRole.Centre or LineRole.Phantom || stroke is { Role: LineRole.Dimension, Edge: ArcEdge { IsFullCircle: true } }))
+            if (item is not PlotStroke stroke || !(stroke.Role is LineRole.Centre or LineRole.Phantom || PlacingContext.IsThinCircle(stroke.Role, stroke.Edge)))
             {
                 yield return item;
                 continue;
@@ -119,11 +119,12 @@ internal static class LineBreaks
                     if (Math.Abs(sine) < (own is null ? AlongView : Along))
                         continue;
                     double half = ((back.Length / 2 * Math.Min(1, share)) + Clear) / Math.Abs(sine);
-                    if (at > -half && at < edge.Length + half)
-                        (gaps ??= []).Add(new Interval(at - half, at + half));
                     // Over a circle's end it goes on at its start.
-                    if (edge is ArcEdge { IsFullCircle: true } && (at < half || at > edge.Length - half))
-                        gaps!.Add(at < half ? new Interval(at - half + edge.Length, at + half + edge.Length) : new Interval(at - half - edge.Length, at + half - edge.Length));
+                    foreach (double middle in edge is ArcEdge { IsFullCircle: true } ? [at - edge.Length, at, at + edge.Length] : (ReadOnlySpan<double>)[at])
+                    {
+                        if (middle > -half && middle < edge.Length + half)
+                            (gaps ??= []).Add(new Interval(middle - half, middle + half));
+                    }
                 }
             }
         }

@@ -10,7 +10,7 @@ internal static class MouldJointCandidates
     /// <summary>From the arrows' line to the words beside it, and from the chain line's end to P.L., paper millimetres.</summary>
     private const double WordGap = 1.2;
 
-    /// <summary>Least distance of an arrow's point from a line that stands beside the feature.</summary>
+    /// <summary>Least distance of an arrow's point from a line that stands beside the feature, paper millimetres.</summary>
     private const double OffLevel = 1;
 
     public static PlaceSet For(MouldJoint joint, PlacingContext context)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using LeverDraw.Drafting.Layout;
+using LeverDraw.Drafting.Plotting;
 using LeverDraw.Geometry;
 
 namespace LeverDraw.Drafting.Annotations;
@@ -22,6 +23,9 @@ public sealed record PlacingContext(string View, Transform2D ToBlock, Box2D Boun
 
     /// <summary>Thin circles in the view, such as those that mark details; block millimetres.</summary>
     internal ImmutableArray<ArcEdge> Circles { get; init; } = [];
+
+    /// <summary>Whether a line of a view is one of these.</summary>
+    internal static bool IsThinCircle(LineRole role, Edge edge) => role == LineRole.Dimension && edge is ArcEdge { IsFullCircle: true };
 
     /// <summary>Reading direction for lettering along a line: from the bottom or from the right of the sheet.</summary>
     public static double ReadingAngle(double direction)

@@ -26,13 +26,12 @@ internal static class RadialCandidates
         foreach (ArcEdge viewArc in dimension.Arcs)
         {
             ArcEdge arc = viewArc.Transformed(context.ToBlock);
-            double blemish = PlacingCosts.OnShortArc(arc.Length, context.Style.ArrowLength);
             bool inHollow = dimension.MaterialAtCentre == false && 2 * arc.Radius > label.Width;
             foreach (double place in PlacesOnArc)
             {
                 Point2D tip = arc.PointAt(place);
                 Vector2D outward = (tip - arc.Centre).Unit();
-                double seen = blemish + PlacingCosts.AtArcEnd(Math.Min(place, 1 - place) * arc.Length, context.Style.ArrowLength);
+                double seen = PlacingCosts.OnArc(arc.Length, place, context.Style.ArrowLength);
                 Add(outward, dimension.MaterialAtCentre == false, 0, false);
                 Add(-outward, dimension.MaterialAtCentre == true, 0.2, inHollow);
                 order += 0.1;
@@ -59,10 +58,10 @@ internal static class RadialCandidates
         Point2D centre = context.ToBlock.Apply(dimension.Centre);
         double radius = dimension.Radius * context.Scale;
         double order = 0;
-        foreach ((double turn, double arc, double toEnd) in Turns(dimension, context))
+        foreach ((double turn, double arc, double place) in Turns(dimension, context))
         {
             Vector2D outward = Vector2D.FromAngle(turn);
-            leaders.Add(centre + (outward * radius), outward, order, PlacingCosts.OnShortArc(arc, context.Style.ArrowLength) + PlacingCosts.AtArcEnd(toEnd, context.Style.ArrowLength));
+            leaders.Add(centre + (outward * radius), outward, order, PlacingCosts.OnArc(arc, place, context.Style.ArrowLength));
             order += 0.05;
         }
 
@@ -126,14 +125,14 @@ internal static class RadialCandidates
             new PlotDimension(id, note.Name, PlotDimensionKind.Note, context.View, [leaders.Rays[ray].Tip], 0, note.Value, note.Label.ToString(), leader.TextMiddle, note.Label.Decimals)));
     }
 
-    /// <summary>Directions from the centre in which the leader may leave: along the drawn arcs, or all round with the diagonals first. Each with the length of its arc on paper, and along it to the nearer end.</summary>
-    private static IEnumerable<(double Turn, double Arc, double ToEnd)> Turns(DiameterDimension dimension, PlacingContext context)
+    /// <summary>Directions from the centre in which the leader may leave: along the drawn arcs, or all round with the diagonals first. Each with the length of its arc on paper and its share along it.</summary>
+    private static IEnumerable<(double Turn, double Arc, double Place)> Turns(DiameterDimension dimension, PlacingContext context)
     {
         foreach (ArcEdge arc in dimension.Arcs)
         {
             ArcEdge onPaper = arc.Transformed(context.ToBlock);
             foreach (double place in PlacesOnArc)
-                yield return (onPaper.StartAngle + (onPaper.Sweep * place), onPaper.Length, Math.Min(place, 1 - place) * onPaper.Length);
+                yield return (onPaper.StartAngle + (onPaper.Sweep * place), onPaper.Length, place);
         }
 
         if (!dimension.Arcs.IsEmpty)
@@ -141,7 +140,7 @@ internal static class RadialCandidates
         foreach (double aside in (double[])[0, 0.26, -0.26, 0.52, -0.52, 0.7])
         {
             for (int quarter = 0; quarter < 4; quarter++)
-                yield return ((quarter * Math.PI / 2) + (Math.PI / 4) + aside, double.PositiveInfinity, double.PositiveInfinity);
+                yield return ((quarter * Math.PI / 2) + (Math.PI / 4) + aside, double.PositiveInfinity, 0.5);
         }
     }
 }

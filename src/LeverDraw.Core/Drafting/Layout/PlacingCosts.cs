@@ -110,11 +110,16 @@ internal static class PlacingCosts
     public const double OutsideLonger = 30;
 
     /// <summary>A leader to an arc that is shorter on paper than two arrowheads, where the view settles: it might mean its neighbour.</summary>
-    public static double OnShortArc(double length, double arrow) => 6 * Math.Max(0, 1 - (length / (2 * arrow)));
+    private static double OnShortArc(double length, double arrow) => 6 * Math.Max(0, 1 - (length / (2 * arrow)));
 
     /// <summary>A leader nearer to an arc's end than half an arrowhead's length, where the view settles: it might mean the line that begins there.</summary>
     /// <param name="length">Along the arc, from the leader's tip to the nearer end.</param>
     public static double AtArcEnd(double length, double arrow) => 12 * Math.Max(0, 1 - (2 * length / arrow));
+
+    /// <summary>Both of a leader that ends on an arc.</summary>
+    /// <param name="length">Of the arc on paper, infinite for a whole circle.</param>
+    /// <param name="place">Share of the arc at which the tip lies.</param>
+    public static double OnArc(double length, double place, double arrow) => OnShortArc(length, arrow) + AtArcEnd(Math.Min(place, 1 - place) * length, arrow);
 
     /// <summary>Two dimension lines or leaders along each other.</summary>
     public const double AlongOther = 80;

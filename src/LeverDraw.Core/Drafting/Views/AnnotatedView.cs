@@ -33,7 +33,7 @@ internal sealed class AnnotatedView
         Transform2D toBlock = view.Orientation with { Scale = scale };
         _ink = new ViewInk(view, toBlock, style);
         _field = new ViewField(_ink.Strokes);
-        ImmutableArray<ArcEdge> circles = [.. view.Edges.Where(e => e.Role == LineRole.Dimension).Select(e => e.Edge).OfType<ArcEdge>().Where(a => a.IsFullCircle).Select(a => a.Transformed(toBlock))];
+        ImmutableArray<ArcEdge> circles = [.. view.Edges.Where(e => PlacingContext.IsThinCircle(e.Role, e.Edge)).Select(e => ((ArcEdge)e.Edge).Transformed(toBlock))];
         var context = new PlacingContext(view.Id, toBlock, _ink.Core, style) { Labels = labels ?? new LabelStore(), Strokes = _ink.Strokes, Circle = view.IsDetail ? circles.FirstOrDefault() : null, Circles = circles };
         _order = [.. Enumerable.Range(0, view.Annotations.Length).OrderBy(i => Rank(view.Annotations[i])).ThenBy(i => Reach(view.Annotations[i]))];
         _angles = [.. Enumerable.Range(0, _order.Length).Where(at => view.Annotations[_order[at]] is AngleDimension)];
