@@ -20,7 +20,7 @@ public class SpreadRowProperties
                 free &= wanted[i] - wanted[i - 1] >= least;
             }
 
-            Assert.Equal(wanted.Sum(), placed.Sum(), 6);
+            Assert.Equal(wanted.Sum(), placed.Sum(), 1e-9);
             if (free)
                 Assert.Equal(wanted, placed.Select(p => p), (a, b) => Math.Abs(a - b) < 1e-9);
         });
