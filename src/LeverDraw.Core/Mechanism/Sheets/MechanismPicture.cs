@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using LeverDraw.Drafting.Annotations;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Drafting.Views;
 using LeverDraw.Geometry;
@@ -10,12 +11,13 @@ namespace LeverDraw.Mechanism.Sheets;
 internal sealed class MechanismPicture
 {
     /// <summary>Lengths that only the picture has: of the irons beside the slot, how far the iron's long slot is drawn from the tongue, of flange, knob and stud.</summary>
-    private const double Iron = 9, IronSlot = 2.2, Flange = 2, Knob = 6, KnobHalf = 5, StudHalf = 2, StudOut = 3, Wave = 1.6;
+    private const double Iron = 8, IronSlot = 2.2, Flange = 2, Knob = 6, KnobHalf = 5, StudHalf = 2, StudOut = 3, Wave = 1.6;
 
     private readonly Linkage _linkage;
     private readonly LeverPose _pose;
     private readonly DrawnGaps _gaps;
     private readonly SlotFrame _frame;
+    private readonly Contour _outline;
     private readonly ImmutableArray<ViewEdge>.Builder _edges = ImmutableArray.CreateBuilder<ViewEdge>();
     private readonly ImmutableArray<HatchedRegion>.Builder _hatching = ImmutableArray.CreateBuilder<HatchedRegion>();
 
@@ -25,6 +27,7 @@ internal sealed class MechanismPicture
         _pose = pose with { Offset = default };
         _gaps = gaps;
         _frame = linkage.Contacts.Frame;
+        _outline = linkage.Assembly.Lever.SideProfile.Transformed(Transform2D.Turn(_pose.Turn));
         PadFront = linkage.Contacts.PadFront(_pose)!.Value;
         PadBack = linkage.Contacts.PadBack(_pose)!.Value;
         TongueFront = linkage.Contacts.TongueFront(_pose)!.Value;
@@ -49,23 +52,20 @@ internal sealed class MechanismPicture
     /// <summary>The view turned so that the sole is level.</summary>
     public Transform2D Orientation => Transform2D.Turn(_frame.Angle - _linkage.Assembly.Plane.BedAngle.Radians);
 
-    /// <summary>Square to the bed, from pin to iron.</summary>
-    public Vector2D Up => _frame.Up;
-
     /// <summary>The way the lever's section lines run: at 45 degrees on paper.</summary>
     public Vector2D Lining => Vector2D.FromAngle((Math.PI / 4) - _frame.Angle + _linkage.Assembly.Plane.BedAngle.Radians);
 
-    /// <summary>Points in each gap as drawn: the pin's round the side that is open, the thread's at either flank of the stud, the slot's at its mouth, since deeper in an arrowhead would lie on the cap iron's corner.</summary>
-    public ImmutableArray<Point2D> PlacesIn(Gap gap) => gap switch
+    /// <summary>Where each gap can be pointed at, and the open way to it: groove and slot at their mouths, since deeper in an arrow would come across pad or cap iron; the thread at either flank of the stud, from the knob's free face; the pin's at the hole's wall where it is widest, since between the two circles an arrowhead has no room.</summary>
+    public ImmutableArray<SurfacePoint> PlacesIn(Gap gap) => gap switch
     {
-        Gap.Groove => [new Point2D(-PadBack.Reach - (_gaps.Groove / 2), PadBack.Point.Y)],
-        Gap.Slot => [AtBed(-TongueBack.Reach - (_gaps.Slot / 2), (0.1 * _frame.SlotBottom) + (0.9 * _frame.SlotTop))],
-        Gap.Pivot => [.. new double[] { 0, -40, 40, -80, 80 }.Select(degrees => InCrescent(degrees * Math.PI / 180))],
-        _ => [new Point2D(BackFlange - Flange - Knob, -_frame.StudDistance + StudHalf), new Point2D(BackFlange - Flange - Knob, -_frame.StudDistance - StudHalf)],
+        Gap.Groove => [AtRim(-1), AtRim(1)],
+        Gap.Slot => [new SurfacePoint(AtBed(-TongueBack.Reach - (_gaps.Slot / 2), (0.1 * _frame.SlotBottom) + (0.9 * _frame.SlotTop)), _frame.Up)],
+        Gap.Pivot => [.. new double[] { 0, -40, 40, -80, 80 }.Select(degrees => OnWall(degrees * Math.PI / 180))],
+        _ => [AtStud(1), AtStud(-1)],
     };
 
     /// <summary>Where the stud's drawn end lies, along it.</summary>
-    public double StudEnd => BackFlange - Flange - Knob - StudOut;
+    public double StudEnd => KnobFace - StudOut;
 
     /// <summary>Places that the parts' names may point to, and which way the part's edges run there.</summary>
     public ImmutableArray<(string Name, ImmutableArray<Point2D> Places, Vector2D Grain)> Names
@@ -88,16 +88,32 @@ internal sealed class MechanismPicture
 
     public Point2D AtBed(double along, double height) => Point2D.Origin + (_frame.Bed * along) + (_frame.Up * height);
 
-    /// <summary>Midway between hole and pin, so far round from where they are farthest apart; there the gap is g/2·(1 + cos φ).</summary>
-    private Point2D InCrescent(double turn)
+    /// <summary>In the groove at its back flange's rim, midway between rim and pad; the flange stands open to the back.</summary>
+    private SurfacePoint AtRim(int side)
     {
-        double wide = _gaps.Pivot / 2 * (1 + Math.Cos(turn));
-        return Point2D.Origin + (Vector2D.FromAngle(Net.Angle + turn) * (HoleRadius - (wide / 2)));
+        double height = -_frame.StudDistance + (side * RimHalf);
+        double pad = ContourChords.HorizontalAt(_outline, height).Min(chord => chord.From);
+        return new(new Point2D((BackFlange + pad) / 2, height), new Vector2D(-0.5, side).Unit());
+    }
+
+    /// <summary>Where the stud comes out of the nut's knob.</summary>
+    private SurfacePoint AtStud(int side) => new(new Point2D(KnobFace, -_frame.StudDistance + (side * StudHalf)), new Vector2D(-1, side * 0.8).Unit());
+
+    /// <summary>On the hole's wall, so far round from where it is farthest from the pin.</summary>
+    private SurfacePoint OnWall(double turn)
+    {
+        Vector2D outward = Vector2D.FromAngle(Net.Angle + turn);
+        return new(Point2D.Origin + (outward * HoleRadius), outward);
     }
 
     private double HoleRadius => _linkage.Sizes.Hole.Mid.Millimetres / 2;
 
     private double BackFlange => -PadBack.Reach - _gaps.Groove;
+
+    private double KnobFace => BackFlange - Flange - Knob;
+
+    /// <summary>From the stud's axis to the flanges' drawn rims.</summary>
+    private double RimHalf => _linkage.Assembly.Lever.Sizes[LeverFields.PadLength].Millimetres * 0.3;
 
     /// <summary>The way nut and iron push the lever while the nut drives the iron down.</summary>
     private Vector2D Net
@@ -113,8 +129,7 @@ internal sealed class MechanismPicture
     {
         Lever lever = _linkage.Assembly.Lever;
         Transform2D turn = Transform2D.Turn(_pose.Turn);
-        Contour outline = lever.SideProfile.Transformed(turn);
-        foreach (Edge edge in outline.Edges)
+        foreach (Edge edge in _outline.Edges)
             _edges.Add(new(LineRole.Edge, edge));
         // The middle plane cuts head, web and tongue; the arms stand behind it.
         Contour hole = Contour.Circle(Point2D.Origin, HoleRadius);
@@ -149,7 +164,7 @@ internal sealed class MechanismPicture
     /// <summary>How far the tongue reaches both ways between two heights.</summary>
     private (double Low, double High) Span(double from, double to)
     {
-        Edge[] outline = [.. _linkage.Assembly.Lever.SideProfile.Transformed(Transform2D.Turn(_pose.Turn)).Edges];
+        Edge[] outline = [.. _outline.Edges];
         double high = BandExtent.Of(outline, _frame.Bed, from, to)?.Reach ?? TongueFront.Reach;
         double low = -(BandExtent.Of(outline, -_frame.Bed, -to, -from)?.Reach ?? TongueBack.Reach);
         return (low, high);
@@ -180,8 +195,8 @@ internal sealed class MechanismPicture
 
     private void Nut()
     {
-        double axis = -_frame.StudDistance, half = _linkage.Assembly.Lever.Sizes[LeverFields.PadLength].Millimetres * 0.3;
-        double front = PadFront.Reach, back = BackFlange, knob = back - Flange - Knob;
+        double axis = -_frame.StudDistance, half = RimHalf;
+        double front = PadFront.Reach, back = BackFlange, knob = KnobFace;
         Loop([new(front, axis - half), new(front + Flange, axis - half), new(front + Flange, axis + half), new(front, axis + half)]);
         Loop([new(back - Flange, axis - half), new(back, axis - half), new(back, axis + half), new(back - Flange, axis + half), new(back - Flange, axis + KnobHalf), new(knob, axis + KnobHalf), new(knob, axis - KnobHalf), new(back - Flange, axis - KnobHalf)]);
         foreach ((double from, double to) in (ReadOnlySpan<(double, double)>)[(knob - StudOut, knob)])

@@ -55,20 +55,15 @@ public static class MechanismSheet
 
     private static LeaderNote GapNote(MechanismPicture picture, GapShare share, DimensionText text)
     {
-        ImmutableArray<Point2D> places = picture.PlacesIn(share.Gap);
-        var note = new LeaderNote("gap." + Letter(share.Gap), share.Typical.Millimetres, Label.Of(Letter(share.Gap) + " " + share.Gap.Words().ToUpperInvariant(), text.Fine(share.Typical) + ": " + Words.Percent(share.Share)), places);
-        // The thread from the stud's open end, the pads from the lever's side: through the nut a leader would be lost in its lining. The slot from above, along the gap, clear of the cap iron's corners.
-        Vector2D? from = share.Gap switch
+        ImmutableArray<SurfacePoint> places = picture.PlacesIn(share.Gap);
+        return new LeaderNote("gap." + Letter(share.Gap), share.Typical.Millimetres, Label.Of(Letter(share.Gap) + " " + text.Fine(share.Typical), Words.Percent(share.Share)), [.. places.Select(p => p.At)])
         {
-            Gap.Thread => new Vector2D(-1, 0),
-            Gap.Groove => new Vector2D(0.6, 0.8),
-            Gap.Slot => picture.Up,
-            _ => null,
+            Outward = [.. places.Select(p => p.Outward)],
+            // At the groove's other rim the pad's shoulder stands near.
+            SecondBest = share.Gap == Gap.Groove ? 1 : int.MaxValue,
+            // Along the lever's own lining a leader to the hole would be lost.
+            Grain = share.Gap == Gap.Pivot ? picture.Lining : null,
         };
-        // Along the lever's own lining a leader to the hole would be lost.
-        if (share.Gap == Gap.Pivot)
-            note = note with { Grain = picture.Lining };
-        return from is { } outward ? note with { Outward = [.. places.Select(_ => outward)] } : note;
     }
 
     internal static IEnumerable<Annotation> Names(MechanismPicture picture) =>

@@ -138,7 +138,32 @@ public sealed class MechanismSheetTests
         Assert.True(pin.Unit().Dot(hole.Unit()) < -0.99, $"{pin} {hole}");
         // Nut and iron push it back and up: the pin bears in front and below.
         Assert.True(pin.X > 0 && pin.Y < 0);
-        Assert.True((picture.PlacesIn(Gap.Pivot)[0] - Point2D.Origin).Unit().Dot(pin.Unit()) < -0.99);
+        Assert.True((picture.PlacesIn(Gap.Pivot)[0].At - Point2D.Origin).Unit().Dot(pin.Unit()) < -0.99);
+    }
+
+    /// <summary>Each gap is pointed at from its open side: no edge runs through an arrowhead, and only the leader to the hole, which lies within the lever, comes across an edge at all (common practice, no source).</summary>
+    [Theory]
+    [MemberData(nameof(SetupsAndPapers))]
+    public void Gaps_ArePointedAtFromTheirOpenSide(string setup, string paper)
+    {
+        PlotSheet drawn = DrawingRoad.Sheet(Part(setup).Sheets.Single(s => s.Name == MechanismSheet.Kind), SheetMaker.Options(paper)).Value!;
+        Edge[] edges = [.. drawn.Items.OfType<PlotStroke>().Where(s => s.Role == LineRole.Edge && s.View == "mechanism").Select(s => s.Edge)];
+        PlotDimension[] gaps = [.. drawn.Dimensions.Where(d => d.Name.StartsWith("gap.", StringComparison.Ordinal))];
+        Assert.Equal(4, gaps.Length);
+        Assert.NotEmpty(edges);
+        foreach (PlotDimension gap in gaps)
+        {
+            Point2D[] head = [.. Assert.Single(drawn.Items.OfType<PlotFill>(), f => f.Owner == gap.Id).Corners];
+            Point2D tip = head.MinBy(gap.Points[0].DistanceTo);
+            IEnumerable<Edge> ink = head.Select((c, i) => new LineEdge(c, head[(i + 1) % head.Length]));
+            if (gap.Name != "gap.C")
+                ink = ink.Concat(drawn.Items.OfType<PlotStroke>().Where(s => s.Owner == gap.Id).Select(s => s.Edge));
+            foreach (Edge line in ink)
+            {
+                foreach (Edge edge in edges)
+                    Assert.All(EdgeIntersection.Between(line, edge).Meetings, m => Assert.True(m.Point.DistanceTo(tip) < 0.2, $"{gap.Name} at {m.Point}"));
+            }
+        }
     }
 
     /// <summary>A tapered pin in a parallel hole has another clearance at every place: the sheet says which one it reckons with, and how slanting flanks shorten the iron's arm.</summary>
