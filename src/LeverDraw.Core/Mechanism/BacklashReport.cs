@@ -30,8 +30,8 @@ public sealed record LostTurns(string Name, double Formula, double? Exact, Angle
 
     public bool GapsAreSmall => LeftOut <= MostLeftOut;
 
-    /// <summary>A reader would see that the formula is off.</summary>
-    public bool Differ => Exact is { } exact && Math.Abs(exact - Formula) >= Apart;
+    /// <summary>A reader would see that the formula, to which the gaps' turns add up, is off: the two read otherwise.</summary>
+    public bool Differ => Exact is { } exact && Words.Turns(exact) != Words.Turns(Formula);
 
     public static LostTurns Of(string name, Linkage linkage)
     {

@@ -137,6 +137,16 @@ public sealed class BacklashReportTests
         }
     }
 
+    // 1.323 and 1.326 of the invented smallest plane: 1.32 beside gaps that add up to 1.33. 0.852 and 0.853 of the middle one both read 0.85.
+    [Theory]
+    [InlineData("smallest", true)]
+    [InlineData("middle", false)]
+    public void FormulaAndExact_ThatReadOtherwise_AreToldApart(string setup, bool differ)
+    {
+        LostTurns lost = LostTurns.Of("", DiskProfiles.Setup(setup).Linkage);
+        Assert.Equal(differ, lost.Differ);
+    }
+
     [Fact]
     public void LargeGaps_FormulaAndExact_AreToldApart()
     {

@@ -23,15 +23,16 @@ internal static class ClearArcs
         return [.. arcs.OrderByDescending(a => Math.Round(a.Length, 6))];
     }
 
-    /// <summary>An arc without what lies near a level at which a straight edge is seen to end on it: an arrow there could mean that corner. The longer piece; the whole arc where that edge leaves next to nothing (without it the leader would cross the part to another).</summary>
-    public static ArcEdge Off(double level, ArcEdge arc)
+    /// <summary>An arc without what lies near a level at which a straight edge or a dimension is seen to end on it: an arrow there could mean that one. The longer piece; the whole arc where that leaves next to nothing (without it the leader would cross the part to another).</summary>
+    /// <param name="near">Millimetres up and down from the level.</param>
+    public static ArcEdge Off(double level, ArcEdge arc, double near = 0.8)
     {
-        const double Near = 0.8, Least = 0.2;
+        const double Least = 0.2;
         const int Steps = 32;
-        int[] near = [.. Enumerable.Range(0, Steps + 1).Where(i => Math.Abs(arc.PointAt((double)i / Steps).Y - level) < Near)];
-        if (near.Length == 0)
+        int[] left = [.. Enumerable.Range(0, Steps + 1).Where(i => Math.Abs(arc.PointAt((double)i / Steps).Y - level) < near)];
+        if (left.Length == 0)
             return arc;
-        double before = (near[0] - 1.0) / Steps, after = 1 - ((near[^1] + 1.0) / Steps);
+        double before = (left[0] - 1.0) / Steps, after = 1 - ((left[^1] + 1.0) / Steps);
         return Math.Max(before, after) < Least ? arc : before >= after ? arc.Trimmed(0, before) : arc.Trimmed(1 - after, 1);
     }
 

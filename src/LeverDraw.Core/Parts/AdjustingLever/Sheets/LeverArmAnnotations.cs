@@ -9,10 +9,13 @@ using LeverDraw.Units;
 
 namespace LeverDraw.Parts.AdjustingLever.Sheets;
 
-/// <summary>What the side view says of the arms: length, thickness at a level that can be found, and a curved arm's mid-line.</summary>
+/// <summary>What the side view says of the arms: length, thickness at a level that can be found, and how a curved arm is bent.</summary>
 internal static class LeverArmAnnotations
 {
     public const string PadShift = "arms.pad_shift";
+
+    /// <summary>Of a curved arm's hollow face; it follows from thickness, shift and where the arc's centre lies.</summary>
+    public const string HollowRadius = "arms.hollow_radius";
 
     /// <summary>Where a curved arm's thickness may stand on its mid-line, seen from the pivot, best first.</summary>
     private static readonly ImmutableArray<double> _curvedStations = [0.78, 0.65, 0.62, 0.55, 0.45, 0.88];
@@ -22,6 +25,9 @@ internal static class LeverArmAnnotations
 
     /// <summary>Of a curved arm's thickness: from the upright through the pivot to the arm's face, or that line would go through the arrow there (own rule).</summary>
     private const double FromUpright = 0.6;
+
+    /// <summary>From a curved arm's thickness to where its radius is pointed at, millimetres: nearer, two arrows would end side by side on one face (own rule).</summary>
+    private const double FromThickness = 3;
 
     /// <summary>How far below the axis a tapered arm's thickness is taken.</summary>
     public static Length ThicknessLevel(Lever lever) =>
@@ -49,14 +55,15 @@ internal static class LeverArmAnnotations
             yield return lever.Forms.Arms == LeverFields.Tapered || side.ArmMidline is ArcEdge ? across with { Sides = default } : across;
         }
 
-        if (side.ArmMidline is ArcEdge midline)
+        if (side.ArmMidline is ArcEdge)
         {
-            foreach (Annotation annotation in Curve(lever, text, midline, curveNoted))
+            foreach (Annotation annotation in Curve(lever, text, right.Y, curveNoted))
                 yield return annotation;
         }
     }
 
-    private static IEnumerable<Annotation> Curve(Lever lever, DimensionText text, ArcEdge midline, bool noted)
+    /// <param name="level">At which the thickness stands.</param>
+    private static IEnumerable<Annotation> Curve(Lever lever, DimensionText text, double level, bool noted)
     {
         SideFeatures side = lever.Side;
         Length shift = Length.FromMillimetres(side.PadShift);
@@ -66,11 +73,13 @@ internal static class LeverArmAnnotations
             // Below the pads stands the mould's joint on the foundry's sheets.
             Better = noted ? DimensionSides.Both : DimensionSides.Left,
         };
-        Label radius = text.Reference(Length.FromMillimetres(midline.Radius), "R");
-        string[] words = noted ? ["MID-LINE"] : ["MID-LINE, CENTRE", "LEVEL WITH PAD TOP"];
-        // Off the shift's extension lines: on the foundry's sheets one comes up from the pads.
-        yield return new RadiusDimension("arms.midline_radius", midline.Radius, radius with { Lines = [.. radius.Stacked().Lines, .. words] }, [noted ? midline.Trimmed(0.55, 0.75) : midline.Trimmed(0.4, 0.7)]);
+        // Of a face, where a gauge can be laid; an arrow on the mid-line would have the face through it.
+        ArcEdge hollow = ArcsOf(side.ArmFaceRight, side.ArmFaceLeft).MinBy(a => a.Radius)!;
+        Label radius = text.Reference(Length.FromMillimetres(hollow.Radius), "R");
+        yield return new RadiusDimension(HollowRadius, hollow.Radius, noted ? radius : radius with { Lines = [.. radius.Stacked().Lines, "CENTRE LEVEL", "WITH PAD TOP"] }, ClearArcs.Of(ClearArcs.Off(level, hollow, FromThickness))) { MaterialAtCentre = false };
     }
+
+    private static IEnumerable<ArcEdge> ArcsOf(params Edge[] faces) => faces.OfType<ArcEdge>();
 
     /// <summary>The longer part of a range, below the arms' upper level, that a raised mark leaves free.</summary>
     private static (double From, double To) BesideMark(Lever lever, double from, double to)

@@ -70,7 +70,7 @@ internal static class LeverNotes
         if (lever.Forms.Arms == LeverFields.Tapered)
             yield return "ARMS TAPER FROM THEIR THICKNESS, " + text.Number(LeverArmAnnotations.ThicknessLevel(lever)) + " BELOW AXIS, TO PADS' AT PADS' TOP.";
         if (lever.Forms.Arms == LeverFields.Curved)
-            yield return "ARMS' MID-LINE: ARC THROUGH AXIS, ITS CENTRE LEVEL WITH PAD TOP.";
+            yield return "ARMS: ARCS ABOUT ONE CENTRE, LEVEL WITH PAD TOP; MID-LINE THROUGH AXIS.";
         string? finish = profile.Values.Get(CommonFields.Finish) is { Length: > 0 } wanted ? "FINISH: " + wanted.ToUpperInvariant() + "." : null;
         string made = string.Join(' ', ((string?[])[MassNote.Of(LeverMass.Of(lever).CubicCentimetres, profile.Values.Get(CommonFields.Material)), finish]).OfType<string>());
         if (made.Length > 0)

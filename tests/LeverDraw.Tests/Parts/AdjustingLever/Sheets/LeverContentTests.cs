@@ -165,16 +165,30 @@ public class LeverContentTests
         Assert.Equal(2.75, Assert.Single(pad.Annotations, a => a is LinearDimension { Direction: 0 }).Value, 9);
     }
 
-    // Rise 0.8 over the chord from pivot to top of pad; the chord's square is (21 − 3.25)² + 3.175² = 325.14, so R = 325.14 / 6.4 + 0.4 = 51.20.
+    // Rise 0.8 over the chord from pivot to top of pad; the chord's square is (21 − 3.25)² + 3.175² = 325.14, so R = 325.14 / 6.4 + 0.4 = 51.20; the hollow face lies half the thickness of 4.2 inside.
     [Fact]
     public void Arms_Curved_HavePadShiftInFullAndTheRadiusThatFollowsInBrackets()
     {
-        PlotDimension radius = Dimension("levers/rare", "arms.midline_radius");
-        Assert.Equal(51.20, radius.Value, 2);
-        Assert.StartsWith("(R51.2", radius.Text, StringComparison.Ordinal);
+        PlotDimension radius = Dimension("levers/rare", "arms.hollow_radius");
+        Assert.Equal(49.10, radius.Value, 2);
+        Assert.StartsWith("(R49.1", radius.Text, StringComparison.Ordinal);
         PlotDimension shift = Dimension("levers/rare", "arms.pad_shift");
         Assert.Equal(3.175, shift.Value, 3);
         Assert.Equal("3.175", shift.Text);
+    }
+
+    /// <summary>Two arrows side by side on one face would be taken for each other's (common practice, no source).</summary>
+    [Fact]
+    public void Arms_Curved_HaveRadiusAndThicknessApartOnTheHollowFace()
+    {
+        ViewSource side = Assert.Single(Content("levers/rare").Views, v => v.Id == "side");
+        RadiusDimension radius = Assert.Single(side.Annotations.OfType<RadiusDimension>(), d => d.Name == "arms.hollow_radius");
+        LinearDimension thickness = Assert.Single(side.Annotations.OfType<LinearDimension>(), d => d.Name == "arms.thickness");
+        ArcEdge arc = Assert.Single(radius.Arcs);
+        // The pads stand to the left, so the hollow is on the right.
+        Point2D right = thickness.First.X > thickness.Second.X ? thickness.First : thickness.Second;
+        Assert.Equal(arc.Radius, right.DistanceTo(arc.Centre), 1e-9);
+        Assert.True(arc.Start.DistanceTo(right) > 3 && arc.End.DistanceTo(right) > 3);
     }
 
     // 21 + 6.5/2 and 21 + 6/2.
@@ -228,7 +242,7 @@ public class LeverContentTests
     [Fact]
     public void Notes_CurvedArms_SayHowTheirMidLineLies()
     {
-        Assert.Contains("ARMS' MID-LINE: ARC THROUGH AXIS, ITS CENTRE LEVEL WITH PAD TOP.", Content("levers/rare").Notes);
+        Assert.Contains("ARMS: ARCS ABOUT ONE CENTRE, LEVEL WITH PAD TOP; MID-LINE THROUGH AXIS.", Content("levers/rare").Notes);
         SideFeatures side = SheetMaker.Lever("levers/rare").Side;
         var midline = (ArcEdge)side.ArmMidline!;
         Assert.Equal(midline.Radius, midline.Centre.DistanceTo(Point2D.Origin), 9);
