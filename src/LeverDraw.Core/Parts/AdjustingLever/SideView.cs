@@ -67,7 +67,7 @@ internal static class SideView
     }
 
     /// <summary>The boss's rim as far as it stands clear of the shoulder.</summary>
-    private static ArcEdge BossRim(Lever lever, Boss boss)
+    internal static ArcEdge BossRim(Lever lever, Boss boss)
     {
         double r = boss.Diameter.Millimetres / 2, level = ShoulderHeight.At(lever.Fork, lever.Hole.HalfLength.Millimetres);
         if (level <= -r)

@@ -26,7 +26,7 @@ internal static class LeverSideAnnotations
         SizeValue depth = lever.Sizes[LeverFields.HeadDepth];
         if (lever.Forms.Head == LeverFields.Round)
         {
-            ImmutableArray<ArcEdge> arcs = ClearArcs.Of([.. side.Edges.Where(e => e.Name is "head-right" or "head-left").Select(e => e.Edge)]);
+            ImmutableArray<ArcEdge> arcs = ClearArcs.Of([.. side.Edges.Where(e => e.Name is "head-right" or "head-left").Select(e => OffBoss(lever, (ArcEdge)e.Edge))]);
             yield return new DiameterDimension(LeverFields.HeadDepth.Name, depth.Millimetres, text.Size(depth, "⌀"), Point2D.Origin, depth.Millimetres / 2) { Arcs = arcs };
         }
         else
@@ -45,6 +45,10 @@ internal static class LeverSideAnnotations
 
     /// <summary>The shoulders beside the tongue show as a level line across it.</summary>
     private static ArcEdge OffShoulder(Lever lever, ArcEdge fillet) => lever.Fork.HeadTop is { } top ? ClearArcs.Off(top.Start.Y, fillet) : fillet;
+
+    /// <summary>Where the shoulder cuts the boss's rim short, the edge between them ends close beside the head's round.</summary>
+    private static ArcEdge OffBoss(Lever lever, ArcEdge round) =>
+        lever.Boss is { } boss && SideView.BossRim(lever, boss) is { IsFullCircle: false } rim ? ClearArcs.Off(rim.End.Y, round) : round;
 
     private static IEnumerable<Annotation> Tongue(Lever lever, DimensionText text)
     {
