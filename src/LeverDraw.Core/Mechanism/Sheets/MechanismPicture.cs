@@ -10,8 +10,8 @@ namespace LeverDraw.Mechanism.Sheets;
 /// <summary>Lever, pin, nut, iron and cap iron cut through, the nut driving the iron down, every gap open on the idle side. In the (n, z) of the plane, millimetres.</summary>
 internal sealed class MechanismPicture
 {
-    /// <summary>Lengths that only the picture has: of the irons beside the slot, how far the iron's long slot is drawn from the tongue, of flange, knob and stud.</summary>
-    private const double Iron = 8, IronSlot = 2.2, Flange = 2, Knob = 6, KnobHalf = 5, StudHalf = 2, StudOut = 3, Wave = 1.6;
+    /// <summary>Lengths that only the picture has: of the irons beside the slot, the least of the cap iron's broken edge, how far the iron's long slot is drawn from the tongue, of flange, knob and stud.</summary>
+    private const double Iron = 8, LeastBreak = 0.5, IronSlot = 2.2, Flange = 2, Knob = 6, KnobHalf = 5, StudHalf = 2, StudOut = 3, Wave = 1.6;
 
     private readonly Linkage _linkage;
     private readonly LeverPose _pose;
@@ -72,7 +72,7 @@ internal sealed class MechanismPicture
     {
         get
         {
-            double iron = (_linkage.Assembly.Plane.PivotDepth.Millimetres + _frame.IronTop) / 2, cap = (_frame.IronTop + _frame.SlotTop) / 2;
+            double iron = (_linkage.Assembly.Plane.PivotDepth.Millimetres + Joint) / 2, cap = (Joint + _frame.SlotTop) / 2;
             double front = TongueFront.Reach + Iron - 3, back = -TongueBack.Reach - _gaps.Slot - Iron + 3, knob = BackFlange - Flange - (Knob / 2), up = KnobHalf * 0.6;
             return
             [
@@ -105,6 +105,9 @@ internal sealed class MechanismPicture
         Vector2D outward = Vector2D.FromAngle(Net.Angle + turn);
         return new(Point2D.Origin + (outward * HoleRadius), outward);
     }
+
+    /// <summary>Between iron and cap iron, drawn no nearer to the slot's faces than their beginning can be told from it.</summary>
+    private double Joint => Math.Min(_frame.IronTop, _frame.SlotBottom - LeastBreak);
 
     private double HoleRadius => _linkage.Sizes.Hole.Mid.Millimetres / 2;
 
@@ -151,14 +154,14 @@ internal sealed class MechanismPicture
 
     private void Irons()
     {
-        double bed = _linkage.Assembly.Plane.PivotDepth.Millimetres, top = _frame.IronTop, cap = _frame.SlotTop + (_frame.SlotBottom - _frame.IronTop), broken = _frame.SlotBottom - _frame.IronTop;
+        double bed = _linkage.Assembly.Plane.PivotDepth.Millimetres, top = Joint, broken = _frame.SlotBottom - _frame.IronTop, cap = _frame.SlotTop + broken;
         double front = TongueFront.Reach, back = -TongueBack.Reach - _gaps.Slot;
         // The iron's slot clears the tongue at every height in it.
         (double low, double high) = Span(bed, top);
-        Strip(low - IronSlot, -1, bed, top, 0, Math.PI / 4);
-        Strip(high + IronSlot, 1, bed, top, 0, Math.PI / 4);
-        Strip(back, -1, top, cap, broken, -Math.PI / 4);
-        Strip(front, 1, top, cap, broken, -Math.PI / 4);
+        Strip(low - IronSlot, -1, bed, top, default, Math.PI / 4);
+        Strip(high + IronSlot, 1, bed, top, default, Math.PI / 4);
+        Strip(back, -1, top, cap, (_frame.SlotBottom - Joint, broken), -Math.PI / 4);
+        Strip(front, 1, top, cap, (_frame.SlotBottom - Joint, broken), -Math.PI / 4);
     }
 
     /// <summary>How far the tongue reaches both ways between two heights.</summary>
@@ -172,14 +175,15 @@ internal sealed class MechanismPicture
 
     /// <summary>An iron's end at the slot, its edges broken, running out of the picture.</summary>
     /// <param name="hatch">Of the section lines to the bed.</param>
-    private void Strip(double face, int way, double from, double to, double broken, double hatch)
+    private void Strip(double face, int way, double from, double to, (double Below, double Above) broken, double hatch)
     {
         double far = face + (way * Iron);
         List<Point2D> corners = [AtBed(far, from)];
-        if (broken > 0)
-            corners.AddRange([AtBed(face + (way * broken), from), AtBed(face, from + broken), AtBed(face, to - broken), AtBed(face + (way * broken), to)]);
-        else
-            corners.AddRange([AtBed(face, from), AtBed(face, to)]);
+        if (broken.Below > 0)
+            corners.Add(AtBed(face + (way * broken.Below), from));
+        corners.AddRange([AtBed(face, from + broken.Below), AtBed(face, to - broken.Above)]);
+        if (broken.Above > 0)
+            corners.Add(AtBed(face + (way * broken.Above), to));
         corners.Add(AtBed(far, to));
         List<Edge> loop = [];
         for (int i = 0; i + 1 < corners.Count; i++)
