@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using LeverDraw.Geometry;
 using LeverDraw.Parts.AdjustingLever;
 using LeverDraw.Parts.AdjustingLever.Sheets;
 using LeverDraw.Parts.PivotPin;
@@ -34,11 +35,19 @@ public static class VariantTable
 
     private static IEnumerable<ComparedRow> Sizes(ImmutableArray<LeverVariant> variants)
     {
+        // Where one of them leaves it to the crotch, it is compared as it comes out. A concave shoulder's end is its radius's affair.
+        bool shouldersFollow = variants.All(v => v.Lever.Fork.Shoulder is LineEdge) && variants.Any(v => ComparedValue.Of(LeverFields.ShoulderEnd, v.Profile.Values) is null);
         // What a lever's profile repeats of its pin is no difference of the levers: hole.pin says which pin, and its own rows what it is.
-        foreach (FieldSpec field in (ImmutableArray<FieldSpec>)[.. LeverFields.All.Where(f => f != LeverFields.HolePinDiameter && f != LeverFields.HolePinTaper), CommonFields.Material, CommonFields.Process, CommonFields.Finish])
+        IEnumerable<FieldSpec> own = LeverFields.All.Where(f => f != LeverFields.HolePinDiameter && f != LeverFields.HolePinTaper && !(shouldersFollow && f == LeverFields.ShoulderEnd));
+        foreach (FieldSpec field in (ImmutableArray<FieldSpec>)[.. own, CommonFields.Material, CommonFields.Process, CommonFields.Finish])
             yield return Of(field, [.. variants.Select(v => ComparedValue.Of(field, v.Profile.Values))]);
-        yield return Derived("head.over_faces", Matter.Fit, "stands between the frog's lugs, bosses counted", v => v.Lever.Hole.HalfLength * 2);
+        // Without bosses the head's own width says it.
+        if (variants.Any(v => v.Lever.Boss is not null))
+            yield return Derived("head.over_faces", Matter.Fit, "stands between the frog's lugs, bosses counted", v => v.Lever.Hole.HalfLength * 2);
         yield return Derived(LeverArmAnnotations.PadShift, Matter.Fit, "pads beside the upright through the pivot, where the nut's groove has to be", v => Length.FromMillimetres(v.Lever.Side.PadShift));
+        yield return Derived("fork.gap_top", Matter.Strength, "metal between hole and gap", v => Length.FromMillimetres(-v.Lever.Fork.GapTop));
+        if (shouldersFollow)
+            yield return Derived(LeverFields.ShoulderEnd.Name, Matter.Look, "shape only", v => Length.FromMillimetres(-v.Lever.Fork.ShoulderCorner.Y));
         yield return Derived("fork.outside", Matter.Look, "has to clear the frog's pocket", v => v.Lever.Sizes[LeverFields.ForkGap].Nominal + (v.Lever.Sizes[LeverFields.ArmWidth].Nominal * 2));
         // A pin that only some have is no difference of the variants, but of what was asked for.
         if (variants.Any(v => v.Pin is null))

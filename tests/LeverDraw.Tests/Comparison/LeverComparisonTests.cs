@@ -1,8 +1,10 @@
+using System.Collections.Immutable;
 using LeverDraw.Comparison;
 using LeverDraw.Geometry;
 using LeverDraw.Parts;
 using LeverDraw.Parts.AdjustingLever;
 using LeverDraw.Tests.Support;
+using LeverDraw.Units;
 
 namespace LeverDraw.Tests.Comparison;
 
@@ -121,6 +123,19 @@ public sealed class LeverComparisonTests
         // The bosses of the early lever are gone in the middle one: 9.5 + 2 · 0.5 against 9.5.
         Assert.Contains("boss.sides", listed);
         Assert.Contains("head.over_faces", listed);
+    }
+
+    /// <summary>Levels that follow from other sizes are seen in the overlay, so the table has them. Invented levers: the head's half height and the web of 1 under it, 3.75 + 1 and 4.75 + 1; below that the crotch's radius, 5 and 6.5.</summary>
+    [Fact]
+    public void Sizes_OfTheFork_HaveItsLevelsAsTheSheetsDo()
+    {
+        ImmutableArray<ComparedRow> rows = OverlayPairs.Compare("smallest", "middle").Sizes;
+        Assert.Equal(["4.75", "5.75"], ValueText.Of(rows.Single(r => r.Name == "fork.gap_top"), LengthUnit.Millimetre));
+        Assert.Equal(["9.75", "12.25"], ValueText.Of(rows.Single(r => r.Name == "fork.shoulder_end"), LengthUnit.Millimetre));
+        // Neither has bosses: the head's width says what stands between the lugs.
+        Assert.DoesNotContain(rows, r => r.Name == "head.over_faces");
+        // A concave shoulder ends where its radius takes it.
+        Assert.DoesNotContain(OverlayPairs.Compare("middle", "rare").Sizes, r => r.Name == "fork.shoulder_end");
     }
 
     /// <summary>Play of the eras with their pins, trade notes 6.1: 0.04, 0.08, 0.23, 0.14.</summary>

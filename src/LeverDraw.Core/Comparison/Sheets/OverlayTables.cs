@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using LeverDraw.Drafting.Plotting;
 using LeverDraw.Drafting.Sheets;
+using LeverDraw.Parts.AdjustingLever;
 using LeverDraw.Profiles;
 using LeverDraw.Units;
 
@@ -54,10 +55,11 @@ internal static class OverlayTables
         return letter + ": " + variant.ShortName.ToUpperInvariant() + (number.Length > 0 ? ", " + number : string.Empty);
     }
 
+    /// <summary>Without the arms' sagitta, which lies inside the metal: how far the pads stand aside follows from it and can be measured.</summary>
     private static SheetTable Differences(LeverComparison c, ShownUnits units) => new(
         "WHERE THEY DIFFER",
         [new TableColumn("SIZE, " + units.Words()), new TableColumn("A", 1), new TableColumn("B", 1), new TableColumn("Δ mm", 1), new TableColumn("Δ in", 1), new TableColumn("CHANGES")],
-        [.. c.Sizes.Select(r => (ImmutableArray<string>)
+        [.. c.Sizes.Where(r => r.Name != LeverFields.ArmSagitta.Name).Select(r => (ImmutableArray<string>)
         [
             LetteredName.Of(r.Name), .. Values(r, units).Select(Lettered), Delta(r, LengthUnit.Millimetre, units), r.Delta is null ? string.Empty : Delta(r, LengthUnit.Inch, units),
             r.Matters!.Value.ToString().ToUpperInvariant(),

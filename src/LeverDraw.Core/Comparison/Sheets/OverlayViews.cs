@@ -95,13 +95,18 @@ internal static class OverlayViews
             yield return (new(-d.At.X, d.At.Y), new(-d.Nearest.X, d.Nearest.Y));
     }
 
-    private static LeaderNote Note(string view, Deviation deviation, string letter, ImmutableArray<(Point2D At, Point2D Nearest)> places, DimensionText text) =>
-        new(
+    private static LeaderNote Note(string view, Deviation deviation, string letter, ImmutableArray<(Point2D At, Point2D Nearest)> places, DimensionText text)
+    {
+        // From where neither has metal, so that the arrow comes across no outline.
+        ImmutableArray<LineEdge> spans = [.. places.Select(p => deviation.Outside ? new LineEdge(p.At, p.Nearest) : new LineEdge(p.Nearest, p.At))];
+        return new(
             view + ".distance." + letter,
             deviation.Distance.Millimetres,
             Label.Of(text.Number(deviation.Shown), letter + (deviation.Outside ? " OUTSIDE" : " INSIDE")),
-            [.. places.Select(p => p.At)])
+            [.. spans.Select(s => s.Start)])
         {
-            Lines = [.. places.Select(p => new LineEdge(p.At, p.Nearest))],
+            Lines = spans,
+            Outward = [.. spans.Select(s => (s.Start - s.End).Unit())],
         };
+    }
 }

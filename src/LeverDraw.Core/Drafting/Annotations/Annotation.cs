@@ -104,7 +104,7 @@ public sealed record LeaderNote(string Name, double Value, Label Label, Immutabl
     /// <summary>For each target the way off its line, length one, near which a leader had better come; none when all ways are alike.</summary>
     public ImmutableArray<Vector2D> Outward { get; init; } = [];
 
-    /// <summary>For each target a line that is drawn with the leader to it, such as the distance it speaks of; none when there is no such line.</summary>
+    /// <summary>For each target a line that is drawn with the leader, from its tip to a dot, such as the distance it speaks of; none when there is no such line.</summary>
     public ImmutableArray<LineEdge> Lines { get; init; } = [];
 
     /// <summary>From this target on they are for want of better: a leader goes there where the ones before have no good place.</summary>

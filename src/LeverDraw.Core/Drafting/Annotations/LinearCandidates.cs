@@ -81,7 +81,10 @@ internal static class LinearCandidates
         // In a detail the part is large: a line on it would lie along its outline.
         double Across(double level) => !context.IsOutlineBetween(frame.At(frame.From, level), frame.At(frame.To, level)) ? 0 : context.Circle is null ? AcrossPart : PlacingCosts.Broken;
 
-        void Add(double level, double cost) => frame.AddTextPlaces(level, cost + (square && context.Circle is { } circle && (IsAt(circle, level, u) || IsOn(circle, frame.At(frame.From, level), style) || IsOn(circle, frame.At(frame.To, level), style)) ? AtCircle : 0));
+        void Add(double level, double cost) => frame.AddTextPlaces(level, cost + (square && (AtOwnCircle(level) || context.Circles.Any(c => Grazes(c, level, frame, u))) ? AtCircle : 0));
+
+        bool AtOwnCircle(double level) =>
+            context.Circle is { } circle && (IsAt(circle, level, u) || IsOn(circle, frame.At(frame.From, level), style) || IsOn(circle, frame.At(frame.To, level), style));
     }
 
     /// <summary>Within a sixth of its radius inside the circle, or 2 mm outside it.</summary>
@@ -89,6 +92,14 @@ internal static class LinearCandidates
     {
         double beyond = Math.Abs(level - u.Left.Dot(circle.Centre - Point2D.Origin)) - circle.Radius;
         return beyond > -circle.Radius / 6 && beyond < 2;
+    }
+
+    /// <summary>The dimension line runs along a circle where that turns, nearer than an arrowhead is wide: the two would merge.</summary>
+    private static bool Grazes(ArcEdge circle, double level, LinearFrame frame, Vector2D u)
+    {
+        const double Beside = 1.2;
+        Vector2D centre = circle.Centre - Point2D.Origin;
+        return Math.Abs(Math.Abs(level - u.Left.Dot(centre)) - circle.Radius) < Beside && u.Dot(centre) is var turn && turn > frame.From - Beside && turn < frame.To + Beside;
     }
 
     /// <summary>An arrow at a point lies on it.</summary>

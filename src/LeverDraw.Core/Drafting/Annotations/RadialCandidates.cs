@@ -108,8 +108,8 @@ internal static class RadialCandidates
             {
                 Vector2D direction = Vector2D.FromAngle(degrees * Math.PI / 180);
                 double askew = outward is { } off ? 1 - off.Dot(direction) : 0;
-                // On its own line, that one would vanish under it.
-                double over = note.Lines.IsEmpty || direction.Dot(context.ToBlock.Apply(note.Lines[i].To - note.Lines[i].From).Unit()) < 0.9 ? 0 : PlacingCosts.BesideExtension;
+                // On its own line, or in line with it, the two would read as one.
+                double over = note.Lines.IsEmpty || Math.Abs(direction.Dot(context.ToBlock.Apply(note.Lines[i].To - note.Lines[i].From).Unit())) < 0.9 ? 0 : PlacingCosts.BesideExtension;
                 if (grain is { } along && Math.Abs(along.Cross(direction)) < PlacingCosts.AlongLiningSine)
                     over += PlacingCosts.AlongLining;
                 leaders.Add(tip, direction, order + over + (PlacingCosts.LeaderAskew * askew), (askew > Flat ? PlacingCosts.SeenThroughPart : 0) + (i < note.SecondBest ? 0 : PlacingCosts.SecondBest));
@@ -119,11 +119,15 @@ internal static class RadialCandidates
 
         return new LeaderPlaces(leaders, context.Labels.Plain(note.Label, context.Style), context.Style, (leader, ray) => new AnnotationInk(
             [
-                .. note.Lines.IsEmpty ? [] : new[] { new PlotStroke(LineRole.Dimension, note.Lines[ray / LeaderDegrees.Length].Transformed(context.ToBlock), null, context.View) },
+                .. note.Lines.IsEmpty ? [] : Span((LineEdge)note.Lines[ray / LeaderDegrees.Length].Transformed(context.ToBlock), context),
                 .. leader.Ink(id, context.View, note.OnFace),
             ],
             new PlotDimension(id, note.Name, PlotDimensionKind.Note, context.View, [leaders.Rays[ray].Tip], 0, note.Value, note.Label.ToString(), leader.TextMiddle, note.Label.Decimals)));
     }
+
+    /// <summary>The line a note speaks of, from the leader's tip to a dot, by which it can be told from lining and axes.</summary>
+    private static IEnumerable<PlotItem> Span(LineEdge line, PlacingContext context) =>
+        [new PlotStroke(LineRole.Dimension, line, null, context.View), Arrowhead.Dot(line.End, context.Style, null, context.View)];
 
     /// <summary>Directions from the centre in which the leader may leave: along the drawn arcs, or all round with the diagonals first. Each with the length of its arc on paper and its share along it.</summary>
     private static IEnumerable<(double Turn, double Arc, double Place)> Turns(DiameterDimension dimension, PlacingContext context)

@@ -138,7 +138,9 @@ public sealed class OverlaySheetTests
                 PlotDimension note = sheet.Dimensions.Single(d => d.Name == view + ".distance." + letter);
                 // The fork view is symmetric: there the leader may take the same place on the other side.
                 Transform2D toPaper = sheet.Views.Single(v => v.Id == view).ToPaper;
-                Point2D[] places = view == "fork" ? [far.At, new Point2D(-far.At.X, far.At.Y)] : [far.At];
+                // From where there is no metal: the other's outline, when the place lies within it.
+                Point2D tip = far.Outside ? far.At : far.Nearest;
+                Point2D[] places = view == "fork" ? [tip, new Point2D(-tip.X, tip.Y)] : [tip];
                 Assert.Equal(0, places.Min(p => toPaper.Apply(p).DistanceTo(note.Points[0])), 1e-9);
                 Assert.Equal(far.Distance.Millimetres, note.Value);
             }

@@ -71,7 +71,7 @@ internal static class LeverArmAnnotations
         {
             OnlyOutside = true,
             // Below the pads stands the mould's joint on the foundry's sheets.
-            Better = noted ? DimensionSides.Both : DimensionSides.Left,
+            Sides = noted ? DimensionSides.Both : DimensionSides.Left,
         };
         // Of a face, where a gauge can be laid; an arrow on the mid-line would have the face through it.
         ArcEdge hollow = ArcsOf(side.ArmFaceRight, side.ArmFaceLeft).MinBy(a => a.Radius)!;
