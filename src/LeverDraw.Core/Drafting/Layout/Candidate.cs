@@ -64,7 +64,7 @@ public sealed class Candidate
     internal double BlemishIn(ViewField field)
     {
         if (double.IsNaN(_seen))
-            _seen = Blemish + field.SeenCostOf(Strokes, Heads);
+            _seen = Blemish + field.SeenCostOf(Texts, Strokes, Heads);
         return _seen;
     }
 }

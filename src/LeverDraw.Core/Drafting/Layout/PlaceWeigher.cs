@@ -143,7 +143,7 @@ internal sealed class PlaceWeigher(ViewField field, Sprawl sprawl, Candidate?[] 
     private double Blemish(PlaceSet set, int rank, ref PlaceFindings found)
     {
         if (double.IsNaN(found.Blemish))
-            found.Blemish = set.BlemishAt(rank) + field.SeenCostOf(Shape.Strokes, Shape.Heads);
+            found.Blemish = set.BlemishAt(rank) + field.SeenCostOf(Shape.Texts, Shape.Strokes, Shape.Heads);
         return found.Blemish;
     }
 

@@ -130,6 +130,12 @@ internal static class PlacingCosts
     /// <summary>Beyond the clearance that is a hard rule, millimetres.</summary>
     public const double ComfortableDistance = 1;
 
+    /// <summary>Lettering nearer to a centre line or another narrow line than <see cref="ComfortableFromLight"/>, where the view settles.</summary>
+    public const double CloseToLight = 8;
+
+    /// <summary>Beyond the clearance that is a hard rule, millimetres.</summary>
+    public const double ComfortableFromLight = 0.4;
+
     /// <summary>A leader that crosses an outline.</summary>
     public const double LeaderOverFeature = 32;
 

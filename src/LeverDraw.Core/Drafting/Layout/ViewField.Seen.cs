@@ -6,10 +6,39 @@ namespace LeverDraw.Drafting.Layout;
 /// <content>What is asked only while a drawn view settles: whether a leader is seen, and seen to mean what it points at.</content>
 public sealed partial class ViewField
 {
-    /// <summary>What a place costs besides among the view's own ink, where the view settles: its leaders' lines, and the tip of a leader's arrow.</summary>
+    /// <summary>What a place costs besides among the view's own ink, where the view settles: its lettering, its leaders' lines, and the tip of a leader's arrow.</summary>
     /// <param name="heads">The backs of its arrowheads.</param>
-    internal double SeenCostOf(ReadOnlySpan<Stroke> strokes, ReadOnlySpan<Stroke> heads) =>
-        SeenCostOf(strokes) + (HeadBlemish.IsLeader(strokes) ? TipCostOf(heads) : 0);
+    internal double SeenCostOf(ReadOnlySpan<OrientedBox> texts, ReadOnlySpan<Stroke> strokes, ReadOnlySpan<Stroke> heads) =>
+        SeenCostOf(texts) + SeenCostOf(strokes) + (HeadBlemish.IsLeader(strokes) ? TipCostOf(heads) : 0);
+
+    /// <summary>What lettering costs besides where the view settles: close beside a narrow line a dash or a dot of that seems to belong to it.</summary>
+    internal double SeenCostOf(ReadOnlySpan<OrientedBox> texts)
+    {
+        double cost = 0;
+        foreach (ref readonly OrientedBox text in texts)
+        {
+            OrientedBox round = text.Inflated(PlacingCosts.ComfortableFromLight);
+            if (round.Bounds.Overlaps(_reach) && IsNearLight(round))
+                cost += PlacingCosts.CloseToLight;
+        }
+
+        return cost;
+    }
+
+    private bool IsNearLight(in OrientedBox round)
+    {
+        StrokeGrid.Walk near = _ink.In(round.Bounds);
+        while (near.Next())
+        {
+            foreach (int i in near.Cell)
+            {
+                if (_ink[i].Kind == StrokeKind.Light && round.Meets(_ink[i].A, _ink[i].B))
+                    return true;
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>What leaders cost besides among the view's own ink, where the view settles: outlines crossed, or touched by a shoulder's end or the knee before it, and section lines at a slant that hides the leader among them.</summary>
     internal double SeenCostOf(ReadOnlySpan<Stroke> strokes)
