@@ -44,7 +44,7 @@ internal static class CommonNotes
             return "";
         double upper = shape.Side.FlankUpper.Length, lower = shape.Side.FlankLower.Length;
         Length from = Length.FromMillimetres(Math.Round(Math.Min(upper, lower), 1)), to = Length.FromMillimetres(Math.Round(Math.Max(upper, lower), 1));
-        return "; TONGUE'S FULL " + (from == to ? text.Number(from) : text.Within(from, to)) + " FROM NOSE'S ROUND";
+        return "; TONGUE'S FULL FOR " + (from == to ? text.Number(from) : text.Within(from, to)) + " FROM NOSE'S ROUND";
     }
 
     public static string Draft(FoundryState state, PatternDraft draft)

@@ -35,8 +35,8 @@ public sealed class FoundryNoteSourcesTests
 
     /// <summary>The slope by which the tongue's stock ends has no size: both sheets say how far it is full. On the middle lever the flank's stock is full over the tongue's thickness, 4 mm and 64/63 of it as pattern; a bulb's neck has none.</summary>
     [Theory]
-    [InlineData("middle", "casting", "TONGUE'S FULL 4 FROM NOSE'S ROUND")]
-    [InlineData("middle", "pattern", "TONGUE'S FULL 4.1 FROM NOSE'S ROUND")]
+    [InlineData("middle", "casting", "TONGUE'S FULL FOR 4 FROM NOSE'S ROUND")]
+    [InlineData("middle", "pattern", "TONGUE'S FULL FOR 4.1 FROM NOSE'S ROUND")]
     [InlineData("rare", "casting", null)]
     [InlineData("rare", "pattern", null)]
     public void Tongue_SaysWhereItsStockRunsOut(string lever, string sheet, string? words)
