@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using LeverDraw.Drafting;
 using LeverDraw.Drafting.Annotations;
 using LeverDraw.Drafting.Layout;
@@ -42,6 +43,21 @@ public class OtherEdgeTests
         Assert.Equal(40, solid - hollow, 9);
 
         double Cheapest(LinearDimension dimension, Stroke[] strokes) => Places(dimension, strokes).All().Where(c => c.Strokes[0].A.X is > -10 and < 10).Min(c => c.Cost);
+    }
+
+    // The first tier stands at 10 and style's first distance; a circle round a detail that turns just there would merge with it, one that turns beyond the line's ends not.
+    [Theory]
+    [InlineData(0, 18)]
+    [InlineData(60, 0)]
+    public void DimensionLine_AlongADetailsCircle_IsDearer(double height, double dearer)
+    {
+        double tier = 10 + DraftingStyle.Small.FirstTier;
+        var circle = ArcEdge.FullCircle(new Point2D(tier - 5.5, height), 6);
+        Assert.Equal(dearer, AtTier([circle]) - AtTier([]), 9);
+
+        double AtTier(ImmutableArray<ArcEdge> circles) =>
+            LinearCandidates.For(Height, "d", new PlacingContext("v", Transform2D.Identity, new Box2D(-10, -20, 10, 20), DraftingStyle.Small) { Circles = circles })
+                .All().Where(c => Math.Abs(c.Strokes[0].A.X - tier) < 1e-9).Min(c => c.Cost);
     }
 
     /// <summary>The solver drops a place by it before its lettering is worked out.</summary>

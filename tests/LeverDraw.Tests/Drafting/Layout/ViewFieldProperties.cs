@@ -60,6 +60,17 @@ public class ViewFieldProperties
         Assert.Equal(PlacingCosts.SeenOverFeature + PlacingCosts.ThroughCorner, field.SeenCostOf([new Stroke(new Point2D(18, -5), new Point2D(20, 5), StrokeKind.Leader)]));
     }
 
+    // A number 2 high and 6 wide, its lower side at y − 1, over a level narrow line; an outline has its own price, at every stage.
+    [Theory]
+    [InlineData(1.3, PlacingCosts.CloseToLight)]
+    [InlineData(1.5, 0)]
+    public void SeenCostOf_LetteringBesideANarrowLine_CostsWhereItIsClose(double y, double cost)
+    {
+        OrientedBox number = new(new Point2D(10, y), 3, 1, 0);
+        Assert.Equal(cost, new ViewField([new Stroke(new Point2D(0, 0), new Point2D(20, 0), StrokeKind.Light)]).SeenCostOf([number]));
+        Assert.Equal(0, new ViewField([new Stroke(new Point2D(0, 0), new Point2D(20, 0), StrokeKind.Feature)]).SeenCostOf([number]));
+    }
+
     // An arrow from below to (x, 0) on a level outline, on which an upright one ends at (10, 0) and a centre line crosses at (20, 0).
     [Theory]
     [InlineData(5, 0)]
