@@ -5,7 +5,7 @@ using LeverDraw.Geometry;
 
 namespace LeverDraw.Tests.Drafting.Annotations;
 
-/// <summary>Where a mould's joint and a detail's letter may stand (common practice, no source).</summary>
+/// <summary>Where a mould's joint and a detail's letter may stand, and from where a radius is pointed at (common practice, no source).</summary>
 public class MarkPlacesTests
 {
     private static readonly DraftingStyle Style = DraftingStyle.Small;
@@ -33,5 +33,17 @@ public class MarkPlacesTests
         Contour elsewhere = part.Transformed(Transform2D.Move(100, 100));
         Assert.True(Cheapest(elsewhere) is { X: > 0, Y: > 0 });
         Assert.False(Cheapest(part) is { X: > 0, Y: > 0 });
+    }
+
+    // A pad's crown: from inside the arrow would come through the whole pad.
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void Radius_OnlyFromOutside_HasNoArrowFromTheCentresSide(bool only)
+    {
+        var arc = new ArcEdge(Point2D.Origin, 20, -0.3, 0.6);
+        var radius = new RadiusDimension("r", 20, Label.Of("R20"), [arc]) { MaterialAtCentre = true, OnlyFromOutside = only };
+        bool inside = RadialCandidates.For(radius, "d", Context).All().Any(c => Point2D.Lerp(c.Heads[0].A, c.Heads[0].B, 0.5).DistanceTo(arc.Centre) < arc.Radius);
+        Assert.Equal(!only, inside);
     }
 }

@@ -74,6 +74,16 @@ public class PairBlemishTests
     public void Between_LeadersShoulderAndLettering_CostsWhereItSeemsToBelongToIt(StrokeKind kind, double x, double y, double toX, double toY, double cost) =>
         AssertBothWays(cost, OnShoulder(OrientedBox.FromCorner(Point2D.Origin, 12, 5, 0)), Lined(kind, x, y, toX, toY));
 
+    // A mark's words from (0, 0) to (12, 5), its own stroke far away: under another's shoulder they look like one more line of that label, so from 2 mm on.
+    [Theory]
+    [InlineData(6.8, PlacingCosts.Underlined)]
+    [InlineData(7.2, 0)]
+    public void Between_LeadersShoulderAndAMarksWords_CostsFartherOff(double y, double cost)
+    {
+        Candidate mark = new([OrientedBox.FromCorner(Point2D.Origin, 12, 5, 0)], [new Stroke(new Point2D(100, 100), new Point2D(110, 100), StrokeKind.Mark)], 0, () => new AnnotationInk([], null));
+        AssertBothWays(cost, mark, Lined(StrokeKind.Leader, 0, y, 12, y));
+    }
+
     // A letter by itself from (0, 0) to (3, 5): within 2 of a line it seems to be meant by it.
     [Theory]
     [InlineData(StrokeKind.ExtensionLine, 4, 2, 9, 7, PlacingCosts.LetterAtLine)]
