@@ -9,6 +9,9 @@ internal static class SectionEndCandidates
 {
     private const double ThickLength = 4;
 
+    /// <summary>From the feature, millimetres: past the tiers of a large view on large paper.</summary>
+    private const double Farthest = 84;
+
     public static PlaceSet For(SectionEnd end, PlacingContext context)
     {
         DraftingStyle style = context.Style;
@@ -17,7 +20,7 @@ internal static class SectionEndCandidates
         Point2D at = context.ToBlock.Apply(end.At);
         var letter = new CentredWord(end.Letter, style.CaptionLettering, style);
         var all = new List<Candidate>();
-        for (double away = 3; away < 60; away += 2)
+        for (double away = 3; away < Farthest; away += 2)
         {
             Point2D near = at + (outward * away);
             Point2D far = near + (outward * ThickLength);

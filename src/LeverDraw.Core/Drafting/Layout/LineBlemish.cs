@@ -8,6 +8,9 @@ internal static class LineBlemish
     /// <summary>Nearer than this, end to end, a leader's shoulder and a dimension line in one line read as one, millimetres.</summary>
     private const double CarriesOn = 8;
 
+    /// <summary>Off each other by less, a shoulder and a dimension line look like one drawn askew, millimetres.</summary>
+    private const double NearlyInLine = 1.4;
+
     /// <summary>Off each other by less, lines at one slant are in one line, millimetres.</summary>
     private const double InOneLine = 0.4;
 
@@ -84,6 +87,6 @@ internal static class LineBlemish
     {
         Vector2D along = (a.B - a.A).Unit();
         Vector2D from = b.A - a.A, to = b.B - a.A;
-        return Math.Abs(along.Cross(from)) < PlacingCosts.Touching && Math.Abs(along.Cross(to)) < PlacingCosts.Touching;
+        return Math.Abs(along.Cross(from)) < NearlyInLine && Math.Abs(along.Cross(to)) < NearlyInLine;
     }
 }
