@@ -52,7 +52,7 @@ public static class TableStyle
         return Checked<SheetContent>.Good(LabelledSizes.Relabelled(first, labels) with
         {
             Kind = first.Kind + "-table",
-            Notes = Notes(variants),
+            Notes = Notes(variants, rows.Any(r => r.Contains(None))),
             Title = TitleOf(variants),
             Tables = [.. OwnTables(variants), .. Blocks(variants, unit, rows.ToImmutable())],
         });
@@ -113,13 +113,14 @@ public static class TableStyle
     }
 
     /// <summary>Notes of all variants once, then the others in the order of the variants, each under the names of those that have it.</summary>
-    private static ImmutableArray<string> Notes(ImmutableArray<TableVariant> variants)
+    /// <param name="someLack">A variant lacks something that the drawn one has, so that its size is a dash.</param>
+    private static ImmutableArray<string> Notes(ImmutableArray<TableVariant> variants, bool someLack)
     {
         var common = variants[0].Content.Notes.Where(n => variants.All(v => v.Content.Notes.Contains(n))).ToHashSet(StringComparer.Ordinal);
         // Every sheet's last note is for safety; it stays the last.
         string[] last = [.. variants[0].Content.Notes.TakeLast(1).Where(common.Contains)];
         // Lettered sizes of the drawn variant only are drawn to scale.
-        string[] about = variants.Length > 1 ? ["LETTERED SIZES ARE IN THE TABLE; " + variants[0].Name + " IS DRAWN TO SCALE."] : [];
+        string[] about = variants.Length > 1 ? ["LETTERED SIZES ARE IN THE TABLE" + (someLack ? ", " + None + " WHERE THERE IS NOTHING TO SIZE; " : "; ") + variants[0].Name + " IS DRAWN TO SCALE."] : [];
         return
         [
             .. about,

@@ -64,6 +64,7 @@ public class TableStyleTests
         SheetTable tools = Assert.Single(content.Tables, t => t.Title.StartsWith("TOOLS", StringComparison.Ordinal));
         Assert.Equal("FOR", tools.Columns[0].Head);
         Assert.Equal(["TC-P-01", "", "TC-P-02", ""], tools.Rows.Select(r => r[0]));
+        Assert.Equal("LETTERED SIZES ARE IN THE TABLE; TC-P-01 IS DRAWN TO SCALE.", content.Notes[0]);
         Assert.Equal(SheetMaker.Content("pins/early", A3).Tables.Concat(SheetMaker.Content("pins/middle", A3).Tables).SelectMany(t => t.Rows).Select(r => string.Join('|', r)), tools.Rows.Select(r => string.Join('|', r.Skip(1))));
     }
 
@@ -99,6 +100,7 @@ public class TableStyleTests
         Assert.All(content.Tables, t => Assert.Equal(["", "SIZE, mm", "TC-L-04", "TC-L-03"], t.Columns.Select(c => c.Head)));
         Assert.Contains(rows, r => r is [_, "ARMS, WIDTH", "2× 4.2", "2× 5"]);
         Assert.Contains(rows, r => r is [_, "MARK, MIDDLE FROM AXIS", "11.3", "–"]);
+        Assert.Equal("LETTERED SIZES ARE IN THE TABLE, – WHERE THERE IS NOTHING TO SIZE; TC-L-04 IS DRAWN TO SCALE.", content.Notes[0]);
         Assert.DoesNotContain(rows, r => r[1] is "PADS, CROWN RADIUS" or "TONGUE, SWEEP");
         Assert.Contains(content.Views.SelectMany(v => v.Annotations), a => a.Name == "pads.crown_radius" && a.Label.ToString() == "4× R5");
         string[] letters = [.. rows.Select(r => r[0]).Where(l => l.Length > 0)];
