@@ -28,9 +28,10 @@ public static class Arrowhead
 
     internal static Point2D Tip(in Stroke back) => Point2D.Lerp(back.A, back.B, 0.5) + Pointing(back);
 
-    public static PlotFill Dot(Point2D at, DraftingStyle style, string? owner, string view)
+    /// <param name="least">Its radius, millimetres, where it must be told from an outline it lies on.</param>
+    public static PlotFill Dot(Point2D at, DraftingStyle style, string? owner, string view, double least = 0)
     {
-        double r = style.ArrowLength / 6;
+        double r = Math.Max(least, style.ArrowLength / 6);
         return new PlotFill(LineRole.Dimension, [.. Enumerable.Range(0, 12).Select(i => at + (Vector2D.FromAngle(i * Math.PI / 6) * r))], owner, view);
     }
 }

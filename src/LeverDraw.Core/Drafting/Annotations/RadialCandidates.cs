@@ -127,7 +127,7 @@ internal static class RadialCandidates
 
     /// <summary>The line a note speaks of, from the leader's tip to a dot, by which it can be told from lining and axes.</summary>
     private static IEnumerable<PlotItem> Span(LineEdge line, PlacingContext context) =>
-        [new PlotStroke(LineRole.Dimension, line, null, context.View), Arrowhead.Dot(line.End, context.Style, null, context.View)];
+        [new PlotStroke(LineRole.Dimension, line, null, context.View), Arrowhead.Dot(line.End, context.Style, null, context.View, least: 0.6)];
 
     /// <summary>Directions from the centre in which the leader may leave: along the drawn arcs, or all round with the diagonals first. Each with the length of its arc on paper and its share along it.</summary>
     private static IEnumerable<(double Turn, double Arc, double Place)> Turns(DiameterDimension dimension, PlacingContext context)

@@ -61,4 +61,22 @@ internal static class LetterBlemish
 
         return false;
     }
+
+    /// <summary>Lettering close beside another's dimension line: legible, but squeezed in, and a glance takes it for that one's.</summary>
+    public static bool IsBeside(ReadOnlySpan<Stroke> lines, ReadOnlySpan<OrientedBox> texts)
+    {
+        const double Near = 0.6;
+        foreach (ref readonly Stroke line in lines)
+        {
+            if (line.Kind != StrokeKind.DimensionLine)
+                continue;
+            foreach (ref readonly OrientedBox text in texts)
+            {
+                if (text.Bounds.Inflated(Near).Overlaps(line.Bounds) && text.Inflated(Near).Meets(line.A, line.B))
+                    return true;
+            }
+        }
+
+        return false;
+    }
 }

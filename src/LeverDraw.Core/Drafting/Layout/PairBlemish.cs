@@ -36,6 +36,8 @@ internal static class PairBlemish
             cost += PlacingCosts.Underlined;
         if (LetterBlemish.IsAt(strokes, b.Strokes, b.Texts) || LetterBlemish.IsAt(b.Strokes, strokes, texts))
             cost += PlacingCosts.LetterAtLine;
+        if (LetterBlemish.IsBeside(strokes, b.Texts) || LetterBlemish.IsBeside(b.Strokes, texts))
+            cost += PlacingCosts.BesideDimension;
         return cost + (HeadBlemish.Through(heads, b.Strokes, HeadBlemish.IsLeader(strokes)) + HeadBlemish.Through(b.Heads, strokes, HeadBlemish.IsLeader(b.Strokes)) + LineBlemish.Between(strokes, b));
     }
 }

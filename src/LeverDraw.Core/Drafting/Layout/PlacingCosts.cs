@@ -82,6 +82,9 @@ internal static class PlacingCosts
     /// <summary>A leader's shoulder close along another's lettering, sign or frame, where the view settles.</summary>
     public const double Underlined = 24;
 
+    /// <summary>Lettering close beside another's dimension line, where the view settles.</summary>
+    public const double BesideDimension = 4;
+
     /// <summary>Nearer than this a leader touches another's line, millimetres: some three widths of the line.</summary>
     public const double Touching = 0.9;
 

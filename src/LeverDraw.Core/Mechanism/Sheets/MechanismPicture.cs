@@ -60,7 +60,7 @@ internal sealed class MechanismPicture
     {
         Gap.Groove => [AtRim(-1), AtRim(1)],
         Gap.Slot => [new SurfacePoint(AtBed(-TongueBack.Reach - (_gaps.Slot / 2), (0.1 * _frame.SlotBottom) + (0.9 * _frame.SlotTop)), _frame.Up)],
-        Gap.Pivot => [.. new double[] { 0, -40, 40, -80, 80 }.Select(degrees => OnWall(degrees * Math.PI / 180))],
+        Gap.Pivot => [.. new double[] { 0, -20, 20, -40, 40, -60, 60, -80, 80 }.Select(degrees => OnWall(degrees * Math.PI / 180))],
         _ => [AtStud(1), AtStud(-1)],
     };
 
@@ -78,7 +78,7 @@ internal sealed class MechanismPicture
             [
                 ("IRON", [AtBed(front, iron), AtBed(back, iron)], _frame.Bed),
                 ("CAP IRON", [AtBed(back, cap), AtBed(front, cap)], _frame.Bed),
-                ("NUT", [new Point2D(knob, -_frame.StudDistance - up), new Point2D(knob, -_frame.StudDistance + up)], SlotFrame.Stud),
+                ("NUT", [.. new double[] { 0, -1.5, 1.5 }.SelectMany(aside => new double[] { -up, up }.Select(height => new Point2D(knob + aside, height - _frame.StudDistance)))], SlotFrame.Stud),
             ];
         }
     }

@@ -46,7 +46,8 @@ public class PairBlemishTests
     [InlineData(3, 0.3, 3, 5, PlacingCosts.Touches)]
     [InlineData(12, 0, 10.2, 0, PlacingCosts.Touches + PlacingCosts.CarriedOn)]
     [InlineData(20, 0.3, 16, 0.3, PlacingCosts.CarriedOn)]
-    [InlineData(20, 1, 16, 1, 0)]
+    [InlineData(20, 1, 16, 1, PlacingCosts.CarriedOn)]
+    [InlineData(20, 1.5, 16, 1.5, 0)]
     [InlineData(24, 0, 19, 0, 0)]
     [InlineData(16, 0.3, 16, 5, 0)]
     [InlineData(3, -1, 3, 5, PlacingCosts.SeenAcross)]
@@ -70,7 +71,7 @@ public class PairBlemishTests
     [InlineData(StrokeKind.Leader, 0, 6.5, 12, 6.5, 0)]
     [InlineData(StrokeKind.Leader, 8, 5.6, 20, 5.6, 0)]
     [InlineData(StrokeKind.Leader, 0, 5.6, 12, 6.4, 0)]
-    [InlineData(StrokeKind.DimensionLine, 0, 5.6, 12, 5.6, 0)]
+    [InlineData(StrokeKind.DimensionLine, 0, 5.7, 12, 5.7, 0)]
     public void Between_LeadersShoulderAndLettering_CostsWhereItSeemsToBelongToIt(StrokeKind kind, double x, double y, double toX, double toY, double cost) =>
         AssertBothWays(cost, OnShoulder(OrientedBox.FromCorner(Point2D.Origin, 12, 5, 0)), Lined(kind, x, y, toX, toY));
 
@@ -83,6 +84,14 @@ public class PairBlemishTests
         Candidate mark = new([OrientedBox.FromCorner(Point2D.Origin, 12, 5, 0)], [new Stroke(new Point2D(100, 100), new Point2D(110, 100), StrokeKind.Mark)], 0, () => new AnnotationInk([], null));
         AssertBothWays(cost, mark, Lined(StrokeKind.Leader, 0, y, 12, y));
     }
+
+    // Lettering from (0, 0) to (12, 5), an upright line at its right end; extension lines stand beside their own numbers everywhere.
+    [Theory]
+    [InlineData(StrokeKind.DimensionLine, 12.5, PlacingCosts.BesideDimension)]
+    [InlineData(StrokeKind.DimensionLine, 12.7, 0)]
+    [InlineData(StrokeKind.ExtensionLine, 12.5, 0)]
+    public void Between_LetteringAndADimensionLine_CostsWhereItIsSqueezedInBesideIt(StrokeKind kind, double x, double cost) =>
+        AssertBothWays(cost, OnShoulder(OrientedBox.FromCorner(Point2D.Origin, 12, 5, 0)), Lined(kind, x, -9, x, 9));
 
     // A letter by itself from (0, 0) to (3, 5): within 2 of a line it seems to be meant by it.
     [Theory]
