@@ -29,10 +29,10 @@ internal static class ClearArcs
     {
         const double Least = 0.2;
         const int Steps = 32;
-        int[] left = [.. Enumerable.Range(0, Steps + 1).Where(i => Math.Abs(arc.PointAt((double)i / Steps).Y - level) < near)];
-        if (left.Length == 0)
+        int[] tooNear = [.. Enumerable.Range(0, Steps + 1).Where(i => Math.Abs(arc.PointAt((double)i / Steps).Y - level) < near)];
+        if (tooNear.Length == 0)
             return arc;
-        double before = (left[0] - 1.0) / Steps, after = 1 - ((left[^1] + 1.0) / Steps);
+        double before = (tooNear[0] - 1.0) / Steps, after = 1 - ((tooNear[^1] + 1.0) / Steps);
         return Math.Max(before, after) < Least ? arc : before >= after ? arc.Trimmed(0, before) : arc.Trimmed(1 - after, 1);
     }
 
