@@ -26,6 +26,9 @@ internal static class LineBreaks
     /// <summary>The same of the view's own lines, which end or run on whatever is cut out of them.</summary>
     private const double AlongView = 0.2;
 
+    /// <summary>Between a centre line's end and lettering before it, beyond the clearance inside the lettering's box, and how much the line is shorter for it, paper millimetres.</summary>
+    private const double BeforeLettering = 0.6, Shorter = 1;
+
     /// <summary>An annotation's ink with its extension lines broken.</summary>
     /// <param name="own">Its place.</param>
     /// <param name="all">The places of all annotations of the view.</param>
@@ -61,8 +64,36 @@ internal static class LineBreaks
                 continue;
             }
 
-            foreach (PlotItem piece in Opened(stroke, Gaps(stroke.Edge, null, all)))
+            PlotStroke ended = stroke is { Role: LineRole.Centre, Edge: LineEdge axis } ? stroke with { Edge = OffLettering(axis, all) } : stroke;
+            foreach (PlotItem piece in Opened(ended, Gaps(ended.Edge, null, all)))
                 yield return piece;
+        }
+    }
+
+    /// <summary>A centre line whose end comes close before lettering or a frame, into which it would seem to lead, ends a little sooner.</summary>
+    private static LineEdge OffLettering(LineEdge axis, IReadOnlyList<Candidate> all)
+    {
+        Vector2D along = (axis.To - axis.From).Unit();
+        return new LineEdge(OffLettering(axis.From, along, all), OffLettering(axis.To, -along, all));
+    }
+
+    /// <param name="inward">From the end along its line, length one.</param>
+    private static Point2D OffLettering(Point2D end, Vector2D inward, IReadOnlyList<Candidate> all)
+    {
+        // A line that runs along lettering is near it farther in, too.
+        return IsBefore(end) && !IsBefore(end + (inward * Shorter)) ? end + (inward * Shorter) : end;
+
+        bool IsBefore(Point2D point) => all.Any(c => c.Bounds.Inflated(BeforeLettering).Contains(point) && IsAtTextOf(c, point));
+
+        bool IsAtTextOf(Candidate place, Point2D point)
+        {
+            foreach (ref readonly OrientedBox text in place.Texts.AsSpan())
+            {
+                if (text.Inflated(BeforeLettering).Meets(point, point + (inward * Coincidence.Distance)))
+                    return true;
+            }
+
+            return false;
         }
     }
 

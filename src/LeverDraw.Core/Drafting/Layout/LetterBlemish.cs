@@ -79,4 +79,23 @@ internal static class LetterBlemish
 
         return false;
     }
+
+    /// <summary>An extension line that ends so near before another's lettering or sign, and in a row with it, that it seems to run into it.</summary>
+    public static bool RunsInto(ReadOnlySpan<Stroke> lines, ReadOnlySpan<OrientedBox> texts)
+    {
+        const double Near = 1.2;
+        foreach (ref readonly Stroke line in lines)
+        {
+            if (line.Kind != StrokeKind.ExtensionLine)
+                continue;
+            Vector2D on = (line.B - line.A).Unit() * Near;
+            foreach (ref readonly OrientedBox text in texts)
+            {
+                if (text.Bounds.Inflated(Near).Overlaps(line.Bounds) && text.Meets(line.B, line.B + on))
+                    return true;
+            }
+        }
+
+        return false;
+    }
 }

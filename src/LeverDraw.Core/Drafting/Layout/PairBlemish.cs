@@ -38,6 +38,8 @@ internal static class PairBlemish
             cost += PlacingCosts.LetterAtLine;
         if (LetterBlemish.IsBeside(strokes, b.Texts) || LetterBlemish.IsBeside(b.Strokes, texts))
             cost += PlacingCosts.BesideDimension;
+        if (LetterBlemish.RunsInto(strokes, b.Texts) || LetterBlemish.RunsInto(b.Strokes, texts))
+            cost += PlacingCosts.RunsInto;
         return cost + (HeadBlemish.Through(heads, b.Strokes, HeadBlemish.IsLeader(strokes)) + HeadBlemish.Through(b.Heads, strokes, HeadBlemish.IsLeader(b.Strokes)) + LineBlemish.Between(strokes, b));
     }
 }

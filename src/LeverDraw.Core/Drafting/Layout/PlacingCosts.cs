@@ -85,6 +85,9 @@ internal static class PlacingCosts
     /// <summary>Lettering close beside another's dimension line, where the view settles.</summary>
     public const double BesideDimension = 4;
 
+    /// <summary>An extension line that ends close before another's lettering or sign, where the view settles.</summary>
+    public const double RunsInto = 8;
+
     /// <summary>Nearer than this a leader touches another's line, millimetres: some three widths of the line.</summary>
     public const double Touching = 0.9;
 

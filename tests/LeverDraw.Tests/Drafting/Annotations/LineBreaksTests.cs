@@ -50,6 +50,20 @@ public class LineBreaksTests
         Assert.Same(ink.Items[0], Assert.Single(LineBreaks.Broken(ink, own, [own, Head(new Point2D(1, 10), new Vector2D(1, 0))])));
     }
 
+    // A frame's box begins at x; a centre line from (0, 0) to (20, 0) ends before it, or runs along its lower side.
+    [Theory]
+    [InlineData(20.4, -2, 19)]
+    [InlineData(20.8, -2, 20)]
+    [InlineData(10, 0.5, 20)]
+    public void Broken_CentreLinesEndBeforeLettering_IsALittleSooner(double x, double y, double end)
+    {
+        var line = new LineEdge(new(0, 0), new(20, 0));
+        Candidate frame = new([OrientedBox.FromCorner(new Point2D(x, y), 12, 4, 0)], [], 0, null!);
+        PlotItem[] all = [.. LineBreaks.Broken([new PlotStroke(LineRole.Centre, line), new PlotStroke(LineRole.Edge, line)], [frame])];
+        Assert.Equal(new LineEdge(new(0, 0), new(end, 0)), Assert.Single(all.OfType<PlotStroke>(), s => s.Role == LineRole.Centre).Edge);
+        Assert.Equal(line, Assert.Single(all.OfType<PlotStroke>(), s => s.Role == LineRole.Edge).Edge);
+    }
+
     // The same head and gap as on the extension line; the circle of radius 20 about (20, 10) is upright where it passes the origin's side.
     [Fact]
     public void Broken_ViewsOwnNarrowLines_AreOpenRoundTheHeadToo()

@@ -93,6 +93,15 @@ public class PairBlemishTests
     public void Between_LetteringAndADimensionLine_CostsWhereItIsSqueezedInBesideIt(StrokeKind kind, double x, double cost) =>
         AssertBothWays(cost, OnShoulder(OrientedBox.FromCorner(Point2D.Origin, 12, 5, 0)), Lined(kind, x, -9, x, 9));
 
+    // Lettering from (0, 0) to (12, 5), before which a level line ends.
+    [Theory]
+    [InlineData(StrokeKind.ExtensionLine, 2, -1, PlacingCosts.RunsInto)]
+    [InlineData(StrokeKind.ExtensionLine, 2, -1.5, 0)]
+    [InlineData(StrokeKind.ExtensionLine, 6, -1, 0)]
+    [InlineData(StrokeKind.DimensionLine, 2, -1, 0)]
+    public void Between_LineThatEndsBeforeLettering_CostsWhereItSeemsToRunIntoIt(StrokeKind kind, double y, double end, double cost) =>
+        AssertBothWays(cost, OnShoulder(OrientedBox.FromCorner(Point2D.Origin, 12, 5, 0)), Lined(kind, -20, y, end, y));
+
     // A letter by itself from (0, 0) to (3, 5): within 2 of a line it seems to be meant by it.
     [Theory]
     [InlineData(StrokeKind.ExtensionLine, 4, 2, 9, 7, PlacingCosts.LetterAtLine)]
