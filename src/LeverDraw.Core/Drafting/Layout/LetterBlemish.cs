@@ -11,6 +11,22 @@ internal static class LetterBlemish
     /// <summary>Share of the lower box's height over which the two stand side by side, from which they are in one row.</summary>
     private const double OneRow = 0.4;
 
+    /// <summary>Farther from lettering no line is a blemish of it, millimetres.</summary>
+    private const double Farthest = 2;
+
+    /// <summary>Whether lines within a box may be a blemish of lettering at all.</summary>
+    public static bool IsNear(ReadOnlySpan<OrientedBox> texts, Box2D lines)
+    {
+        Box2D reach = lines.Inflated(Farthest);
+        foreach (ref readonly OrientedBox text in texts)
+        {
+            if (text.Bounds.Overlaps(reach))
+                return true;
+        }
+
+        return false;
+    }
+
     /// <summary>How nearly one piece of lettering reads on into another: 0 where they are not in one row or far enough apart, 1 where they touch.</summary>
     public static double Nearness(in OrientedBox a, in OrientedBox b)
     {
@@ -27,7 +43,7 @@ internal static class LetterBlemish
     /// <summary>A letter or sign that stands by itself so near to the end of another's line that this seems to point at it.</summary>
     public static bool IsAt(ReadOnlySpan<Stroke> lines, ReadOnlySpan<Stroke> its, ReadOnlySpan<OrientedBox> letter)
     {
-        const double Near = 2;
+        const double Near = Farthest;
         if (letter.Length != 1 || !its.IsEmpty)
             return false;
         OrientedBox round = letter[0].Inflated(Near);
@@ -44,7 +60,7 @@ internal static class LetterBlemish
     /// <param name="its">The lines of the other: a mark's words stand by themselves, and look like one more line of a label over them.</param>
     public static bool Underlines(ReadOnlySpan<Stroke> lines, ReadOnlySpan<Stroke> its, ReadOnlySpan<OrientedBox> texts)
     {
-        const double Close = 1, CloseToMark = 2;
+        const double Close = 1, CloseToMark = Farthest;
         double close = LineBlemish.IsMark(its) ? CloseToMark : Close;
         foreach (ref readonly Stroke line in lines)
         {

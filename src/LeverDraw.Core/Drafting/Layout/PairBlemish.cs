@@ -32,13 +32,14 @@ internal static class PairBlemish
             }
         }
 
-        if (LetterBlemish.Underlines(strokes, b.Strokes, b.Texts) || LetterBlemish.Underlines(b.Strokes, strokes, texts))
+        bool its = LetterBlemish.IsNear(b.Texts, bounds), own = LetterBlemish.IsNear(texts, b.Bounds);
+        if ((its && LetterBlemish.Underlines(strokes, b.Strokes, b.Texts)) || (own && LetterBlemish.Underlines(b.Strokes, strokes, texts)))
             cost += PlacingCosts.Underlined;
-        if (LetterBlemish.IsAt(strokes, b.Strokes, b.Texts) || LetterBlemish.IsAt(b.Strokes, strokes, texts))
+        if ((its && LetterBlemish.IsAt(strokes, b.Strokes, b.Texts)) || (own && LetterBlemish.IsAt(b.Strokes, strokes, texts)))
             cost += PlacingCosts.LetterAtLine;
-        if (LetterBlemish.IsBeside(strokes, b.Texts) || LetterBlemish.IsBeside(b.Strokes, texts))
+        if ((its && LetterBlemish.IsBeside(strokes, b.Texts)) || (own && LetterBlemish.IsBeside(b.Strokes, texts)))
             cost += PlacingCosts.BesideDimension;
-        if (LetterBlemish.RunsInto(strokes, b.Texts) || LetterBlemish.RunsInto(b.Strokes, texts))
+        if ((its && LetterBlemish.RunsInto(strokes, b.Texts)) || (own && LetterBlemish.RunsInto(b.Strokes, texts)))
             cost += PlacingCosts.RunsInto;
         return cost + (HeadBlemish.Through(heads, b.Strokes, HeadBlemish.IsLeader(strokes)) + HeadBlemish.Through(b.Heads, strokes, HeadBlemish.IsLeader(b.Strokes)) + LineBlemish.Between(strokes, b));
     }
