@@ -39,7 +39,7 @@ public static class VariantTable
         bool shouldersFollow = variants.All(v => v.Lever.Fork.Shoulder is LineEdge) && variants.Any(v => ComparedValue.Of(LeverFields.ShoulderEnd, v.Profile.Values) is null);
         // What a lever's profile repeats of its pin is no difference of the levers: hole.pin says which pin, and its own rows what it is.
         IEnumerable<FieldSpec> own = LeverFields.All.Where(f => f != LeverFields.HolePinDiameter && f != LeverFields.HolePinTaper && !(shouldersFollow && f == LeverFields.ShoulderEnd));
-        foreach (FieldSpec field in (ImmutableArray<FieldSpec>)[.. own, CommonFields.Material, CommonFields.Process, CommonFields.Finish])
+        foreach (FieldSpec field in own.Concat([CommonFields.Material, CommonFields.Process, CommonFields.Finish]))
             yield return Of(field, [.. variants.Select(v => ComparedValue.Of(field, v.Profile.Values))]);
         // Without bosses the head's own width says it.
         if (variants.Any(v => v.Lever.Boss is not null))

@@ -83,18 +83,7 @@ internal static class LineBreaks
         // A line that runs along lettering is near it farther in, too.
         return IsBefore(end) && !IsBefore(end + (inward * Shorter)) ? end + (inward * Shorter) : end;
 
-        bool IsBefore(Point2D point) => all.Any(c => c.Bounds.Inflated(BeforeLettering).Contains(point) && IsAtTextOf(c, point));
-
-        bool IsAtTextOf(Candidate place, Point2D point)
-        {
-            foreach (ref readonly OrientedBox text in place.Texts.AsSpan())
-            {
-                if (text.Inflated(BeforeLettering).Meets(point, point + (inward * Coincidence.Distance)))
-                    return true;
-            }
-
-            return false;
-        }
+        bool IsBefore(Point2D point) => all.Any(c => OrientedBox.AnyMeets(c.Texts, point, point + (inward * Coincidence.Distance), BeforeLettering));
     }
 
     private static IEnumerable<PlotItem> Opened(PlotStroke stroke, List<Interval>? gaps) =>

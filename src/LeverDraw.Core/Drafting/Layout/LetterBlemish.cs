@@ -43,13 +43,11 @@ internal static class LetterBlemish
     /// <summary>A letter or sign that stands by itself so near to the end of another's line that this seems to point at it.</summary>
     public static bool IsAt(ReadOnlySpan<Stroke> lines, ReadOnlySpan<Stroke> its, ReadOnlySpan<OrientedBox> letter)
     {
-        const double Near = Farthest;
         if (letter.Length != 1 || !its.IsEmpty)
             return false;
-        OrientedBox round = letter[0].Inflated(Near);
         foreach (ref readonly Stroke line in lines)
         {
-            if (round.Meets(line.A, line.B))
+            if (OrientedBox.AnyMeets(letter, line.A, line.B, Farthest))
                 return true;
         }
 
@@ -84,13 +82,8 @@ internal static class LetterBlemish
         const double Near = 0.6;
         foreach (ref readonly Stroke line in lines)
         {
-            if (line.Kind != StrokeKind.DimensionLine)
-                continue;
-            foreach (ref readonly OrientedBox text in texts)
-            {
-                if (text.Bounds.Inflated(Near).Overlaps(line.Bounds) && text.Inflated(Near).Meets(line.A, line.B))
-                    return true;
-            }
+            if (line.Kind == StrokeKind.DimensionLine && OrientedBox.AnyMeets(texts, line.A, line.B, Near))
+                return true;
         }
 
         return false;
@@ -102,14 +95,8 @@ internal static class LetterBlemish
         const double Near = 1.2;
         foreach (ref readonly Stroke line in lines)
         {
-            if (line.Kind != StrokeKind.ExtensionLine)
-                continue;
-            Vector2D on = (line.B - line.A).Unit() * Near;
-            foreach (ref readonly OrientedBox text in texts)
-            {
-                if (text.Bounds.Inflated(Near).Overlaps(line.Bounds) && text.Meets(line.B, line.B + on))
-                    return true;
-            }
+            if (line.Kind == StrokeKind.ExtensionLine && OrientedBox.AnyMeets(texts, line.B, line.B + ((line.B - line.A).Unit() * Near), 0))
+                return true;
         }
 
         return false;

@@ -72,6 +72,18 @@ public readonly struct OrientedBox
         return Clip(ax, bx - ax, HalfLength, ref from, ref to) && Clip(ay, by - ay, HalfHeight, ref from, ref to);
     }
 
+    /// <summary>Whether a segment comes within a margin of any of the boxes.</summary>
+    public static bool AnyMeets(ReadOnlySpan<OrientedBox> boxes, Point2D a, Point2D b, double margin)
+    {
+        foreach (ref readonly OrientedBox box in boxes)
+        {
+            if (box.Inflated(margin).Meets(a, b))
+                return true;
+        }
+
+        return false;
+    }
+
     private static bool Clip(double start, double delta, double half, ref double from, ref double to)
     {
         if (delta == 0)

@@ -203,14 +203,10 @@ internal sealed class MechanismPicture
         double front = PadFront.Reach, back = BackFlange, knob = KnobFace;
         Loop([new(front, axis - half), new(front + Flange, axis - half), new(front + Flange, axis + half), new(front, axis + half)]);
         Loop([new(back - Flange, axis - half), new(back, axis - half), new(back, axis + half), new(back - Flange, axis + half), new(back - Flange, axis + KnobHalf), new(knob, axis + KnobHalf), new(knob, axis - KnobHalf), new(back - Flange, axis - KnobHalf)]);
-        foreach ((double from, double to) in (ReadOnlySpan<(double, double)>)[(knob - StudOut, knob)])
-        {
-            _edges.Add(new(LineRole.Edge, new LineEdge(new(to, axis + StudHalf), new(from, axis + StudHalf))));
-            _edges.Add(new(LineRole.Edge, new LineEdge(new(from, axis + StudHalf), new(from, axis - StudHalf))));
-            _edges.Add(new(LineRole.Edge, new LineEdge(new(from, axis - StudHalf), new(to, axis - StudHalf))));
-        }
-
-        _edges.Add(new(LineRole.Centre, new LineEdge(new(knob - StudOut, axis), new(front + Flange + 4, axis))));
+        _edges.Add(new(LineRole.Edge, new LineEdge(new(knob, axis + StudHalf), new(StudEnd, axis + StudHalf))));
+        _edges.Add(new(LineRole.Edge, new LineEdge(new(StudEnd, axis + StudHalf), new(StudEnd, axis - StudHalf))));
+        _edges.Add(new(LineRole.Edge, new LineEdge(new(StudEnd, axis - StudHalf), new(knob, axis - StudHalf))));
+        _edges.Add(new(LineRole.Centre, new LineEdge(new(StudEnd, axis), new(front + Flange + 4, axis))));
     }
 
     private void Loop(Point2D[] corners)

@@ -74,12 +74,10 @@ internal static class LeverArmAnnotations
             Sides = noted ? DimensionSides.Both : DimensionSides.Left,
         };
         // Of a face, where a gauge can be laid; an arrow on the mid-line would have the face through it.
-        ArcEdge hollow = ArcsOf(side.ArmFaceRight, side.ArmFaceLeft).MinBy(a => a.Radius)!;
+        ArcEdge hollow = ((Edge[])[side.ArmFaceRight, side.ArmFaceLeft]).OfType<ArcEdge>().MinBy(a => a.Radius)!;
         Label radius = text.Reference(Length.FromMillimetres(hollow.Radius), "R");
         yield return new RadiusDimension(HollowRadius, hollow.Radius, noted ? radius : radius with { Lines = [.. radius.Stacked().Lines, "CENTRE LEVEL", "WITH PAD TOP"] }, ClearArcs.Of(ClearArcs.Off(level, hollow, FromThickness))) { MaterialAtCentre = false };
     }
-
-    private static IEnumerable<ArcEdge> ArcsOf(params Edge[] faces) => faces.OfType<ArcEdge>();
 
     /// <summary>The longer part of a range, below the arms' upper level, that a raised mark leaves free.</summary>
     private static (double From, double To) BesideMark(Lever lever, double from, double to)
